@@ -1,0 +1,136 @@
+/* Oxturn: plan/plan - from a job to strips, moves, turnaround zones and edge work.
+ * SPDX-License-Identifier: GPL-3.0-or-later
+ *
+ * A strip is a directed segment a -> b of the pattern's middle. It covers blast_width across, from blast_length/2 behind a to
+ * blast_length/2 beyond b. While it is run the body sweeps the rectangle from a - rear to b + front + wall_gap, from
+ * -(right + wall_gap) to left + wall_gap:
+ *
+ *      +-------------------------------------------------+  left + gap
+ *      |     rear     +--------------------------+       |
+ *      |              |a ======= covered =====> b| front |
+ *      |              +--------------------------+ + gap |
+ *      +-------------------------------------------------+  right + gap
+ *
+ * A plan is an immutable counted value that holds a reference of its job. Coordinates of strips, turning points and paths lie on OX_GRID.
+ * What holds for every plan is listed and checked in plan/verify.h.
+ */
+#pragma once
+#include "base/run.h"
+#include "job/job.h"
+G_BEGIN_DECLS
+
+#define OX_PLAN_ERROR (ox_plan_error_quark ())
+GQuark ox_plan_error_quark (void);
+typedef enum
+{
+  OX_PLAN_ERROR_BAD_JOB /* ox_job_check() finds an error; the message is its first */
+} OxPlanError;
+
+typedef enum { OX_STRIP_MAIN, OX_STRIP_CROSSWISE } OxStripKind;
+
+typedef struct
+{
+  guint order;     /* 1, 2, 3 ... in working order; also the strip's number on paper */
+  guint room;      /* index in job->rooms */
+  guint lane;      /* chalk line, numbered from 1 in its room over all directions */
+  OxStripKind kind;
+  guint coat;      /* 1 or 2 */
+  OxPoint a, b;    /* start, stop */
+  double heading;  /* radians, of a -> b */
+  double width;    /* m covered across */
+  double speed;    /* m/min */
+  double minutes;  /* length / speed */
+  int station;     /* index in job->stations of the collector, -1 when there is none */
+} OxStrip;
+
+typedef enum { OX_MOVE_SWING, OX_MOVE_PULL_BACK, OX_MOVE_WALK } OxMoveKind;
+
+typedef struct
+{
+  guint from, to;     /* strip order numbers, to = from + 1 */
+  OxMoveKind kind;
+  double minutes;     /* path at walking speed, and the seconds of a swing where the heading changes */
+  double length;      /* m of path */
+  gboolean turns;     /* whether the machine turns round on the way, at @turn */
+  OxPoint turn;       /* its turning point; always set for a swing */
+  guint n_path;       /* corners of the path from stop to start; 0: no way on wheels, the machine is carried */
+  const OxPoint *path;
+} OxMove;
+
+typedef struct
+{
+  char *id;           /* "Z1" ... */
+  guint room;
+  double area;        /* m2 of target */
+  OxRegion *region;
+} OxZone;
+
+typedef enum { OX_CAUSE_WALL, OX_CAUSE_CORNER, OX_CAUSE_OBSTACLE, OX_CAUSE_DROP, OX_CAUSE_NARROW, OX_CAUSE_REACH } OxCause;
+
+typedef struct
+{
+  char *id;           /* "E1" ... */
+  guint room;
+  OxCause cause;
+  double area;        /* m2 */
+  double length;      /* m along the wall, obstacle or drop; half the outline where it touches none */
+  OxRegion *region;
+} OxEdge;
+
+typedef struct
+{
+  guint room;
+  guint base_side;       /* side of the room that the chalk lines are measured from */
+  double heading;        /* radians, main direction */
+  double first_distance; /* m from the base wall's line to lane 1 */
+  double spacing;        /* m between lanes; 0 for a single lane */
+  guint lanes;
+} OxChalk;
+
+typedef struct
+{
+  double target_m2, blasted_m2, double_m2, edge_m2;
+  double edge_limit_m2;  /* floor outside the reachable limit R*: edge work whatever the plan */
+  guint strips;
+  double strip_m, move_m;
+  double strip_hours, move_hours, edge_hours, labour_hours, ideal_hours;
+  guint out_of_reach;    /* strips that no station reaches */
+} OxTotals;
+
+typedef struct
+{
+  OxJob *job;
+  OxRegion *target, *travel, *blasted; /* whole floor; blasted = strips within target */
+  guint n_strips, n_moves, n_zones, n_edges, n_chalks;
+  OxStrip *strips;
+  OxMove *moves;      /* n_strips - 1 of them, or 0 */
+  OxZone *zones;
+  OxEdge *edges;
+  OxChalk *chalks;    /* one a room that has main strips */
+  OxTotals totals;
+  char **notices;     /* NULL-ended, translated: a room without strips and why, a way that is missing ... */
+} OxPlan;
+
+/* ox_plan_new:
+ * @job: any job; one without rooms gives an empty plan
+ * @run: (nullable): progress and cancel
+ * @error: OX_PLAN_ERROR_BAD_JOB, or G_IO_ERROR_CANCELLED
+ *
+ * The same job gives the same plan, byte for byte. Blocks; call it off the main thread.
+ * Returns: (transfer full)
+ */
+OxPlan *ox_plan_new (const OxJob *job, OxRun *run, GError **error) G_GNUC_WARN_UNUSED_RESULT;
+OxPlan *ox_plan_ref (const OxPlan *plan);
+void ox_plan_unref (const OxPlan *plan);
+
+double ox_strip_length (const OxStrip *strip); /* m from a to b */
+
+/* ox_strip_corners: what the strip covers, counter-clockwise from right behind; @blast_length in m */
+void ox_strip_corners (const OxStrip *strip, double blast_length, OxPoint corners[4]);
+
+const char *ox_strip_kind_name (OxStripKind kind); /* "main", "crosswise": as in the tables, untranslated */
+const char *ox_move_kind_name (OxMoveKind kind);   /* "swing", "pull-back", "walk" */
+const char *ox_cause_name (OxCause cause);         /* "wall", "corner", ... */
+
+G_DEFINE_AUTOPTR_CLEANUP_FUNC (OxPlan, ox_plan_unref)
+G_END_DECLS
