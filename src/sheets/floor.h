@@ -1,0 +1,38 @@
+/* Oxturn: sheets/floor - the floor picture: what window and sheets show of a job and its plan.
+ * SPDX-License-Identifier: GPL-3.0-or-later
+ *
+ * Layers, from below: "rooms", "zones", "strips", "edge-work", "excluded", "joints", "obstacles", "outline", "moves", "directions" (arrows),
+ * "numbers", "stations", "names". Strip numbers and arrows appear as the scale leaves room for them (OxElement.from_mm), first and last strip and
+ * every tenth first, so that no two overlap at any scale.
+ */
+#pragma once
+#include "drawing/drawing.h"
+#include "plan/plan.h"
+G_BEGIN_DECLS
+
+typedef enum
+{
+  OX_FLOOR_OUTLINE = 1 << 0,   /* rooms and their sides, doorways */
+  OX_FLOOR_OBSTACLES = 1 << 1, /* obstacles, excluded areas, joints */
+  OX_FLOOR_STRIPS = 1 << 2,
+  OX_FLOOR_NUMBERS = 1 << 3,   /* numbers, arrows, first start */
+  OX_FLOOR_ZONES = 1 << 4,
+  OX_FLOOR_EDGE_WORK = 1 << 5,
+  OX_FLOOR_MOVES = 1 << 6,
+  OX_FLOOR_STATIONS = 1 << 7,
+  OX_FLOOR_NAMES = 1 << 8,     /* names of rooms and items */
+  OX_FLOOR_TO_PREPARE = 1 << 9,/* blasted floor as one area, instead of strips */
+  OX_FLOOR_SCREEN = OX_FLOOR_OUTLINE | OX_FLOOR_OBSTACLES | OX_FLOOR_STRIPS | OX_FLOOR_NUMBERS | OX_FLOOR_ZONES | OX_FLOOR_EDGE_WORK
+                    | OX_FLOOR_STATIONS | OX_FLOOR_NAMES
+} OxFloorLayers;
+
+/* ox_floor_new:
+ * @plan: (nullable): NULL shows the floor only; it may be of an older state of the job
+ *
+ * Returns: (transfer full): in metres of floor */
+OxDrawing *ox_floor_new (const OxJob *job, const OxPlan *plan, OxFloorLayers layers) G_GNUC_WARN_UNUSED_RESULT;
+
+/* ox_floor_append: the same into a builder, whose place stays as it is; nothing that needs more than @mm_per_m of scale is appended */
+void ox_floor_append (OxDrawingBuilder *builder, const OxJob *job, const OxPlan *plan, OxFloorLayers layers, double mm_per_m);
+
+G_END_DECLS

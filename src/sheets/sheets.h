@@ -1,0 +1,48 @@
+/* Oxturn: sheets/sheets - the set of sheets of a job: scope drawing, crew drawing, schedules.
+ * SPDX-License-Identifier: GPL-3.0-or-later
+ *
+ * Frame, grid and title block are laid out after ISO 5457 and ISO 7200, lines and letters after ISO 128-2 and ISO 3098.
+ * Write a set with ox_export_write() (paint/export.h), paint a page with ox_paint_page() (paint/cairo.h).
+ */
+#pragma once
+#include "drawing/page.h"
+#include "plan/plan.h"
+#include "sheets/paper.h"
+G_BEGIN_DECLS
+
+#define OX_SHEETS_ERROR (ox_sheets_error_quark ())
+GQuark ox_sheets_error_quark (void);
+typedef enum
+{
+  OX_SHEETS_ERROR_NO_FLOOR, /* the job has no room to draw */
+  OX_SHEETS_ERROR_TOO_LARGE /* the floor does not fit on the paper at the scale asked for; the message names one that does */
+} OxSheetsError;
+
+typedef enum
+{
+  OX_SHEET_SCOPE = 1 << 0,
+  OX_SHEET_CREW = 1 << 1,
+  OX_SHEET_SCHEDULE = 1 << 2,
+  OX_SHEET_ALL = OX_SHEET_SCOPE | OX_SHEET_CREW | OX_SHEET_SCHEDULE
+} OxSheetKinds;
+
+typedef enum { OX_ORIENTATION_AUTO, OX_ORIENTATION_PORTRAIT, OX_ORIENTATION_LANDSCAPE } OxOrientation;
+
+typedef struct
+{
+  OxSheetKinds which;
+  const OxPaper *paper;      /* NULL: A3, or Tabloid where the job is in feet */
+  OxOrientation orientation; /* auto: A4 and Letter upright, larger paper landscape */
+  OxScale scale;             /* denominator 0: the largest of the series that fits */
+} OxSheetOptions;
+
+#define OX_SHEET_OPTIONS_INIT { OX_SHEET_ALL, NULL, OX_ORIENTATION_AUTO, { 0, NULL } }
+
+/* ox_sheet_kinds_parse: "scope", "crew", "schedule", "all" */
+gboolean ox_sheet_kinds_parse (const char *text, OxSheetKinds *out) G_GNUC_WARN_UNUSED_RESULT;
+
+/* ox_sheets_new: @plan must be a plan of @job
+ * Returns: (transfer full): one page or more, in the order scope, crew, schedules */
+OxPageSet *ox_sheets_new (const OxJob *job, const OxPlan *plan, const OxSheetOptions *options, GError **error) G_GNUC_WARN_UNUSED_RESULT;
+
+G_END_DECLS
