@@ -1,0 +1,17 @@
+/* Oxturn: job/check-private - how the files of the check report what they find.
+ * SPDX-License-Identifier: GPL-3.0-or-later
+ */
+#pragma once
+#include "job/check.h"
+G_BEGIN_DECLS
+
+/* ox_finding_add: @text: (transfer full); @at: (nullable): where on the floor */
+void ox_finding_add (GPtrArray *findings, OxFindingKind kind, const char *id, const OxPoint *at, char *text);
+
+/* ox_check_overlaps: errors for rooms that lie on one another; rooms with @sound[i] FALSE are passed over */
+void ox_check_overlaps (const OxJob *job, const gboolean *sound, GPtrArray *findings);
+
+/* ox_check_notices: what does not stop a plan but somebody should know; only for jobs without an error */
+void ox_check_notices (const OxJob *job, GPtrArray *findings);
+
+G_END_DECLS

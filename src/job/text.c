@@ -1,0 +1,43 @@
+/* Oxturn: job/text - texts as they may stand in a job.
+ * SPDX-License-Identifier: GPL-3.0-or-later
+ */
+#include "job/text.h"
+#include <string.h>
+
+#define ID_MAX 64
+
+static gboolean
+is_xml_char (gunichar c)
+{
+  return c == '\t' || c == '\n' || (c >= 0x20 && c != 0x7f && c != 0xfffe && c != 0xffff);
+}
+
+char *
+ox_text_clean (const char *text, gboolean lines)
+{
+  g_autofree char *valid = g_utf8_make_valid (text ? text : "", -1);
+  g_autoptr (GString) clean = g_string_sized_new (strlen (valid));
+  for (const char *p = valid; *p; p = g_utf8_next_char (p))
+    {
+      gunichar c = g_utf8_get_char (p);
+      if (c == '\r')
+        {
+          if (p[1] == '\n')
+            continue;
+          c = '\n';
+        }
+      if (!is_xml_char (c) || (c == '\n' && !lines))
+        c = ' ';
+      g_string_append_unichar (clean, c);
+    }
+  return g_string_free (g_steal_pointer (&clean), FALSE);
+}
+
+gboolean
+ox_text_is_id (const char *text)
+{
+  if (!text || !g_ascii_isalpha (text[0]))
+    return FALSE;
+  gsize n = strspn (text, "ABCDEFGHIJKLMNOPQRSTUVWXYZabcdefghijklmnopqrstuvwxyz0123456789-_");
+  return n <= ID_MAX && text[n] == '\0';
+}

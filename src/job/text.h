@@ -1,0 +1,20 @@
+/* Oxturn: job/text - texts as they may stand in a job.
+ * SPDX-License-Identifier: GPL-3.0-or-later
+ */
+#pragma once
+#include <glib.h>
+G_BEGIN_DECLS
+
+/* ox_text_clean:
+ * @text: (nullable): what somebody typed or pasted; NULL counts as ""
+ * @lines: whether line breaks may stay; if not, each becomes a blank
+ *
+ * Makes valid UTF-8 of it, line breaks "\n", and a blank of every character that XML 1.0 (section 2.2) cannot hold.
+ * Returns: (transfer full)
+ */
+char *ox_text_clean (const char *text, gboolean lines) G_GNUC_WARN_UNUSED_RESULT;
+
+/* ox_text_is_id: letters, digits, '-' and '_' of ASCII, a letter first, 64 at most */
+gboolean ox_text_is_id (const char *text);
+
+G_END_DECLS
