@@ -1,0 +1,139 @@
+/* Oxturn: geometry/region - union, intersection, difference and offset.
+ * SPDX-License-Identifier: GPL-3.0-or-later
+ */
+#include "geometry/region-private.h"
+
+/* The grid on which an operation is tried again, m. */
+#define RETRY_GRID 1e-6
+
+/* Segments of a quarter turn in round corners: 64 a full turn. */
+#define QUARTER_SEGMENTS 16
+#define MITRE_LIMIT 5.0
+
+typedef struct
+{
+  GEOSGeometry *(*plain) (GEOSContextHandle_t, const GEOSGeometry *, const GEOSGeometry *);
+  GEOSGeometry *(*on_grid) (GEOSContextHandle_t, const GEOSGeometry *, const GEOSGeometry *, double);
+  const char *name;
+} Overlay;
+
+static const Overlay overlay_union = { GEOSUnion_r, GEOSUnionPrec_r, "union" };
+static const Overlay overlay_intersection = { GEOSIntersection_r, GEOSIntersectionPrec_r, "intersection" };
+static const Overlay overlay_difference = { GEOSDifference_r, GEOSDifferencePrec_r, "difference" };
+
+static GEOSGeometry *
+to_geos (const OxRegion *region)
+{
+  g_autoptr (GPtrArray) polygons = g_ptr_array_new ();
+  ox_geos_add_parts (polygons, region);
+  return ox_geos_collect (polygons, GEOS_MULTIPOLYGON);
+}
+
+static OxRegion *
+overlay (const Overlay *what, const OxRegion *a, const OxRegion *b)
+{
+  GEOSContextHandle_t geos = ox_geos_context ();
+  GEOSGeometry *ga = to_geos (a);
+  GEOSGeometry *gb = to_geos (b);
+  GEOSGeometry *result = what->plain (geos, ga, gb);
+  if (!result)
+    result = what->on_grid (geos, ga, gb, RETRY_GRID);
+  GEOSGeom_destroy_r (geos, ga);
+  GEOSGeom_destroy_r (geos, gb);
+  if (!result)
+    ox_geos_stop (what->name);
+  return ox_geos_take_region (result);
+}
+
+/* Empty regions are apart from all others. */
+static gboolean
+are_apart (const OxRegion *a, const OxRegion *b)
+{
+  OxBox box_a = ox_region_box (a), box_b = ox_region_box (b);
+  return !(box_a.x0 <= box_b.x1 && box_b.x0 <= box_a.x1 && box_a.y0 <= box_b.y1 && box_b.y0 <= box_a.y1);
+}
+
+OxRegion *
+ox_region_union (const OxRegion *a, const OxRegion *b)
+{
+  if (ox_region_is_empty (a))
+    return ox_region_ref (b);
+  if (ox_region_is_empty (b))
+    return ox_region_ref (a);
+  return overlay (&overlay_union, a, b);
+}
+
+OxRegion *
+ox_region_intersection (const OxRegion *a, const OxRegion *b)
+{
+  return are_apart (a, b) ? ox_region_new_empty () : overlay (&overlay_intersection, a, b);
+}
+
+OxRegion *
+ox_region_difference (const OxRegion *a, const OxRegion *b)
+{
+  return are_apart (a, b) ? ox_region_ref (a) : overlay (&overlay_difference, a, b);
+}
+
+OxRegion *
+ox_geos_take_union (GPtrArray *polygons)
+{
+  if (polygons->len == 0)
+    return ox_region_new_empty ();
+  GEOSContextHandle_t geos = ox_geos_context ();
+  /* A collection, since a multipolygon promises that its parts do not overlap. */
+  GEOSGeometry *all = ox_geos_collect (polygons, GEOS_GEOMETRYCOLLECTION);
+  GEOSGeometry *result = GEOSUnaryUnion_r (geos, all);
+  if (!result)
+    result = GEOSUnaryUnionPrec_r (geos, all, RETRY_GRID);
+  GEOSGeom_destroy_r (geos, all);
+  if (!result)
+    ox_geos_stop ("union of many");
+  return ox_geos_take_region (result);
+}
+
+OxRegion *
+ox_region_union_many (const OxRegion *const *regions, guint n)
+{
+  if (n == 1)
+    return ox_region_ref (regions[0]);
+  g_autoptr (GPtrArray) polygons = g_ptr_array_new ();
+  for (guint i = 0; i < n; i++)
+    ox_geos_add_parts (polygons, regions[i]);
+  return ox_geos_take_union (polygons);
+}
+
+OxRegion *
+ox_region_new_rings (const OxRing *outer, const OxRing *const *holes, guint n_holes)
+{
+  g_autoptr (OxRegion) whole = ox_region_new_ring (outer);
+  g_autoptr (GPtrArray) polygons = g_ptr_array_new ();
+  for (guint i = 0; i < n_holes; i++)
+    {
+      g_autoptr (OxRegion) hole = ox_region_new_ring (holes[i]);
+      ox_geos_add_parts (polygons, hole);
+    }
+  g_autoptr (OxRegion) removed = ox_geos_take_union (polygons);
+  return ox_region_difference (whole, removed);
+}
+
+OxRegion *
+ox_region_offset (const OxRegion *region, double distance, gboolean round)
+{
+  g_return_val_if_fail (isfinite (distance), NULL);
+
+  if (distance == 0 || ox_region_is_empty (region))
+    return ox_region_ref (region);
+  GEOSContextHandle_t geos = ox_geos_context ();
+  GEOSBufferParams *params = GEOSBufferParams_create_r (geos);
+  GEOSBufferParams_setQuadrantSegments_r (geos, params, QUARTER_SEGMENTS);
+  GEOSBufferParams_setJoinStyle_r (geos, params, round ? GEOSBUF_JOIN_ROUND : GEOSBUF_JOIN_MITRE);
+  GEOSBufferParams_setMitreLimit_r (geos, params, MITRE_LIMIT);
+  GEOSGeometry *from = to_geos (region);
+  GEOSGeometry *result = GEOSBufferWithParams_r (geos, from, params, distance);
+  GEOSGeom_destroy_r (geos, from);
+  GEOSBufferParams_destroy_r (geos, params);
+  if (!result)
+    ox_geos_stop ("offset");
+  return ox_geos_take_region (result);
+}
