@@ -1,0 +1,35 @@
+/* Oxturn: file/tables - a plan as tables for other programs.
+ * SPDX-License-Identifier: GPL-3.0-or-later
+ *
+ * CSV after RFC 4180: UTF-8, CRLF, header line, decimal point, WKT in quotes; metres, square metres, minutes, degrees. Stored
+ * coordinates have 4 decimals at most, computed ones 6. The same plan gives the same bytes in every locale.
+ *
+ *      floor.csv     id,kind,name,wkt
+ *      strips.csv    order,strip,room,lane,kind,coat,x1,y1,x2,y2,heading_deg,length_m,width_m,speed_m_per_min,minutes,station,wkt
+ *      moves.csv     order,from_strip,to_strip,kind,minutes,length_m,cx,cy,wkt
+ *      zones.csv     id,room,area_m2,wkt
+ *      edge.csv      id,room,cause,area_m2,length_m,wkt
+ *      stations.csv  id,kind,x,y,length_m,strips,farthest_m
+ *      summary.json  machine, rates, totals, out_of_reach
+ */
+#pragma once
+#include <gio/gio.h>
+#include "plan/plan.h"
+G_BEGIN_DECLS
+
+/* Each Returns: (transfer full): the text of one table */
+char *ox_table_floor (const OxPlan *plan) G_GNUC_WARN_UNUSED_RESULT;
+char *ox_table_strips (const OxPlan *plan) G_GNUC_WARN_UNUSED_RESULT;
+char *ox_table_moves (const OxPlan *plan) G_GNUC_WARN_UNUSED_RESULT;
+char *ox_table_zones (const OxPlan *plan) G_GNUC_WARN_UNUSED_RESULT;
+char *ox_table_edges (const OxPlan *plan) G_GNUC_WARN_UNUSED_RESULT;
+char *ox_table_stations (const OxPlan *plan) G_GNUC_WARN_UNUSED_RESULT;
+char *ox_table_summary (const OxPlan *plan) G_GNUC_WARN_UNUSED_RESULT;
+
+/* ox_tables_write:
+ * @directory: made with its parents where it is missing; files of the same names in it are replaced, each whole or not at all
+ * @error: G_FILE_ERROR or G_IO_ERROR with the path in the message
+ */
+gboolean ox_tables_write (const OxPlan *plan, const char *directory, GError **error) G_GNUC_WARN_UNUSED_RESULT;
+
+G_END_DECLS
