@@ -1,0 +1,53 @@
+/* Oxturn: plan/verify-private - what the parts of the plan's judge share.
+ * SPDX-License-Identifier: GPL-3.0-or-later
+ */
+#pragma once
+#include "plan/floor.h"
+#include "plan/verify-grid.h"
+#include "plan/verify-bounds.h"
+#include "plan/verify.h"
+G_BEGIN_DECLS
+
+#define OX_VERIFY_BODY_TOLERANCE 0.002     /* m: swept bodies, turning circles, corridors, covered floor */
+#define OX_VERIFY_ACCOUNT_TOLERANCE 1e-4   /* share of the target */
+#define OX_VERIFY_OVERLAP_TOLERANCE 0.0005 /* m */
+#define OX_VERIFY_MAX_BREACHES 100
+
+typedef struct
+{
+  const OxStrip *strip;
+  OxAxes axes;      /* at the start, looking at the stop */
+  double length;      /* m from start to stop */
+  OxBox cover;        /* covered floor, in these axes */
+  OxPoint corners[4]; /* the same on the floor */
+} OxVerifyStrip;
+
+typedef struct
+{
+  const OxPlan *plan;
+  const OxMachine *machine;
+  const OxFloor *floor;      /* made anew from the job */
+  OxBounds *target_bounds, *travel_bounds;
+  OxVerifyStrip *strips; /* plan->n_strips of them */
+  OxBoxGrid *strip_grid; /* of what they cover */
+  GArray *near;          /* guint, scratch for queries of strip_grid */
+  GPtrArray *breaches;
+} OxVerify;
+
+void ox_verify_blame (OxVerify *verify, OxRule rule, guint strip, OxPoint at, const char *format, ...) G_GNUC_PRINTF (5, 6);
+
+/* ox_verify_subtract_cover:
+ * @axes, @y: a line on the floor
+ * @pieces: pieces of that line; what the strips cover is taken out
+ */
+void ox_verify_subtract_cover (OxVerify *verify, OxAxes axes, double y, GArray *pieces);
+
+/* ox_verify_cover_piece: where the line at height @y of some axes runs inside the four @corners given in them; FALSE when nowhere */
+gboolean ox_verify_cover_piece (const OxPoint corners[4], double y, OxPiece *piece);
+
+void ox_verify_account (OxVerify *verify); /* rule 3 and the totals */
+void ox_verify_strips (OxVerify *verify);  /* rules 1 and 6, and the target */
+void ox_verify_lanes (OxVerify *verify);   /* rules 4 and 5 */
+void ox_verify_moves (OxVerify *verify);   /* rules 2 and 7 */
+
+G_END_DECLS
