@@ -5,7 +5,8 @@
  * floor picture (sheets/floor.h), millimetres of paper with the origin in the lower left corner on a page (drawing/page.h). Line widths,
  * heights of text, sizes of marks and hatch spacings are always millimetres of paper: they do not grow with the scale.
  *
- * Elements are painted in their order. Each belongs to a layer and may carry the id of what it shows: the id of an item of the job ("R1",
+ * Elements are painted layer by layer, in the order in which layers were begun, and within a layer in the order in which they were
+ * appended. Each may carry the id of what it shows: the id of an item of the job ("R1",
  * "O3"), "strip-12", "move-12", or that of a zone or edge area ("Z1", "E1").
  */
 #pragma once
@@ -48,7 +49,7 @@ typedef struct
   double from_mm;    /* shown where a drawing unit is at least so many mm of paper; 0: always */
   union
   {
-    struct { guint first_trace, n_traces; gboolean no_fill, no_line; } path;
+    struct { guint first_trace, n_traces; gboolean no_fill; } path;
     struct
     {
       OxPoint at;        /* on the base line, or on the middle of the capitals where @centred */
@@ -120,6 +121,9 @@ void ox_drawing_builder_polyline (OxDrawingBuilder *builder, OxStyle style, cons
 void ox_drawing_builder_line (OxDrawingBuilder *builder, OxStyle style, OxPoint a, OxPoint b);
 void ox_drawing_builder_box (OxDrawingBuilder *builder, OxStyle style, OxBox box);
 void ox_drawing_builder_mark (OxDrawingBuilder *builder, OxStyle style, OxMarkKind kind, OxPoint at, double angle, double size_mm);
+
+/* ox_drawing_builder_drawing: all of another drawing, layers and items too, its places put where the builder's place says */
+void ox_drawing_builder_drawing (OxDrawingBuilder *builder, const OxDrawing *drawing);
 
 typedef struct
 {

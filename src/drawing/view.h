@@ -9,7 +9,7 @@
 G_BEGIN_DECLS
 
 #define OX_VIEW_MIN_PX_PER_M 0.01    /* 10 km over 100 pixels */
-#define OX_VIEW_MAX_PX_PER_M 20000.0 /* 1 mm over 20 pixels */
+#define OX_VIEW_MAX_PX_PER_M 4000.0  /* 1 mm over 4 pixels */
 
 typedef struct
 {
