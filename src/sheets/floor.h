@@ -8,6 +8,7 @@
 #pragma once
 #include "drawing/drawing.h"
 #include "plan/plan.h"
+#include "sheets/labels.h"
 G_BEGIN_DECLS
 
 typedef enum
@@ -21,9 +22,11 @@ typedef enum
   OX_FLOOR_MOVES = 1 << 6,
   OX_FLOOR_STATIONS = 1 << 7,
   OX_FLOOR_NAMES = 1 << 8,     /* names of rooms and items */
-  OX_FLOOR_TO_PREPARE = 1 << 9,/* blasted floor as one area, instead of strips */
+  OX_FLOOR_TO_PREPARE = 1 << 9, /* blasted floor as one area, instead of strips */
+  OX_FLOOR_WALKS = 1 << 10,     /* of the moves those to a strip elsewhere */
+  OX_FLOOR_TAGS = 1 << 11,      /* ids of edge areas and zones */
   OX_FLOOR_SCREEN = OX_FLOOR_OUTLINE | OX_FLOOR_OBSTACLES | OX_FLOOR_STRIPS | OX_FLOOR_NUMBERS | OX_FLOOR_ZONES | OX_FLOOR_EDGE_WORK
-                    | OX_FLOOR_STATIONS | OX_FLOOR_NAMES
+                    | OX_FLOOR_STATIONS | OX_FLOOR_NAMES | OX_FLOOR_TAGS
 } OxFloorLayers;
 
 /* ox_floor_new:
@@ -32,7 +35,12 @@ typedef enum
  * Returns: (transfer full): in metres of floor */
 OxDrawing *ox_floor_new (const OxJob *job, const OxPlan *plan, OxFloorLayers layers) G_GNUC_WARN_UNUSED_RESULT;
 
-/* ox_floor_append: the same into a builder, whose place stays as it is; nothing that needs more than @mm_per_m of scale is appended */
-void ox_floor_append (OxDrawingBuilder *builder, const OxJob *job, const OxPlan *plan, OxFloorLayers layers, double mm_per_m);
+/* ox_floor_new_at:
+ * @mm_per_m: the one scale that the picture is for
+ * @labels: (nullable): where labels stand already; those of the picture are added
+ *
+ * As ox_floor_new(), with nothing in it that this scale has no room for. */
+OxDrawing *ox_floor_new_at (const OxJob *job, const OxPlan *plan, OxFloorLayers layers, double mm_per_m, OxLabels *labels)
+    G_GNUC_WARN_UNUSED_RESULT;
 
 G_END_DECLS

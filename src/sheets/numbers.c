@@ -1,0 +1,230 @@
+/* Oxturn: sheets/numbers - names, tags, numbers and arrows, as far as there is room for them.
+ * SPDX-License-Identifier: GPL-3.0-or-later
+ *
+ * Every label is a candidate with a rank. Ranks are placed one after another, from the smallest scale to the largest: a label appears at
+ * the first scale at which it stands clear of all that came before it, and stays from there on.
+ */
+#include "drawing/text.h"
+#include "sheets/picture.h"
+#include <string.h>
+
+#define NUMBER_MM 1.8
+#define NUMBER_GROUND_MM 0.25
+#define ARROW_MM 2.2
+#define FLAG_MM 6.0
+#define NAME_MM 2.5
+#define SMALLEST_MM_PER_M 0.5
+#define LARGEST_MM_PER_M 400.0
+
+/* Ranks of strips whose number takes part in the rule "first, last, every tenth, every fifth, all". */
+typedef enum { RANK_NAME, RANK_FIRST_LAST, RANK_TAG, RANK_TENTH, RANK_FIFTH, RANK_ALL, N_RANKS } Rank;
+
+typedef enum { LABEL_TEXT, LABEL_ARROW } LabelKind;
+
+typedef struct
+{
+  LabelKind kind;
+  Rank rank;
+  const char *layer;
+  char *id, *text;
+  OxTextLook look;
+  OxStyle arrow_style;
+  OxLabelBox box;
+  double room_m;    /* floor along the label, that it must not be longer than; 0: any */
+  double from_mm;   /* scale at which it was placed */
+  gboolean placed;
+} Candidate;
+
+static void
+clear_candidate (gpointer data)
+{
+  Candidate *candidate = data;
+  g_free (candidate->id);
+  g_free (candidate->text);
+}
+
+static OxBox
+text_box (const OxTextLook *look, const char *text)
+{
+  OxElement element = { .kind = OX_ELEMENT_TEXT };
+  element.text.text = text;
+  element.text.height_mm = look->height_mm;
+  element.text.align = look->align;
+  element.text.centred = look->centred;
+  element.text.bold = look->bold;
+  element.text.ground_mm = look->ground_mm;
+  OxPoint corners[4];
+  ox_element_text_corners (&element, 1, corners);
+  return (OxBox) { corners[0].x, corners[0].y, corners[2].x, corners[2].y };
+}
+
+static void
+add_text (GArray *candidates, Candidate candidate, const char *text, OxPoint at)
+{
+  candidate.kind = LABEL_TEXT;
+  candidate.text = g_strdup (text);
+  candidate.box = (OxLabelBox) { at, candidate.look.angle, text_box (&candidate.look, text) };
+  g_array_append_val (candidates, candidate);
+}
+
+static Rank
+strip_rank (const OxPlan *plan, const OxStrip *strip)
+{
+  if (strip->order == 1 || strip->order == plan->n_strips)
+    return RANK_FIRST_LAST;
+  return strip->order % 10 == 0 ? RANK_TENTH : strip->order % 5 == 0 ? RANK_FIFTH : RANK_ALL;
+}
+
+/* add_strip: the number stands at the start, along the strip, readable from below or from the right; the arrow at the stop */
+static void
+add_strip (GArray *candidates, const OxPlan *plan, const OxStrip *strip)
+{
+  double heading = remainder (strip->heading, 2 * G_PI);
+  gboolean turned = heading > G_PI / 2 + 1e-6 || heading < -G_PI / 2 + 1e-6;
+  gboolean ends = strip->order == 1 || strip->order == plan->n_strips;
+  g_autofree char *number = g_strdup_printf ("%u", strip->order);
+  Candidate candidate = { .rank = strip_rank (plan, strip), .layer = "numbers", .id = g_strdup_printf ("strip-%u", strip->order) };
+  candidate.look = (OxTextLook) { OX_STYLE_INK, NUMBER_MM, turned ? heading + G_PI : heading, turned ? OX_ALIGN_END : OX_ALIGN_START,
+                                  TRUE, ends, NUMBER_GROUND_MM };
+  candidate.room_m = ends ? 0 : ox_strip_length (strip);
+  add_text (candidates, candidate, number, strip->a);
+  Candidate arrow = { .kind = LABEL_ARROW, .rank = candidate.rank, .layer = "directions", .id = g_strdup (candidate.id) };
+  arrow.arrow_style = strip->kind == OX_STRIP_MAIN ? OX_STYLE_STRIP_AXIS : OX_STYLE_CROSS_AXIS;
+  arrow.box = (OxLabelBox) { strip->b, heading, { -ARROW_MM, -ARROW_MM * 0.3, 0, ARROW_MM * 0.3 } };
+  arrow.room_m = ox_strip_length (strip);
+  g_array_append_val (candidates, arrow);
+}
+
+static void
+add_names (GArray *candidates, const OxPicture *picture)
+{
+  const OxJob *job = picture->job;
+  for (guint i = 0; i < job->n_rooms; i++)
+    {
+      g_autoptr (OxRegion) region = ox_region_new_ring (job->rooms[i]->ring);
+      if (ox_region_is_empty (region))
+        continue;
+      double radius;
+      OxPoint at = ox_region_label_point (region, &radius);
+      const char *name = job->rooms[i]->name[0] != '\0' ? job->rooms[i]->name : job->rooms[i]->id;
+      Candidate candidate = { .rank = RANK_NAME, .layer = "names", .id = g_strdup (job->rooms[i]->id), .room_m = 3 * radius };
+      candidate.look = (OxTextLook) { OX_STYLE_INK, NAME_MM, 0, OX_ALIGN_MIDDLE, TRUE, TRUE, 0.8 };
+      add_text (candidates, candidate, name, at);
+    }
+}
+
+static void
+add_tag (GArray *candidates, const char *id, const OxRegion *region, OxStyle style)
+{
+  if (ox_region_is_empty (region))
+    return;
+  Candidate candidate = { .rank = RANK_TAG, .layer = "names", .id = g_strdup (id) };
+  candidate.look = (OxTextLook) { style, NUMBER_MM, 0, OX_ALIGN_MIDDLE, TRUE, FALSE, 0.5 };
+  add_text (candidates, candidate, id, ox_region_label_point (region, NULL));
+}
+
+static GArray *
+gather (const OxPicture *picture)
+{
+  GArray *candidates = g_array_new (FALSE, FALSE, sizeof (Candidate));
+  g_array_set_clear_func (candidates, clear_candidate);
+  const OxPlan *plan = picture->plan;
+  if (picture->layers & OX_FLOOR_NAMES)
+    add_names (candidates, picture);
+  for (guint i = 0; plan != NULL && (picture->layers & OX_FLOOR_TAGS) && i < plan->n_edges; i++)
+    add_tag (candidates, plan->edges[i].id, plan->edges[i].region, OX_STYLE_TAG);
+  for (guint i = 0; plan != NULL && (picture->layers & OX_FLOOR_NUMBERS) && i < plan->n_strips; i++)
+    add_strip (candidates, plan, &plan->strips[i]);
+  return candidates;
+}
+
+static gboolean
+fits (const Candidate *candidate, const OxLabels *labels, double mm_per_m)
+{
+  double length = candidate->box.mm.x1 - candidate->box.mm.x0;
+  return (candidate->room_m <= 0 || length <= candidate->room_m * mm_per_m) && ox_labels_is_free (labels, &candidate->box);
+}
+
+/* place_rank: a rank of the rule appears as a whole or not at all: not before half of its labels have room */
+static void
+place_rank (GArray *candidates, Rank rank, OxLabels *labels, double mm_per_m)
+{
+  guint all = 0, free = 0;
+  for (guint i = 0; i < candidates->len; i++)
+    {
+      const Candidate *candidate = &g_array_index (candidates, Candidate, i);
+      if (candidate->rank != rank || candidate->kind != LABEL_TEXT)
+        continue;
+      all++;
+      free += candidate->placed || fits (candidate, labels, mm_per_m);
+    }
+  if (rank >= RANK_TENTH && free * 2 < all)
+    return;
+  for (LabelKind kind = LABEL_TEXT; kind <= LABEL_ARROW; kind++)
+    for (guint i = 0; i < candidates->len; i++)
+      {
+        Candidate *candidate = &g_array_index (candidates, Candidate, i);
+        if (candidate->rank != rank || candidate->kind != kind || candidate->placed || !fits (candidate, labels, mm_per_m))
+          continue;
+        ox_labels_take (labels, &candidate->box);
+        candidate->placed = TRUE;
+        candidate->from_mm = mm_per_m;
+      }
+}
+
+static void
+place (const OxPicture *picture, GArray *candidates, OxLabels *labels)
+{
+  double from = picture->mm_per_m > 0 ? picture->mm_per_m : SMALLEST_MM_PER_M;
+  double to = picture->mm_per_m > 0 ? picture->mm_per_m : LARGEST_MM_PER_M;
+  for (double scale = from; scale <= to; scale *= G_SQRT2)
+    {
+      ox_labels_set_scale (labels, scale);
+      for (Rank rank = 0; rank < N_RANKS; rank++)
+        place_rank (candidates, rank, labels, scale);
+    }
+}
+
+/* append_first: the flag at the first start takes its place before any label */
+static void
+append_first (const OxPicture *picture, OxLabels *labels)
+{
+  if (picture->plan == NULL || picture->plan->n_strips == 0 || !(picture->layers & OX_FLOOR_NUMBERS))
+    return;
+  const OxStrip *strip = &picture->plan->strips[0];
+  OxLabelBox box = { strip->a, 0, { -0.6, 0.5, FLAG_MM * 0.75, FLAG_MM } };
+  ox_labels_take (labels, &box);
+  ox_picture_layer (picture, "stations");
+  ox_picture_item (picture, "strip-1", 0);
+  ox_drawing_builder_mark (picture->builder, OX_STYLE_FIRST, OX_MARK_FIRST, strip->a, 0, FLAG_MM);
+}
+
+static void
+take_stations (const OxPicture *picture, OxLabels *labels)
+{
+  for (guint i = 0; (picture->layers & OX_FLOOR_STATIONS) && i < picture->job->n_stations; i++)
+    {
+      OxLabelBox box = { picture->job->stations[i]->at, 0, { -2.5, -2.5, 2.5, 2.5 } };
+      ox_labels_take (labels, &box);
+    }
+}
+
+void
+ox_picture_labels (const OxPicture *picture, OxLabels *labels)
+{
+  take_stations (picture, labels);
+  append_first (picture, labels);
+  g_autoptr (GArray) candidates = gather (picture);
+  place (picture, candidates, labels);
+  for (guint i = 0; i < candidates->len; i++)
+    {
+      const Candidate *candidate = &g_array_index (candidates, Candidate, i);
+      if (!candidate->placed || !ox_picture_item (picture, candidate->id, candidate->from_mm))
+        continue;
+      ox_picture_layer (picture, candidate->layer);
+      if (candidate->kind == LABEL_TEXT)
+        ox_drawing_builder_text (picture->builder, candidate->look, candidate->box.at, candidate->text);
+      else
+        ox_drawing_builder_mark (picture->builder, candidate->arrow_style, OX_MARK_ARROW, candidate->box.at, candidate->box.angle, ARROW_MM);
+    }
+}

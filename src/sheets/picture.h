@@ -1,0 +1,28 @@
+/* Oxturn: sheets/picture - the parts that a floor picture is put together from; see sheets/floor.h.
+ * SPDX-License-Identifier: GPL-3.0-or-later
+ */
+#pragma once
+#include "sheets/floor.h"
+G_BEGIN_DECLS
+
+typedef struct
+{
+  OxDrawingBuilder *builder;
+  const OxJob *job;
+  const OxPlan *plan;     /* (nullable) */
+  OxFloorLayers layers;
+  double mm_per_m;        /* 0: for every scale */
+} OxPicture;
+
+/* ox_picture_layer: goes to the layer of that id, one of those in sheets/floor.h */
+void ox_picture_layer (const OxPicture *picture, const char *id);
+
+/* ox_picture_item: what follows shows @id; it needs a scale of @from_mm mm a metre
+ * Returns: FALSE when the picture's scale is smaller, and nothing is to be appended */
+gboolean ox_picture_item (const OxPicture *picture, const char *id, double from_mm);
+
+void ox_picture_ground (const OxPicture *picture); /* rooms, obstacles, excluded areas, joints, outline, stations */
+void ox_picture_work (const OxPicture *picture);   /* zones, strips, edge work, moves; needs a plan */
+void ox_picture_labels (const OxPicture *picture, OxLabels *labels); /* names, tags, strip numbers, arrows */
+
+G_END_DECLS

@@ -1,0 +1,106 @@
+/* Oxturn: sheets/work - what the plan lays on the floor: zones, strips, edge work, moves.
+ * SPDX-License-Identifier: GPL-3.0-or-later
+ */
+#include "sheets/picture.h"
+
+/* Axes of strips side by side keep 0.7 mm clear of each other and of their own width, or are not drawn. */
+#define LEAST_AXIS_PITCH_MM 0.9
+#define PITCH_SHARE 0.9 /* of the blast width, about, from one strip to the next */
+
+static OxStyle
+strip_style (const OxStrip *strip)
+{
+  if (strip->kind == OX_STRIP_CROSSWISE)
+    return OX_STYLE_CROSSWISE;
+  double heading = remainder (strip->heading, 2 * G_PI);
+  return heading > -1e-6 && heading < G_PI - 1e-6 ? OX_STYLE_STRIP_OUT : OX_STYLE_STRIP_HOME;
+}
+
+static char *
+strip_id (const OxStrip *strip)
+{
+  return g_strdup_printf ("strip-%u", strip->order);
+}
+
+static void
+append_strips (const OxPicture *picture)
+{
+  const OxPlan *plan = picture->plan;
+  double blast_length = plan->job->machine->blast_length;
+  ox_picture_layer (picture, "strips");
+  for (guint i = 0; i < plan->n_strips; i++)
+    {
+      g_autofree char *id = strip_id (&plan->strips[i]);
+      OxPoint corners[4];
+      ox_strip_corners (&plan->strips[i], blast_length, corners);
+      ox_picture_item (picture, id, 0);
+      ox_drawing_builder_polygon (picture->builder, strip_style (&plan->strips[i]), corners, 4);
+    }
+  ox_picture_layer (picture, "directions");
+  for (guint i = 0; i < plan->n_strips; i++)
+    {
+      const OxStrip *strip = &plan->strips[i];
+      g_autofree char *id = strip_id (strip);
+      if (ox_picture_item (picture, id, LEAST_AXIS_PITCH_MM / (strip->width * PITCH_SHARE)))
+        ox_drawing_builder_line (picture->builder, strip->kind == OX_STRIP_MAIN ? OX_STYLE_STRIP_AXIS : OX_STYLE_CROSS_AXIS, strip->a,
+                                 strip->b);
+    }
+}
+
+static void
+append_zones (const OxPicture *picture)
+{
+  ox_picture_layer (picture, "zone-outlines");
+  for (guint i = 0; i < picture->plan->n_zones; i++)
+    {
+      ox_picture_item (picture, picture->plan->zones[i].id, 0);
+      ox_drawing_builder_region (picture->builder, OX_STYLE_ZONE, picture->plan->zones[i].region);
+    }
+}
+
+static void
+append_edge_work (const OxPicture *picture)
+{
+  ox_picture_layer (picture, "edge-work");
+  for (guint i = 0; i < picture->plan->n_edges; i++)
+    {
+      ox_picture_item (picture, picture->plan->edges[i].id, 0);
+      ox_drawing_builder_region (picture->builder, OX_STYLE_EDGE, picture->plan->edges[i].region);
+    }
+}
+
+static void
+append_moves (const OxPicture *picture)
+{
+  gboolean all = (picture->layers & OX_FLOOR_MOVES) != 0;
+  ox_picture_layer (picture, "moves");
+  for (guint i = 0; i < picture->plan->n_moves; i++)
+    {
+      const OxMove *move = &picture->plan->moves[i];
+      if (move->n_path < 2 || (!all && move->kind != OX_MOVE_WALK))
+        continue;
+      g_autofree char *id = g_strdup_printf ("move-%u", move->from);
+      ox_picture_item (picture, id, 0);
+      ox_drawing_builder_polyline (picture->builder, OX_STYLE_MOVE, move->path, move->n_path);
+    }
+}
+
+void
+ox_picture_work (const OxPicture *picture)
+{
+  OxFloorLayers layers = picture->layers;
+  if (layers & OX_FLOOR_TO_PREPARE)
+    {
+      ox_picture_layer (picture, "strips");
+      ox_picture_item (picture, NULL, 0);
+      ox_drawing_builder_region (picture->builder, OX_STYLE_TO_PREPARE, picture->plan->blasted);
+    }
+  if (layers & OX_FLOOR_STRIPS)
+    append_strips (picture);
+  if (layers & OX_FLOOR_ZONES)
+    append_zones (picture);
+  if (layers & OX_FLOOR_EDGE_WORK)
+    append_edge_work (picture);
+  if (layers & (OX_FLOOR_MOVES | OX_FLOOR_WALKS))
+    append_moves (picture);
+}
