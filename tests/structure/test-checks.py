@@ -17,8 +17,12 @@ sys.path.insert(0, HERE)
 from tree import Tree  # noqa: E402
 
 SPDX = '/* SPDX-License-Identifier: GPL-3.0-or-later */\n'
+MALLARD = 'xmlns="http://projectmallard.org/1.0/"'
+INDEX = f'<page {MALLARD} type="guide" id="index"><title>A</title><section id="s"><title>B</title></section></page>'
+PAGE = f'<page {MALLARD} type="topic" id="b"><info><link type="guide" xref="index#s"/></info><title>B</title></page>'
 GOOD = {
-    'README.md': '', 'DEVELOPERS.md': '', 'LICENSE': '', 'meson.build': '', 'data/a.xml': '', 'help/a': '', 'samples/a': '',
+    'README.md': '', 'DEVELOPERS.md': '', 'LICENSE': '', 'meson.build': '', 'data/a.xml': '', 'samples/a': '',
+    'help/meson.build': "install_data('C/index.page', 'C/b.page')\n", 'help/C/index.page': INDEX, 'help/C/b.page': PAGE,
     'po/POTFILES': 'src/low/a.c\n',
     'src/LAYERS': '# remark\nlow :\nhigh : low\n',
     'src/meson.build': "subdir('low')\nsubdir('high')\n",
@@ -57,6 +61,12 @@ CASES = [
     ('files/finished', 'data/a.xml', '<!-- TO' + 'DO -->', 'data/a.xml:1'),
     ('files/translated', 'src/high/b.c', SPDX + '_ ("text")\n', 'is not in po/POTFILES'),
     ('files/translated', 'po/POTFILES', 'src/low/a.c\nsrc/high/b.c\n', 'which has no text'),
+    ('help/valid', 'help/C/b.page', PAGE.replace('title>', 'headline>'), 'b.page'),
+    ('help/valid', 'help/C/b.page', PAGE.replace('</page>', ''), 'b.page'),
+    ('help/links', 'help/C/b.page', PAGE.replace('index#s', 'index#t'), 'leads to index#t'),
+    ('help/links', 'help/C/b.page', PAGE.replace('id="b"', 'id="c"'), 'has the id "c"'),
+    ('help/links', 'help/C/b.page', PAGE.replace('<link type="guide" xref="index#s"/>', ''), 'hangs from no section'),
+    ('help/installed', 'help/meson.build', '', 'help/C/b.page is not in'),
     ('contracts/comments', 'src/low/a.h', GOOD['src/low/a.h'].replace('/* ox_a: does a */\n', ''), 'ox_a has no comment'),
     ('contracts/once', 'src/low/a.h', GOOD['src/low/a.h'].replace('#pragma once\n', ''), 'pragma once'),
     ('contracts/errors', 'tests/low/test-a.c', SPDX + '/* OX_LOW_ERROR_BAD */\n', 'no test reaches OX_LOW_ERROR_BAD'),
@@ -80,7 +90,7 @@ def load(name):
     return module
 
 
-CHECKS = [load(name) for name in ('check-layers', 'check-sizes', 'check-files', 'check-contracts')]
+CHECKS = [load(name) for name in ('check-layers', 'check-sizes', 'check-files', 'check-contracts', 'check-help')]
 
 
 def complaints(files):
