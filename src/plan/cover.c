@@ -1,0 +1,205 @@
+/* Oxturn: plan/cover - how often each spot of a room's target is covered, on a raster.
+ * SPDX-License-Identifier: GPL-3.0-or-later
+ */
+#include "plan/cover.h"
+#include <stdlib.h>
+#include <string.h>
+
+#define MAX_CELLS 200e6 /* 400 MB for both layers at the most */
+
+static int
+compare_doubles (const void *a, const void *b)
+{
+  double x = *(const double *) a, y = *(const double *) b;
+  return (x > y) - (x < y);
+}
+
+/* Crossings of the outline with the middle line of each row, collected row by row. */
+static GArray **
+row_crossings (const OxCover *cover, const OxPoint *points, const OxRegion *region)
+{
+  GArray **rows = g_new (GArray *, cover->n_y);
+  for (guint j = 0; j < cover->n_y; j++)
+    rows[j] = g_array_new (FALSE, FALSE, sizeof (double));
+  for (guint r = 0; r < region->n_rings; r++)
+    for (guint i = 0; i < region->rings[r].n; i++)
+      {
+        OxPoint a = points[region->rings[r].start + i];
+        OxPoint b = points[region->rings[r].start + (i + 1) % region->rings[r].n];
+        if (a.y > b.y)
+          {
+            OxPoint swap = a;
+            a = b;
+            b = swap;
+          }
+        double first = ceil ((a.y - cover->y0) / cover->cell - 0.5);
+        double last = ceil ((b.y - cover->y0) / cover->cell - 0.5) - 1;
+        for (double j = MAX (first, 0); j <= MIN (last, cover->n_y - 1.0); j++)
+          {
+            double y = cover->y0 + (j + 0.5) * cover->cell;
+            double x = a.x + (b.x - a.x) * (y - a.y) / (b.y - a.y);
+            g_array_append_val (rows[(guint) j], x);
+          }
+      }
+  return rows;
+}
+
+/* First cell of a row whose middle is at or right of @x. */
+static guint
+cell_from (const OxCover *cover, double x)
+{
+  return (guint) CLAMP (ceil ((x - cover->x0) / cover->cell - 0.5), 0.0, (double) cover->n_x);
+}
+
+static void
+fill_need (OxCover *cover, const OxPoint *points, const OxRegion *region)
+{
+  GArray **rows = row_crossings (cover, points, region);
+  for (guint j = 0; j < cover->n_y; j++)
+    {
+      double *x = (double *) (void *) rows[j]->data;
+      if (rows[j]->len > 1)
+        qsort (x, rows[j]->len, sizeof (double), compare_doubles);
+      for (guint k = 0; k + 1 < rows[j]->len; k += 2)
+        {
+          guint i0 = cell_from (cover, x[k]), i1 = cell_from (cover, x[k + 1]);
+          if (i1 > i0)
+            memset (cover->need + (gsize) j * cover->n_x + i0, 1, i1 - i0);
+        }
+      g_array_unref (rows[j]);
+    }
+  g_free (rows);
+}
+
+OxCover *
+ox_cover_new (const OxRegion *target, double angle, double cell)
+{
+  OxCover *cover = g_new0 (OxCover, 1);
+  OxBox box = OX_BOX_EMPTY;
+  g_autofree OxPoint *points = g_new (OxPoint, target->n_points + 1);
+  cover->cos_a = cos (angle);
+  cover->sin_a = sin (angle);
+  for (guint i = 0; i < target->n_points; i++)
+    {
+      points[i] = ox_point_turn (target->points[i], cover->cos_a, -cover->sin_a);
+      ox_box_add (&box, points[i]);
+    }
+  if (ox_box_is_empty (box))
+    box = (OxBox) { 0, 0, 0, 0 };
+  double area = (box.x1 - box.x0) * (box.y1 - box.y0);
+  cover->cell = MAX (cell, sqrt (area / MAX_CELLS));
+  cover->x0 = box.x0;
+  cover->y0 = box.y0;
+  cover->n_x = (guint) ceil ((box.x1 - box.x0) / cover->cell) + 1;
+  cover->n_y = (guint) ceil ((box.y1 - box.y0) / cover->cell) + 1;
+  cover->need = g_malloc0 ((gsize) cover->n_x * cover->n_y);
+  cover->count = g_malloc0 ((gsize) cover->n_x * cover->n_y);
+  fill_need (cover, points, target);
+  return cover;
+}
+
+void
+ox_cover_free (OxCover *cover)
+{
+  if (cover == NULL)
+    return;
+  g_free (cover->need);
+  g_free (cover->count);
+  g_free (cover);
+}
+
+/* The four corners of @band in the raster's frame. */
+static void
+band_corners (const OxCover *cover, const OxBand *band, OxPoint out[4])
+{
+  double c = cos (band->angle), s = sin (band->angle), h = band->width / 2;
+  OxPoint corners[4] = { { band->x0, band->y - h }, { band->x1, band->y - h }, { band->x1, band->y + h }, { band->x0, band->y + h } };
+  for (guint i = 0; i < 4; i++)
+    out[i] = ox_point_turn (ox_point_turn (corners[i], c, s), cover->cos_a, -cover->sin_a);
+}
+
+/* The span of x that the convex quadrilateral @q covers at height @y; FALSE when it does not reach there. */
+static gboolean
+quad_span (const OxPoint q[4], double y, double *lo, double *hi)
+{
+  gboolean any = FALSE;
+  for (guint i = 0; i < 4; i++)
+    {
+      OxPoint a = q[i], b = q[(i + 1) % 4];
+      if ((a.y <= y) == (b.y <= y))
+        continue;
+      double x = a.x + (b.x - a.x) * (y - a.y) / (b.y - a.y);
+      *lo = any ? MIN (*lo, x) : x;
+      *hi = any ? MAX (*hi, x) : x;
+      any = TRUE;
+    }
+  return any;
+}
+
+void
+ox_cover_add (OxCover *cover, const OxBand *band, int by)
+{
+  OxPoint q[4];
+  band_corners (cover, band, q);
+  double bottom = MIN (MIN (q[0].y, q[1].y), MIN (q[2].y, q[3].y));
+  double top = MAX (MAX (q[0].y, q[1].y), MAX (q[2].y, q[3].y));
+  double first = MAX (ceil ((bottom - cover->y0) / cover->cell - 0.5), 0);
+  double last = MIN (ceil ((top - cover->y0) / cover->cell - 0.5) - 1, cover->n_y - 1.0);
+  for (double j = first; j <= last; j++)
+    {
+      double lo = 0, hi = 0;
+      if (!quad_span (q, cover->y0 + (j + 0.5) * cover->cell, &lo, &hi))
+        continue;
+      guint8 *row = cover->count + (gsize) j * cover->n_x;
+      guint end = cell_from (cover, hi);
+      for (guint i = cell_from (cover, lo); i < end; i++)
+        row[i] = (guint8) (row[i] + by);
+    }
+}
+
+guint
+ox_cover_samples (const OxCover *cover, const OxBand *band)
+{
+  return (guint) MAX (1.0, round (band->width / cover->cell));
+}
+
+void
+ox_cover_profile (const OxCover *cover, const OxBand *band, guint level, double *step, GArray *out)
+{
+  double length = band->x1 - band->x0;
+  guint along = (guint) MAX (1.0, round (length / cover->cell));
+  /* Cells whose middle lies outside the band must not be looked at, so the outermost samples keep off its long sides. */
+  double inner = MAX (band->width - 1.5 * cover->cell, band->width / 2);
+  guint across = ox_cover_samples (cover, band);
+  double da = length / along, dw = inner / across;
+  double turn_c = cos (band->angle), turn_s = sin (band->angle);
+  double c = turn_c * cover->cos_a + turn_s * cover->sin_a; /* band's frame seen from the raster's */
+  double s = turn_s * cover->cos_a - turn_c * cover->sin_a;
+  g_array_set_size (out, along);
+  memset (out->data, 0, sizeof (guint) * along);
+  guint *sums = (guint *) (void *) out->data;
+  *step = da;
+  for (guint w = 0; w < across; w++)
+    {
+      double y = band->y - inner / 2 + (w + 0.5) * dw;
+      double x = band->x0 + da / 2;
+      double fx = (x * c - y * s - cover->x0) / cover->cell, fy = (x * s + y * c - cover->y0) / cover->cell;
+      double sx = da * c / cover->cell, sy = da * s / cover->cell;
+      for (guint i = 0; i < along; i++, fx += sx, fy += sy)
+        {
+          if (fx < 0 || fy < 0 || fx >= cover->n_x || fy >= cover->n_y)
+            continue;
+          gsize at = (gsize) fy * cover->n_x + (gsize) fx;
+          sums[i] += cover->need[at] & (cover->count[at] == level);
+        }
+    }
+}
+
+double
+ox_cover_left (const OxCover *cover)
+{
+  gsize n = (gsize) cover->n_x * cover->n_y, left = 0;
+  for (gsize i = 0; i < n; i++)
+    left += cover->need[i] & (cover->count[i] == 0);
+  return (double) left * cover->cell * cover->cell;
+}

@@ -1,0 +1,50 @@
+/* Oxturn: plan/cover - how often each spot of a room's target is covered, on a raster.
+ * SPDX-License-Identifier: GPL-3.0-or-later
+ *
+ * The raster only steers the search for strips; areas that a person sees are computed exactly from the finished strips. It lies in the
+ * frame of the room's main direction, so that rows are parallel to the lanes. A cell counts by its middle.
+ */
+#pragma once
+#include "geometry/region.h"
+G_BEGIN_DECLS
+
+typedef struct
+{
+  double cell;         /* m */
+  double x0, y0;       /* lower left corner in the frame */
+  guint n_x, n_y;
+  guint8 *need;        /* 1 where the middle of the cell is target */
+  guint8 *count;       /* strips over the cell, 255 at most */
+  double cos_a, sin_a; /* of the frame */
+} OxCover;
+
+/* what a strip covers: from (x0, y) to (x1, y), @width across, in a frame of direction @angle */
+typedef struct
+{
+  double angle;
+  double x0, x1, y;
+  double width;
+} OxBand;
+
+/* ox_cover_new: @target on the floor, @angle of the frame, @cell the wanted size in m (made larger for huge floors); (transfer full) */
+OxCover *ox_cover_new (const OxRegion *target, double angle, double cell) G_GNUC_WARN_UNUSED_RESULT;
+void ox_cover_free (OxCover *cover);
+
+/* ox_cover_add: counts the cells under @band up (@by = +1) or down (-1) */
+void ox_cover_add (OxCover *cover, const OxBand *band, int by);
+
+/* ox_cover_profile:
+ * @level: count that matters: 0 for uncovered cells, 1 for cells that one strip alone covers
+ * @step: (out): m along the band for each entry
+ * @out: (element-type guint): set to the number of samples across, of ox_cover_samples(), on needed cells with exactly that count, in each step
+ *       along the band from x0 on
+ */
+void ox_cover_profile (const OxCover *cover, const OxBand *band, guint level, double *step, GArray *out);
+
+/* ox_cover_samples: how many samples across ox_cover_profile() takes; each stands for that part of the band's width */
+guint ox_cover_samples (const OxCover *cover, const OxBand *band);
+
+double ox_cover_left (const OxCover *cover); /* m2 still uncovered */
+
+G_DEFINE_AUTOPTR_CLEANUP_FUNC (OxCover, ox_cover_free)
+G_END_DECLS

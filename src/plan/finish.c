@@ -1,0 +1,319 @@
+/* Oxturn: plan/finish - what the main strips leave: further strips as long as they save more labour than they cost.
+ * SPDX-License-Identifier: GPL-3.0-or-later
+ *
+ * Candidates are lanes along walls and obstacles (beside them and at lane spacing out to where the machine's rear lets strips begin) and
+ * all lanes that are there, in both headings. On each the best stretch is the one with the greatest saving: uncovered floor at the hand rate, less
+ * the time of the strip (greatest sum of consecutive steps). The candidate that covers most per second is laid, over and over. Savings only fall
+ * as strips are laid, so a candidate at the head of the queue whose saving is still what it was is the best of all.
+ */
+#include "plan/boundary.h"
+#include <stdlib.h>
+
+#define SAME_CANDIDATE 0.002 /* m between lanes that are not worth telling apart */
+
+typedef struct
+{
+  guint frame;
+  int sign;
+  double y;
+  guint first_span, n_spans; /* in Finish.spans: where the middle of the pattern may be */
+  double x0, x1;             /* best stretch (middle of the pattern) */
+  OxSpan span;               /* that it lies in */
+  double gain;               /* m2 */
+  double rate;               /* m2 a second; the queue's key */
+} Candidate;
+
+typedef struct
+{
+  OxLayout *layout;
+  GArray *candidates; /* Candidate */
+  GArray *spans;      /* OxSpan */
+  GArray *profile;
+  GArray *queue;      /* guint: heap of candidates, greatest rate first */
+  double move_seconds; /* what reaching a strip costs at a guess */
+} Finish;
+
+/* Best stretch of one span: the greatest sum of (saved seconds - blasting seconds) over consecutive steps. */
+static void
+best_stretch (Finish *finish, Candidate *c, OxSpan span)
+{
+  OxLayout *layout = finish->layout;
+  const OxMachine *m = layout->machine;
+  const OxFrame *frame = g_ptr_array_index (layout->frames, c->frame);
+  double half = m->blast_length / 2, step = 0;
+  OxBand band = { frame->angle, span.lo - half, span.hi + half, c->y, m->blast_width };
+  ox_cover_profile (layout->cover, &band, 0, &step, finish->profile);
+  double sample_m2 = step * m->blast_width / ox_cover_samples (layout->cover, &band);
+  double worth = sample_m2 * ox_layout_hand_seconds (layout), cost = step / m->travel_speed * 60;
+  double sum = 0, best = 0;
+  guint start = 0, from = 0, to = 0, cells = 0, best_cells = 0;
+  for (guint i = 0; i < finish->profile->len; i++)
+    {
+      guint n = g_array_index (finish->profile, guint, i);
+      if (sum <= 0)
+        {
+          sum = 0;
+          start = i;
+          cells = 0;
+        }
+      sum += n * worth - cost;
+      cells += n;
+      if (sum > best)
+        {
+          best = sum;
+          best_cells = cells;
+          from = start;
+          to = i + 1;
+        }
+    }
+  if (best <= 0)
+    return;
+  double x0 = MAX (span.lo, band.x0 + from * step), x1 = MIN (span.hi, band.x0 + to * step);
+  double lack = m->min_strip - (x1 - x0);
+  if (lack > 0)
+    {
+      double before = MIN (lack, x0 - span.lo);
+      x0 -= before;
+      x1 = MIN (span.hi, x1 + lack - before);
+    }
+  double seconds = (x1 - x0) / m->travel_speed * 60 + finish->move_seconds;
+  double gain = best_cells * sample_m2;
+  if (gain * ox_layout_hand_seconds (layout) > seconds && gain / seconds > c->rate)
+    {
+      c->x0 = x0;
+      c->x1 = x1;
+      c->span = span;
+      c->gain = gain;
+      c->rate = gain / seconds;
+    }
+}
+
+static void
+rate_candidate (Finish *finish, Candidate *c)
+{
+  c->rate = 0;
+  for (guint i = 0; i < c->n_spans; i++)
+    best_stretch (finish, c, g_array_index (finish->spans, OxSpan, c->first_span + i));
+}
+
+static double
+key (const Finish *finish, guint place)
+{
+  return g_array_index (finish->candidates, Candidate, g_array_index (finish->queue, guint, place)).rate;
+}
+
+/* Order of the heap; ties go to the candidate made first. */
+static gboolean
+before (const Finish *finish, guint p, guint q)
+{
+  double a = key (finish, p), b = key (finish, q);
+  return a != b ? a > b : g_array_index (finish->queue, guint, p) < g_array_index (finish->queue, guint, q);
+}
+
+static void
+swap_places (GArray *queue, guint p, guint q)
+{
+  guint swap = g_array_index (queue, guint, p);
+  g_array_index (queue, guint, p) = g_array_index (queue, guint, q);
+  g_array_index (queue, guint, q) = swap;
+}
+
+static void
+sink (Finish *finish, guint place)
+{
+  for (;;)
+    {
+      guint child = 2 * place + 1, best = place;
+      if (child < finish->queue->len && before (finish, child, best))
+        best = child;
+      if (child + 1 < finish->queue->len && before (finish, child + 1, best))
+        best = child + 1;
+      if (best == place)
+        return;
+      swap_places (finish->queue, place, best);
+      place = best;
+    }
+}
+
+static void
+drop_head (Finish *finish)
+{
+  swap_places (finish->queue, 0, finish->queue->len - 1);
+  g_array_set_size (finish->queue, finish->queue->len - 1);
+  sink (finish, 0);
+}
+
+static gboolean
+heading_allowed (const OxLayout *layout, guint frame, int sign)
+{
+  if (!layout->one_heading)
+    return TRUE;
+  return frame == 0 && sign == (layout->work == OX_WORK_BACKWARD ? -1 : 1);
+}
+
+/* Adds the lane at @y, where its spans come near [x0, x1], in both headings. */
+static void
+add_lane (Finish *finish, guint frame, double y, double x0, double x1)
+{
+  const OxLayout *layout = finish->layout;
+  for (int sign = -1; sign <= 1; sign += 2)
+    {
+      if (!heading_allowed (layout, frame, sign))
+        continue;
+      Candidate c = { frame, sign, y, finish->spans->len, 0, 0, 0, { 0, 0 }, 0, 0 };
+      g_autoptr (GArray) spans = g_array_new (FALSE, FALSE, sizeof (OxSpan));
+      ox_frame_spans (g_ptr_array_index (layout->frames, frame), y, sign, spans);
+      for (guint i = 0; i < spans->len; i++)
+        {
+          OxSpan span = g_array_index (spans, OxSpan, i);
+          span = (OxSpan) { MAX (span.lo, x0), MIN (span.hi, x1) };
+          if (span.hi - span.lo < layout->machine->min_strip)
+            continue;
+          g_array_append_val (finish->spans, span);
+          c.n_spans++;
+        }
+      rate_candidate (finish, &c);
+      if (c.rate > 0)
+        g_array_append_val (finish->candidates, c);
+      else
+        g_array_set_size (finish->spans, c.first_span);
+    }
+}
+
+/* Distances of lanes from a stretch: beside it with either side of the body, where a strip that runs square on to the stretch leaves off, and at lane
+ * spacing out to where a strip that starts at it begins. */
+static void
+add_along (Finish *finish, const OxStretch *stretch)
+{
+  const OxMachine *m = finish->layout->machine;
+  double spacing = m->blast_width - m->min_overlap;
+  double narrow = MIN (m->left, m->right) + m->wall_gap, wide = MAX (m->left, m->right) + m->wall_gap;
+  double nose = ox_boundary_reach (m, G_PI / 2, TRUE) + m->min_overlap / 2 - m->blast_width / 2;
+  double depth = ox_boundary_reach (m, G_PI / 2, FALSE);
+  double firsts[3] = { narrow, wide, nose };
+  double around = m->rear + m->front + 2 * m->min_strip;
+  for (guint f = 0; f < 3; f++)
+    {
+      if ((f == 1 && wide - narrow < SAME_CANDIDATE) || (f == 2 && nose - narrow < SAME_CANDIDATE))
+        continue;
+      for (double d = firsts[f]; d < depth + m->blast_width / 2; d += spacing)
+        add_lane (finish, stretch->frame, stretch->y + stretch->inside * d, stretch->x0 - around, stretch->x1 + around);
+    }
+}
+
+static void
+gather (Finish *finish)
+{
+  OxLayout *layout = finish->layout;
+  g_autoptr (GArray) stretches = g_array_new (FALSE, FALSE, sizeof (OxStretch));
+  for (guint i = 0, n = layout->lanes->len; i < n; i++)
+    {
+      OxLane lane = g_array_index (layout->lanes, OxLane, i);
+      add_lane (finish, lane.frame, lane.y, -INFINITY, INFINITY);
+    }
+  if (!layout->one_heading)
+    ox_boundary_sides (layout, 0.2, 8, stretches);
+  ox_boundary_boxes (layout, stretches);
+  for (guint i = 0; i < stretches->len; i++)
+    if (!layout->one_heading || g_array_index (stretches, OxStretch, i).frame == 0)
+      add_along (finish, &g_array_index (stretches, OxStretch, i));
+}
+
+/* How far the lane at @y should move so that no slot stays open between it and a parallel strip beside it: the neighbour's overlap is short, or the
+ * floor between them is too narrow to be worth a strip. 0 when all is well. */
+static double
+slot_shift (const OxLayout *layout, const Candidate *c)
+{
+  const OxMachine *m = layout->machine;
+  double most = m->blast_width - m->min_overlap;
+  for (guint i = 0; i < layout->drafts->len; i++)
+    {
+      const OxDraft *draft = &g_array_index (layout->drafts, OxDraft, i);
+      if (draft->frame != c->frame)
+        continue;
+      double off = draft->y - c->y;
+      double shared = MIN (draft->x1, c->x1) - MAX (draft->x0, c->x0);
+      if (shared > m->blast_length && fabs (off) > most + 1e-4 && fabs (off) < m->blast_width * 1.25)
+        return off > 0 ? off - most : off + most;
+    }
+  return 0;
+}
+
+/* Moves the candidate next to its neighbour; FALSE when it does not fit there or is worth nothing there. */
+static gboolean
+shift_candidate (Finish *finish, const Candidate *c, double shift, Candidate *out)
+{
+  g_autoptr (GArray) spans = g_array_new (FALSE, FALSE, sizeof (OxSpan));
+  const OxLayout *layout = finish->layout;
+  guint kept = finish->spans->len;
+  ox_frame_spans (g_ptr_array_index (layout->frames, c->frame), c->y + shift, c->sign, spans);
+  *out = *c;
+  out->y = c->y + shift;
+  out->first_span = kept;
+  out->n_spans = 0;
+  for (guint i = 0; i < spans->len; i++)
+    {
+      OxSpan span = g_array_index (spans, OxSpan, i);
+      span = (OxSpan) { MAX (span.lo, c->x0 - 1), MIN (span.hi, c->x1 + 1) };
+      if (span.hi - span.lo < layout->machine->min_strip)
+        continue;
+      g_array_append_val (finish->spans, span);
+      out->n_spans++;
+    }
+  rate_candidate (finish, out);
+  g_array_set_size (finish->spans, kept);
+  return out->rate > 0 && slot_shift (layout, out) == 0;
+}
+
+static gboolean
+lay_candidate (Finish *finish, const Candidate *c)
+{
+  OxLayout *layout = finish->layout;
+  Candidate laid = *c;
+  double shift = slot_shift (layout, c);
+  if (shift != 0 && !shift_candidate (finish, c, shift, &laid))
+    return FALSE;
+  OxDraft draft = { laid.frame,
+                    ox_layout_lane (layout, laid.frame, laid.y),
+                    laid.sign,
+                    laid.y,
+                    laid.x0,
+                    laid.x1,
+                    laid.frame == 0 ? OX_STRIP_MAIN : OX_STRIP_CROSSWISE,
+                    FALSE,
+                    laid.span.lo,
+                    laid.span.hi };
+  ox_layout_add (layout, &draft);
+  return TRUE;
+}
+
+gboolean
+ox_layout_finish (OxLayout *layout, const OxRun *run)
+{
+  const OxMachine *m = layout->machine;
+  g_autoptr (GArray) candidates = g_array_new (FALSE, FALSE, sizeof (Candidate));
+  g_autoptr (GArray) spans = g_array_new (FALSE, FALSE, sizeof (OxSpan));
+  g_autoptr (GArray) profile = g_array_new (FALSE, FALSE, sizeof (guint));
+  g_autoptr (GArray) queue = g_array_new (FALSE, FALSE, sizeof (guint));
+  Finish finish = { layout, candidates, spans, profile, queue, 0.6 * m->swing_s + 4 };
+  gather (&finish);
+  for (guint i = 0; i < candidates->len; i++)
+    g_array_append_val (queue, i);
+  for (guint i = queue->len / 2; i > 0; i--)
+    sink (&finish, i - 1);
+  while (queue->len > 0)
+    {
+      Candidate *head = &g_array_index (candidates, Candidate, g_array_index (queue, guint, 0));
+      double rate = head->rate;
+      if (ox_run_cancelled (run, NULL))
+        return FALSE;
+      rate_candidate (&finish, head);
+      if (head->rate <= 0)
+        drop_head (&finish);
+      else if (head->rate < rate)
+        sink (&finish, 0);
+      else if (!lay_candidate (&finish, head))
+        drop_head (&finish);
+    }
+  return TRUE;
+}

@@ -1,0 +1,100 @@
+/* Oxturn: plan/layout - a room while its strips are being laid.
+ * SPDX-License-Identifier: GPL-3.0-or-later
+ */
+#include "plan/layout.h"
+
+#define SAME_ANGLE 0.000175 /* 0.01 degree */
+#define SAME_LANE 0.0002    /* m */
+
+/* Cells a tenth of the width that a strip adds: fine enough to see what a strip is worth. */
+static double
+cell_size (const OxMachine *machine)
+{
+  return (machine->blast_width - machine->min_overlap) / 10;
+}
+
+OxLayout *
+ox_layout_new (const OxFloor *floor, guint room, const OxJob *job, double angle, OxWork work)
+{
+  OxLayout *layout = g_new0 (OxLayout, 1);
+  layout->machine = job->machine;
+  layout->travel = floor->travel;
+  layout->target = floor->rooms[room];
+  layout->hand_rate = job->rates.edge_m2_per_hour;
+  layout->work = work;
+  layout->frames = g_ptr_array_new_with_free_func ((GDestroyNotify) ox_frame_free);
+  layout->cover = ox_cover_new (layout->target, angle, cell_size (job->machine));
+  layout->lanes = g_array_new (FALSE, FALSE, sizeof (OxLane));
+  layout->drafts = g_array_new (FALSE, FALSE, sizeof (OxDraft));
+  ox_layout_frame (layout, angle);
+  return layout;
+}
+
+void
+ox_layout_free (OxLayout *layout)
+{
+  if (layout == NULL)
+    return;
+  g_ptr_array_unref (layout->frames);
+  ox_cover_free (layout->cover);
+  g_array_unref (layout->lanes);
+  g_array_unref (layout->drafts);
+  g_free (layout);
+}
+
+guint
+ox_layout_frame (OxLayout *layout, double angle)
+{
+  for (guint i = 0; i < layout->frames->len; i++)
+    {
+      const OxFrame *frame = g_ptr_array_index (layout->frames, i);
+      if (fabs (remainder (frame->angle - angle, G_PI)) < SAME_ANGLE)
+        return i;
+    }
+  g_ptr_array_add (layout->frames, ox_frame_new (layout->travel, layout->target, layout->machine, angle));
+  return layout->frames->len - 1;
+}
+
+guint
+ox_layout_lane (OxLayout *layout, guint frame, double y)
+{
+  for (guint i = 0; i < layout->lanes->len; i++)
+    {
+      const OxLane *lane = &g_array_index (layout->lanes, OxLane, i);
+      if (lane->frame == frame && fabs (lane->y - y) < SAME_LANE)
+        return i;
+    }
+  OxLane lane = { frame, y };
+  g_array_append_val (layout->lanes, lane);
+  return layout->lanes->len - 1;
+}
+
+OxBand
+ox_layout_band (const OxLayout *layout, const OxDraft *draft)
+{
+  const OxFrame *frame = g_ptr_array_index (layout->frames, draft->frame);
+  double half = layout->machine->blast_length / 2;
+  return (OxBand) { frame->angle, draft->x0 - half, draft->x1 + half, draft->y, layout->machine->blast_width };
+}
+
+void
+ox_layout_add (OxLayout *layout, const OxDraft *draft)
+{
+  OxBand band = ox_layout_band (layout, draft);
+  ox_cover_add (layout->cover, &band, 1);
+  g_array_append_vals (layout->drafts, draft, 1);
+}
+
+void
+ox_layout_remove (OxLayout *layout, guint i)
+{
+  OxBand band = ox_layout_band (layout, &g_array_index (layout->drafts, OxDraft, i));
+  ox_cover_add (layout->cover, &band, -1);
+  g_array_remove_index (layout->drafts, i);
+}
+
+double
+ox_layout_hand_seconds (const OxLayout *layout)
+{
+  return 3600 / layout->hand_rate;
+}

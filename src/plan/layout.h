@@ -1,0 +1,90 @@
+/* Oxturn: plan/layout - a room while its strips are being laid: frames of directions, chalk lines, draft strips.
+ * SPDX-License-Identifier: GPL-3.0-or-later
+ *
+ * Draft strips live in the frame of their direction: on a lane (y), from x0 to x1 (middle of the pattern, x0 < x1), heading along +x or -x by
+ * @sign. The raster keeps count of what they cover. Internal to the planner; one layout belongs to one thread.
+ */
+#pragma once
+#include "plan/cover.h"
+#include "plan/floor.h"
+#include "plan/lane.h"
+#include "plan/plan.h"
+#include "plan/way.h"
+G_BEGIN_DECLS
+
+typedef struct
+{
+  guint frame; /* index of its direction in OxLayout.frames */
+  double y;
+} OxLane;
+
+typedef struct
+{
+  guint frame;
+  guint lane;  /* index in OxLayout.lanes */
+  int sign;
+  double y;
+  double x0, x1;
+  OxStripKind kind;
+  gboolean grid; /* laid with the lane grid of the main direction; FALSE for what was added afterwards */
+  double lo, hi; /* span within which the strip may be trimmed or lengthened */
+} OxDraft;
+
+/* How the lanes of a room are worked */
+typedef enum
+{
+  OX_WORK_SERPENTINE, /* to and fro, turnaround zones at both ends */
+  OX_WORK_FORWARD,    /* all along +x of the main frame, pull-backs between; the strips run on to the far wall */
+  OX_WORK_BACKWARD    /* all along -x */
+} OxWork;
+
+typedef struct
+{
+  const OxMachine *machine;
+  const OxRegion *travel;
+  const OxRegion *target; /* of the room */
+  double hand_rate;       /* m2/h */
+  OxWork work;
+  gboolean one_heading;   /* no swing fits anywhere: only strips with the heading of the work are laid */
+  GPtrArray *frames;      /* OxFrame; the first is the main direction */
+  OxCover *cover;
+  GArray *lanes;          /* OxLane */
+  GArray *drafts;         /* OxDraft */
+  double first_y, spacing; /* lane grid of the main direction */
+  guint n_main_lanes;
+} OxLayout;
+
+/* ox_layout_new: an empty layout with its main direction; @floor and @machine are borrowed; (transfer full) */
+OxLayout *ox_layout_new (const OxFloor *floor, guint room, const OxJob *job, double angle, OxWork work) G_GNUC_WARN_UNUSED_RESULT;
+void ox_layout_free (OxLayout *layout);
+
+/* ox_layout_frame: index of the frame for @angle (modulo 180 degrees, to 0.01 degree), made when it is new */
+guint ox_layout_frame (OxLayout *layout, double angle);
+
+/* ox_layout_lane: index of the lane at @y in @frame, made when none lies within 0.2 mm */
+guint ox_layout_lane (OxLayout *layout, guint frame, double y);
+
+/* ox_layout_add, ox_layout_remove: a draft and its cover; removing keeps the order of the others */
+void ox_layout_add (OxLayout *layout, const OxDraft *draft);
+void ox_layout_remove (OxLayout *layout, guint i);
+OxBand ox_layout_band (const OxLayout *layout, const OxDraft *draft);
+
+/* ox_layout_seconds_per_m2: what a square metre costs by hand */
+double ox_layout_hand_seconds (const OxLayout *layout);
+
+/* ox_layout_mains: lays the main strips: an even grid of lanes over the width that can be reached, strips cut by what stands in the way.
+ * Returns: FALSE when no strip fits */
+gboolean ox_layout_mains (OxLayout *layout);
+
+/* ox_layout_zones: lays crosswise strips along end walls, as many lanes as the starts of the main strips stay off them */
+void ox_layout_zones (OxLayout *layout);
+
+/* ox_layout_finish: lays further strips, along walls and obstacles and on lanes that are there, as long as they save more labour than they cost.
+ * Returns: FALSE when cancelled */
+gboolean ox_layout_finish (OxLayout *layout, const OxRun *run);
+
+/* ox_layout_trim: takes back what others cover as well: ends of strips, and whole ones */
+void ox_layout_trim (OxLayout *layout);
+
+G_DEFINE_AUTOPTR_CLEANUP_FUNC (OxLayout, ox_layout_free)
+G_END_DECLS

@@ -1,0 +1,77 @@
+/* Oxturn: plan/leg - strips as an order of work sees them.
+ * SPDX-License-Identifier: GPL-3.0-or-later
+ */
+#include "plan/leg.h"
+
+static gboolean
+can_reverse (const OxLayout *layout, const OxDraft *draft)
+{
+  g_autoptr (GArray) spans = g_array_new (FALSE, FALSE, sizeof (OxSpan));
+  if (layout->one_heading)
+    return FALSE;
+  ox_frame_spans (g_ptr_array_index (layout->frames, draft->frame), draft->y, -draft->sign, spans);
+  for (guint i = 0; i < spans->len; i++)
+    {
+      const OxSpan *span = &g_array_index (spans, OxSpan, i);
+      if (span->lo <= draft->x0 && draft->x1 <= span->hi)
+        return TRUE;
+    }
+  return FALSE;
+}
+
+GArray *
+ox_legs_new (const OxLayout *layout, const OxWays *ways)
+{
+  GArray *legs = g_array_sized_new (FALSE, FALSE, sizeof (OxLeg), layout->drafts->len);
+  for (guint i = 0; i < layout->drafts->len; i++)
+    {
+      const OxDraft *draft = &g_array_index (layout->drafts, OxDraft, i);
+      const OxFrame *frame = g_ptr_array_index (layout->frames, draft->frame);
+      OxPoint low = ox_point_snap (ox_frame_to_floor (frame, (OxPoint) { draft->x0, draft->y }));
+      OxPoint high = ox_point_snap (ox_frame_to_floor (frame, (OxPoint) { draft->x1, draft->y }));
+      OxLeg leg = { 0 };
+      leg.a = draft->sign > 0 ? low : high;
+      leg.b = draft->sign > 0 ? high : low;
+      leg.heading = atan2 (leg.b.y - leg.a.y, leg.b.x - leg.a.x);
+      leg.turn_a = ox_ways_turn_distance (ways, leg.a);
+      leg.turn_b = ox_ways_turn_distance (ways, leg.b);
+      leg.reversible = can_reverse (layout, draft);
+      leg.kind = draft->kind;
+      leg.grid = draft->grid;
+      leg.frame = draft->frame;
+      leg.lane = draft->lane;
+      leg.y = draft->y;
+      g_array_append_val (legs, leg);
+    }
+  return legs;
+}
+
+void
+ox_leg_reverse (OxLeg *leg)
+{
+  OxLeg old = *leg;
+  leg->a = old.b;
+  leg->b = old.a;
+  leg->turn_a = old.turn_b;
+  leg->turn_b = old.turn_a;
+  leg->heading = atan2 (leg->b.y - leg->a.y, leg->b.x - leg->a.x);
+}
+
+gboolean
+ox_leg_turns (const OxLeg *from, const OxLeg *to)
+{
+  return fabs (remainder (to->heading - from->heading, 2 * G_PI)) > OX_TURN_ANGLE;
+}
+
+double
+ox_leg_seconds (const OxMachine *machine, const OxLeg *from, const OxLeg *to)
+{
+  double way = ox_point_distance (from->b, to->a);
+  double seconds = 0;
+  if (ox_leg_turns (from, to))
+    {
+      seconds = machine->swing_s;
+      way += MIN (from->turn_b + to->turn_a, 1000);
+    }
+  return seconds + way / machine->walk_speed * 60;
+}

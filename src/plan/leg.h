@@ -1,0 +1,41 @@
+/* Oxturn: plan/leg - strips as an order of work sees them: two ends, a heading, what a move between two of them costs.
+ * SPDX-License-Identifier: GPL-3.0-or-later
+ */
+#pragma once
+#include "plan/layout.h"
+G_BEGIN_DECLS
+
+#define OX_TURN_ANGLE (20 * G_PI / 180) /* two headings nearer than this need no swing */
+
+typedef struct
+{
+  OxPoint a, b;     /* start, stop, on the floor */
+  double heading;
+  double turn_a, turn_b; /* m from the ends to where a swing fits */
+  gboolean reversible;   /* whether the strip may be run the other way as well */
+  OxStripKind kind;
+  gboolean grid;         /* one of the lane grid: keeps its place lane by lane */
+  guint frame, lane;
+  double y;
+} OxLeg;
+
+/* ox_legs_new: the drafts of @layout, in their order; (transfer full) (element-type OxLeg) */
+GArray *ox_legs_new (const OxLayout *layout, const OxWays *ways) G_GNUC_WARN_UNUSED_RESULT;
+
+void ox_leg_reverse (OxLeg *leg);
+
+/* ox_leg_turns: whether a swing is needed between the headings */
+gboolean ox_leg_turns (const OxLeg *from, const OxLeg *to);
+
+/* ox_leg_seconds: what the move from @from to @to costs, at a guess: straight way, turning points where a swing fits */
+double ox_leg_seconds (const OxMachine *machine, const OxLeg *from, const OxLeg *to);
+
+/* ox_order_legs:
+ * @legs: (element-type OxLeg): put into working order, some of them reversed
+ *
+ * Main strips lane by lane in serpentine chains, the rest by nearest neighbour and then improved by moving one to three strips at a time
+ * (bounded, deterministic).
+ * Returns: seconds of all moves by ox_leg_seconds() */
+double ox_order_legs (GArray *legs, const OxMachine *machine, const OxRun *run);
+
+G_END_DECLS

@@ -1,0 +1,59 @@
+/* Oxturn: plan/limit - the reachable limit R*.
+ * SPDX-License-Identifier: GPL-3.0-or-later
+ */
+#include "plan/limit.h"
+#include <stdlib.h>
+
+#define FAN 24              /* headings of the fan: every 15 degrees */
+#define SAME_HEADING 0.0017 /* 0.1 degree */
+#define MAX_HEADINGS 120
+#define LEAST_SIDE 0.3      /* m: sides shorter than this give no heading of their own */
+
+static void
+add_heading (GArray *headings, double angle)
+{
+  if (headings->len >= MAX_HEADINGS)
+    return;
+  for (guint i = 0; i < headings->len; i++)
+    if (fabs (remainder (g_array_index (headings, double, i) - angle, 2 * G_PI)) < SAME_HEADING)
+      return;
+  g_array_append_val (headings, angle);
+}
+
+static GArray *
+list_headings (const OxRegion *travel)
+{
+  GArray *headings = g_array_new (FALSE, FALSE, sizeof (double));
+  for (guint r = 0; r < travel->n_rings; r++)
+    for (guint i = 0, n = travel->rings[r].n; i < n; i++)
+      {
+        const OxPoint *points = travel->points + travel->rings[r].start;
+        OxPoint d = ox_point_sub (points[(i + 1) % n], points[i]);
+        if (hypot (d.x, d.y) < LEAST_SIDE)
+          continue;
+        for (guint quarter = 0; quarter < 4; quarter++)
+          add_heading (headings, atan2 (d.y, d.x) + quarter * G_PI / 2);
+      }
+  for (guint i = 0; i < FAN; i++)
+    add_heading (headings, i * 2 * G_PI / FAN);
+  return headings;
+}
+
+OxRegion *
+ox_limit_new (const OxFloor *floor, const OxMachine *m, const OxRun *run)
+{
+  g_autoptr (GArray) headings = list_headings (floor->travel);
+  g_autoptr (GPtrArray) reached = g_ptr_array_new_with_free_func ((GDestroyNotify) ox_region_unref);
+  double half = m->blast_length / 2, across = m->blast_width / 2;
+  for (guint i = 0; i < headings->len; i++)
+    {
+      double angle = g_array_index (headings, double, i);
+      if (ox_run_cancelled (run, NULL))
+        return NULL;
+      g_autoptr (OxRegion) places = ox_region_erode_rectangle (floor->travel, m->rear, m->front + m->wall_gap, m->right + m->wall_gap,
+                                                               m->left + m->wall_gap, angle);
+      g_ptr_array_add (reached, ox_region_dilate_rectangle (places, half, half, across, across, angle));
+    }
+  g_autoptr (OxRegion) all = ox_region_union_many ((const OxRegion *const *) reached->pdata, reached->len);
+  return ox_region_intersection (all, floor->target);
+}

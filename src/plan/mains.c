@@ -1,0 +1,140 @@
+/* Oxturn: plan/mains - the main strips of a room: an even grid of lanes, strips cut by what stands in the way.
+ * SPDX-License-Identifier: GPL-3.0-or-later
+ */
+#include "plan/layout.h"
+#include "trade/production.h"
+#include <stdlib.h>
+
+static int
+compare_doubles (const void *a, const void *b)
+{
+  double x = *(const double *) a, y = *(const double *) b;
+  return (x > y) - (x < y);
+}
+
+/* Heading of lane @k; lanes worked one way all have the same. */
+static int
+lane_sign (const OxLayout *layout, guint k)
+{
+  switch (layout->work)
+    {
+    case OX_WORK_FORWARD:
+      return 1;
+    case OX_WORK_BACKWARD:
+      return -1;
+    case OX_WORK_SERPENTINE:
+    default:
+      return k % 2 == 0 ? -1 : 1;
+    }
+}
+
+/* Whether a strip fits on the lane at @y with this heading. */
+static gboolean
+fits_heading (const OxLayout *layout, double y, int sign)
+{
+  g_autoptr (GArray) spans = g_array_new (FALSE, FALSE, sizeof (OxSpan));
+  ox_frame_spans (g_ptr_array_index (layout->frames, 0), y, sign, spans);
+  for (guint i = 0; i < spans->len; i++)
+    {
+      const OxSpan *span = &g_array_index (spans, OxSpan, i);
+      if (span->hi - span->lo >= layout->machine->min_strip)
+        return TRUE;
+    }
+  return FALSE;
+}
+
+static gboolean
+fits (const OxLayout *layout, double y)
+{
+  return (layout->work != OX_WORK_BACKWARD && fits_heading (layout, y, 1))
+         || (layout->work != OX_WORK_FORWARD && fits_heading (layout, y, -1));
+}
+
+static void
+add_events (const OxLayout *layout, const OxRegion *region, int side, double off_a, double off_b, GArray *events)
+{
+  const OxFrame *frame = g_ptr_array_index (layout->frames, 0);
+  for (guint i = 0; i < region->n_points; i++)
+    {
+      double y = ox_frame_from_floor (frame, region->points[i]).y;
+      double candidates[2] = { y - side * off_a, y - side * off_b };
+      for (guint k = 0; k < 2; k++)
+        if (candidates[k] >= frame->box.y0 && candidates[k] <= frame->box.y1)
+          g_array_append_val (events, candidates[k]);
+    }
+}
+
+/* The outermost lane on one side (-1: lowest y, +1: highest). Free spans appear only where the band's edge passes a corner, or between two such
+ * places along a slanted wall; there the place is halved down to. NAN when nothing fits. */
+static double
+outermost_lane (const OxLayout *layout, int side)
+{
+  const OxMachine *m = layout->machine;
+  g_autoptr (GArray) events = g_array_new (FALSE, FALSE, sizeof (double));
+  add_events (layout, layout->travel, side, m->left + m->wall_gap, m->right + m->wall_gap, events);
+  add_events (layout, layout->target, side, m->blast_width / 2, m->blast_width / 2, events);
+  if (events->len == 0)
+    return NAN;
+  double *y = (double *) (void *) events->data;
+  qsort (y, events->len, sizeof (double), compare_doubles);
+  double before = NAN;
+  for (guint i = 0; i < events->len; i++)
+    {
+      double at = side < 0 ? y[i] : y[events->len - 1 - i];
+      double middle = isnan (before) ? at : (before + at) / 2;
+      if (!fits (layout, at))
+        {
+          if (isnan (before) || fabs (at - before) < 0.01 || !fits (layout, middle))
+            {
+              before = at;
+              continue;
+            }
+          at = middle;
+        }
+      for (guint k = 0; k < 24 && !isnan (before) && fabs (at - before) > 1e-5; k++)
+        {
+          double half = (at + before) / 2;
+          if (fits (layout, half))
+            at = half;
+          else
+            before = half;
+        }
+      return at;
+    }
+  return NAN;
+}
+
+static void
+lay_lane (OxLayout *layout, guint k, double y)
+{
+  g_autoptr (GArray) spans = g_array_new (FALSE, FALSE, sizeof (OxSpan));
+  int sign = lane_sign (layout, k);
+  if (layout->work == OX_WORK_SERPENTINE && !fits_heading (layout, y, sign))
+    sign = -sign;
+  ox_frame_spans (g_ptr_array_index (layout->frames, 0), y, sign, spans);
+  guint lane = ox_layout_lane (layout, 0, y);
+  for (guint i = 0; i < spans->len; i++)
+    {
+      const OxSpan *span = &g_array_index (spans, OxSpan, i);
+      if (span->hi - span->lo < layout->machine->min_strip)
+        continue;
+      OxDraft draft = { 0, lane, sign, y, span->lo, span->hi, OX_STRIP_MAIN, TRUE, span->lo, span->hi };
+      ox_layout_add (layout, &draft);
+    }
+}
+
+gboolean
+ox_layout_mains (OxLayout *layout)
+{
+  const OxMachine *m = layout->machine;
+  double lowest = outermost_lane (layout, -1), highest = outermost_lane (layout, 1);
+  if (isnan (lowest) || isnan (highest))
+    return FALSE;
+  double width = MAX (highest - lowest, 0) + m->blast_width;
+  layout->first_y = lowest;
+  layout->n_main_lanes = ox_production_lanes (width, m->blast_width, m->min_overlap);
+  layout->spacing = ox_production_spacing (width, m->blast_width, layout->n_main_lanes);
+  for (guint k = 0; k < layout->n_main_lanes; k++)
+    lay_lane (layout, k, lowest + k * layout->spacing);
+  return layout->drafts->len > 0;
+}

@@ -1,0 +1,292 @@
+/* Oxturn: plan/make - makes a plan: rooms one by one, then moves, leftovers and totals.
+ * SPDX-License-Identifier: GPL-3.0-or-later
+ */
+#include "plan/plan.h"
+#include <glib/gi18n-lib.h>
+#include "job/check.h"
+#include "plan/leftover.h"
+#include "plan/limit.h"
+#include "plan/moves.h"
+#include "plan/room.h"
+#include "plan/verify.h"
+#include "trade/production.h"
+
+typedef struct
+{
+  OxPlan *plan;
+  OxFloor *floor;
+  OxWays *ways;
+  OxRoomPlan **rooms;
+  GPtrArray *notices;
+} Making;
+
+static gboolean
+job_is_sound (const OxJob *job, GError **error)
+{
+  g_autoptr (GPtrArray) findings = ox_job_check (job);
+  for (guint i = 0; i < findings->len; i++)
+    {
+      const OxFinding *finding = g_ptr_array_index (findings, i);
+      if (finding->kind != OX_FINDING_ERROR)
+        continue;
+      g_set_error_literal (error, OX_PLAN_ERROR, OX_PLAN_ERROR_BAD_JOB, finding->text);
+      return FALSE;
+    }
+  return TRUE;
+}
+
+static gboolean
+plan_rooms (Making *making, OxRun *run)
+{
+  const OxJob *job = making->plan->job;
+  for (guint i = 0; i < job->n_rooms; i++)
+    {
+      ox_run_step (run, N_("laying strips"), (gint) i, (gint) job->n_rooms + 2);
+      making->rooms[i] = ox_room_plan_new (making->floor, i, job, making->ways, run);
+      if (making->rooms[i] == NULL || ox_run_cancelled (run, NULL))
+        return FALSE;
+      if (making->rooms[i]->legs->len == 0)
+        g_ptr_array_add (making->notices, g_strdup_printf (_("%s: no strip of this machine fits or pays; all of it is edge work"),
+                                                           *job->rooms[i]->name ? job->rooms[i]->name : job->rooms[i]->id));
+    }
+  return TRUE;
+}
+
+/* Rooms in order of work: each time the one whose first strip is nearest. */
+static guint *
+order_rooms (const Making *making)
+{
+  guint n = making->floor->n_rooms;
+  guint *order = g_new0 (guint, n + 1);
+  g_autofree gboolean *done = g_new0 (gboolean, n + 1);
+  const OxLeg *last = NULL;
+  for (guint k = 0; k < n; k++)
+    {
+      guint best = G_MAXUINT;
+      double least = INFINITY;
+      for (guint i = 0; i < n; i++)
+        {
+          const GArray *legs = making->rooms[i]->legs;
+          double way = last != NULL && legs->len > 0 ? ox_point_distance (last->b, g_array_index (legs, OxLeg, 0).a) : 0;
+          if (!done[i] && way < least)
+            {
+              least = way;
+              best = i;
+            }
+        }
+      order[k] = best;
+      done[best] = TRUE;
+      const GArray *legs = making->rooms[best]->legs;
+      if (legs->len > 0)
+        last = &g_array_index (legs, OxLeg, legs->len - 1);
+    }
+  return order;
+}
+
+/* Lane numbers as the crew chalks them: the grid of the main direction first, then others as they come up. */
+static guint
+lane_number (const OxRoomPlan *room, const OxLeg *leg, GHashTable *others)
+{
+  if (leg->grid)
+    return room->spacing > 0 ? (guint) lround ((leg->y - room->first_y) / room->spacing) + 1 : 1;
+  gpointer key = GUINT_TO_POINTER (leg->lane + 1), value;
+  if (g_hash_table_lookup_extended (others, key, NULL, &value))
+    return GPOINTER_TO_UINT (value);
+  guint number = room->lanes + g_hash_table_size (others) + 1;
+  g_hash_table_insert (others, key, GUINT_TO_POINTER (number));
+  return number;
+}
+
+/* A finishing strip on a chalk line of the grid keeps that line's number. */
+static void
+know_grid_lanes (const OxRoomPlan *room, GHashTable *others)
+{
+  for (guint i = 0; i < room->legs->len; i++)
+    {
+      const OxLeg *leg = &g_array_index (room->legs, OxLeg, i);
+      if (leg->grid)
+        g_hash_table_insert (others, GUINT_TO_POINTER (leg->lane + 1), GUINT_TO_POINTER (lane_number (room, leg, others)));
+    }
+}
+
+static void
+write_strips (Making *making)
+{
+  OxPlan *plan = making->plan;
+  const OxMachine *m = plan->job->machine;
+  g_autofree guint *order = order_rooms (making);
+  g_autoptr (GArray) strips = g_array_new (FALSE, FALSE, sizeof (OxStrip));
+  for (guint k = 0; k < making->floor->n_rooms; k++)
+    {
+      const OxRoomPlan *room = making->rooms[order[k]];
+      g_autoptr (GHashTable) lanes = g_hash_table_new (NULL, NULL);
+      know_grid_lanes (room, lanes);
+      for (guint i = 0; i < room->legs->len; i++)
+        {
+          const OxLeg *leg = &g_array_index (room->legs, OxLeg, i);
+          OxStrip strip = { .order = strips->len + 1, .room = order[k], .kind = leg->kind, .coat = 1, .a = leg->a, .b = leg->b, .station = -1 };
+          strip.lane = lane_number (room, leg, lanes);
+          strip.heading = leg->heading;
+          strip.width = m->blast_width;
+          strip.speed = m->travel_speed;
+          strip.minutes = ox_production_minutes (ox_strip_length (&strip), strip.speed);
+          g_array_append_val (strips, strip);
+        }
+    }
+  plan->n_strips = strips->len;
+  plan->strips = (OxStrip *) (void *) g_array_free (g_steal_pointer (&strips), FALSE);
+}
+
+static gboolean
+write_moves (Making *making, const OxRun *run)
+{
+  OxPlan *plan = making->plan;
+  guint carried = 0;
+  plan->moves = g_new0 (OxMove, plan->n_strips + 1);
+  for (guint i = 0; i + 1 < plan->n_strips; i++)
+    {
+      if (ox_run_cancelled (run, NULL))
+        return FALSE;
+      carried += !ox_move_make (making->ways, plan->job->machine, &plan->strips[i], &plan->strips[i + 1], &plan->moves[i]);
+      plan->n_moves = i + 1;
+    }
+  if (carried > 0)
+    g_ptr_array_add (making->notices,
+                     g_strdup_printf (ngettext ("%u move has no way on wheels: the machine must be carried there",
+                                                "%u moves have no way on wheels: the machine must be carried there", carried),
+                                      carried));
+  return TRUE;
+}
+
+/* The side of the room that lies along the first lane: the most parallel one that is nearest. */
+static void
+write_chalk (const Making *making, guint r, GArray *chalks)
+{
+  const OxRoomPlan *room = making->rooms[r];
+  const OxRing *ring = making->plan->job->rooms[r]->ring;
+  OxChalk chalk = { .room = r, .heading = room->angle, .spacing = room->spacing, .lanes = room->lanes };
+  double best = INFINITY, c = cos (room->angle), s = sin (room->angle);
+  for (guint i = 0; i < ring->n; i++)
+    {
+      OxPoint a = ox_point_turn (ring->points[i], c, -s), b = ox_point_turn (ring->points[(i + 1) % ring->n], c, -s);
+      double slant = fabs (b.y - a.y) / MAX (ox_point_distance (a, b), OX_GRID);
+      double off = fabs (room->first_y - (a.y + b.y) / 2);
+      if (slant * 100 + off < best)
+        {
+          best = slant * 100 + off;
+          chalk.base_side = i;
+          chalk.first_distance = off;
+        }
+    }
+  g_array_append_val (chalks, chalk);
+}
+
+static void
+write_chalks (Making *making)
+{
+  g_autoptr (GArray) chalks = g_array_new (FALSE, FALSE, sizeof (OxChalk));
+  for (guint r = 0; r < making->floor->n_rooms; r++)
+    if (making->rooms[r]->lanes > 0 && making->rooms[r]->legs->len > 0)
+      write_chalk (making, r, chalks);
+  making->plan->n_chalks = chalks->len;
+  making->plan->chalks = (OxChalk *) (void *) g_array_free (g_steal_pointer (&chalks), FALSE);
+}
+
+static void
+write_totals (OxPlan *plan, double gross, double limit_m2)
+{
+  const OxMachine *m = plan->job->machine;
+  OxTotals *t = &plan->totals;
+  double strip_minutes = 0, move_minutes = 0;
+  t->target_m2 = ox_region_area (plan->target);
+  t->blasted_m2 = ox_region_area (plan->blasted);
+  t->double_m2 = MAX (gross - t->blasted_m2, 0);
+  t->strips = plan->n_strips;
+  for (guint i = 0; i < plan->n_edges; i++)
+    t->edge_m2 += plan->edges[i].area;
+  for (guint i = 0; i < plan->n_strips; i++)
+    {
+      t->strip_m += ox_strip_length (&plan->strips[i]);
+      strip_minutes += plan->strips[i].minutes;
+    }
+  for (guint i = 0; i < plan->n_moves; i++)
+    {
+      t->move_m += plan->moves[i].length;
+      move_minutes += plan->moves[i].minutes;
+    }
+  t->edge_limit_m2 = MAX (t->target_m2 - limit_m2, 0);
+  t->strip_hours = strip_minutes / 60;
+  t->move_hours = move_minutes / 60;
+  t->edge_hours = t->edge_m2 / plan->job->rates.edge_m2_per_hour;
+  t->labour_hours = t->strip_hours + t->move_hours + t->edge_hours;
+  t->ideal_hours = ox_production_ideal_hours (limit_m2, t->edge_limit_m2,
+                                              ox_production_area_per_hour (m->blast_width, m->min_overlap, m->travel_speed, 1),
+                                              plan->job->rates.edge_m2_per_hour);
+}
+
+static gboolean
+make_plan (Making *making, OxRun *run)
+{
+  OxPlan *plan = making->plan;
+  const OxJob *job = plan->job;
+  double gross = 0;
+  if (!plan_rooms (making, run))
+    return FALSE;
+  write_strips (making);
+  ox_run_step (run, N_("finding the ways between strips"), (gint) job->n_rooms, (gint) job->n_rooms + 2);
+  if (!write_moves (making, run))
+    return FALSE;
+  write_chalks (making);
+  ox_run_step (run, N_("measuring edge work"), (gint) job->n_rooms + 1, (gint) job->n_rooms + 2);
+  g_autoptr (OxRegion) limit = ox_limit_new (making->floor, job->machine, run);
+  if (limit == NULL)
+    return FALSE;
+  plan->blasted = ox_leftover_blasted (making->floor, plan, &gross);
+  ox_leftover_edges (making->floor, plan->blasted, limit, plan);
+  ox_leftover_zones (making->floor, plan);
+  write_totals (plan, gross, ox_region_area (limit));
+  return TRUE;
+}
+
+#ifdef OX_VERIFY_PLANS
+static void
+report_breaches (const OxPlan *plan)
+{
+  g_autoptr (GPtrArray) breaches = ox_plan_verify (plan);
+  for (guint i = 0; i < MIN (breaches->len, 5); i++)
+    {
+      const OxBreach *breach = g_ptr_array_index (breaches, i);
+      g_warning ("plan breaks rule %d at %.4f %.4f (strip %u): %s", (int) breach->rule, breach->at.x, breach->at.y, breach->strip, breach->text);
+    }
+}
+#endif
+
+OxPlan *
+ox_plan_new (const OxJob *job, OxRun *run, GError **error)
+{
+  g_autoptr (GPtrArray) notices = g_ptr_array_new_with_free_func (g_free);
+  if (!job_is_sound (job, error))
+    return NULL;
+  g_autoptr (OxFloor) floor = ox_floor_new (job);
+  g_autoptr (OxWays) ways = ox_ways_new (floor->travel, job->machine);
+  g_autoptr (OxPlan) plan = g_atomic_rc_box_new0 (OxPlan);
+  plan->job = ox_job_ref (job);
+  plan->target = ox_region_ref (floor->target);
+  plan->travel = ox_region_ref (floor->travel);
+  Making making = { plan, floor, ways, g_new0 (OxRoomPlan *, job->n_rooms + 1), notices };
+  gboolean made = make_plan (&making, run);
+  for (guint i = 0; i < job->n_rooms; i++)
+    g_clear_pointer (&making.rooms[i], ox_room_plan_free);
+  g_free (making.rooms);
+  g_ptr_array_add (notices, NULL);
+  plan->notices = g_strdupv ((char **) notices->pdata);
+  if (!made || ox_run_cancelled (run, NULL))
+    {
+      g_set_error_literal (error, G_IO_ERROR, G_IO_ERROR_CANCELLED, _("The planning was cancelled"));
+      return NULL;
+    }
+#ifdef OX_VERIFY_PLANS
+  report_breaches (plan);
+#endif
+  return g_steal_pointer (&plan);
+}

@@ -1,0 +1,88 @@
+/* Oxturn: plan/plan - the plan as a value.
+ * SPDX-License-Identifier: GPL-3.0-or-later
+ */
+#include "plan/plan.h"
+
+G_DEFINE_QUARK (ox-plan-error-quark, ox_plan_error)
+
+static void
+clear_plan (gpointer data)
+{
+  OxPlan *plan = data;
+  for (guint i = 0; i < plan->n_moves; i++)
+    g_free ((gpointer) plan->moves[i].path);
+  for (guint i = 0; i < plan->n_zones; i++)
+    {
+      g_free (plan->zones[i].id);
+      ox_region_unref (plan->zones[i].region);
+    }
+  for (guint i = 0; i < plan->n_edges; i++)
+    {
+      g_free (plan->edges[i].id);
+      ox_region_unref (plan->edges[i].region);
+    }
+  g_free (plan->strips);
+  g_free (plan->moves);
+  g_free (plan->zones);
+  g_free (plan->edges);
+  g_free (plan->chalks);
+  g_strfreev (plan->notices);
+  g_clear_pointer (&plan->target, ox_region_unref);
+  g_clear_pointer (&plan->travel, ox_region_unref);
+  g_clear_pointer (&plan->blasted, ox_region_unref);
+  ox_job_unref (plan->job);
+}
+
+OxPlan *
+ox_plan_ref (const OxPlan *plan)
+{
+  return g_atomic_rc_box_acquire ((gpointer) plan);
+}
+
+void
+ox_plan_unref (const OxPlan *plan)
+{
+  if (plan != NULL)
+    g_atomic_rc_box_release_full ((gpointer) plan, clear_plan);
+}
+
+double
+ox_strip_length (const OxStrip *strip)
+{
+  return ox_point_distance (strip->a, strip->b);
+}
+
+void
+ox_strip_corners (const OxStrip *strip, double blast_length, OxPoint corners[4])
+{
+  double length = ox_strip_length (strip);
+  OxPoint u = length > 0 ? ox_point_scale (ox_point_sub (strip->b, strip->a), 1 / length)
+                         : (OxPoint) { cos (strip->heading), sin (strip->heading) };
+  OxPoint along = ox_point_scale (u, blast_length / 2);
+  OxPoint left = { -u.y * strip->width / 2, u.x * strip->width / 2 };
+  OxPoint behind = ox_point_sub (strip->a, along), ahead = ox_point_add (strip->b, along);
+  corners[0] = ox_point_sub (behind, left);
+  corners[1] = ox_point_sub (ahead, left);
+  corners[2] = ox_point_add (ahead, left);
+  corners[3] = ox_point_add (behind, left);
+}
+
+const char *
+ox_strip_kind_name (OxStripKind kind)
+{
+  return kind == OX_STRIP_MAIN ? "main" : "crosswise";
+}
+
+const char *
+ox_move_kind_name (OxMoveKind kind)
+{
+  static const char *const names[] = { "swing", "pull-back", "walk" };
+  return names[kind];
+}
+
+const char *
+ox_cause_name (OxCause cause)
+{
+  static const char *const names[] = { "wall", "corner", "obstacle", "drop", "narrow", "reach" };
+  return names[cause];
+}

@@ -1,0 +1,206 @@
+/* Oxturn: plan/room - the best strips for one room.
+ * SPDX-License-Identifier: GPL-3.0-or-later
+ */
+#include "plan/room.h"
+#include <stdlib.h>
+
+#define MAX_DIRECTIONS 4
+#define SAME_DIRECTION 0.0087  /* half a degree */
+#define ONE_WAY_LONGEST 14.0   /* m: on longer lanes a swing costs less than rolling back, whatever the machine */
+#define CARRY_SECONDS 900.0    /* what it must save at least to carry the machine into a pocket that it cannot roll into */
+
+typedef struct
+{
+  double angle;  /* modulo 180 degrees */
+  double length; /* m of walls that run that way */
+} Direction;
+
+static int
+compare_directions (const void *a, const void *b)
+{
+  const Direction *p = a, *q = b;
+  if (p->length != q->length)
+    return p->length > q->length ? -1 : 1;
+  return (p->angle > q->angle) - (p->angle < q->angle);
+}
+
+static void
+count_direction (GArray *directions, double angle, double length)
+{
+  for (guint i = 0; i < directions->len; i++)
+    {
+      Direction *direction = &g_array_index (directions, Direction, i);
+      if (fabs (remainder (direction->angle - angle, G_PI)) < SAME_DIRECTION)
+        {
+          direction->length += length;
+          return;
+        }
+    }
+  Direction direction = { angle, length };
+  g_array_append_val (directions, direction);
+}
+
+static double
+side_angle (const OxRing *ring, guint i)
+{
+  OxPoint d = ox_point_sub (ring->points[(i + 1) % ring->n], ring->points[i]);
+  double angle = fmod (atan2 (d.y, d.x) + G_PI, G_PI);
+  return G_PI - angle < 1e-9 ? 0 : angle;
+}
+
+/* Directions to try, longest walls first. */
+static GArray *
+list_directions (const OxRoom *room)
+{
+  GArray *directions = g_array_new (FALSE, FALSE, sizeof (Direction));
+  Direction one = { 0, 0 };
+  switch (room->direction.kind)
+    {
+    case OX_DIRECTION_SIDE:
+      one.angle = side_angle (room->ring, room->direction.side % room->ring->n);
+      g_array_append_val (directions, one);
+      return directions;
+    case OX_DIRECTION_ANGLE:
+      one.angle = room->direction.angle_deg * G_PI / 180;
+      g_array_append_val (directions, one);
+      return directions;
+    case OX_DIRECTION_AUTO:
+    default:
+      break;
+    }
+  for (guint i = 0; i < room->ring->n; i++)
+    count_direction (directions, side_angle (room->ring, i),
+                     ox_point_distance (room->ring->points[i], room->ring->points[(i + 1) % room->ring->n]));
+  qsort (directions->data, directions->len, sizeof (Direction), compare_directions);
+  if (directions->len > MAX_DIRECTIONS)
+    g_array_set_size (directions, MAX_DIRECTIONS);
+  count_direction (directions, fmod (g_array_index (directions, Direction, 0).angle + G_PI / 2, G_PI), 0);
+  return directions;
+}
+
+typedef struct
+{
+  int part;
+  double saved; /* seconds of hand work less those of the strips */
+} Pocket;
+
+/* Drops strips in pockets that the machine cannot roll into, unless carrying it there pays. */
+static void
+drop_pockets (OxLayout *layout, const OxWays *ways)
+{
+  g_autoptr (GArray) pockets = g_array_new (FALSE, FALSE, sizeof (Pocket));
+  g_autofree guint *pocket_of = g_new (guint, layout->drafts->len + 1);
+  guint best = 0;
+  for (guint i = 0; i < layout->drafts->len; i++)
+    {
+      const OxDraft *draft = &g_array_index (layout->drafts, OxDraft, i);
+      const OxFrame *frame = g_ptr_array_index (layout->frames, draft->frame);
+      int part = ox_ways_part (ways, ox_frame_to_floor (frame, (OxPoint) { draft->x0, draft->y }));
+      double length = draft->x1 - draft->x0;
+      double net = layout->machine->blast_width - layout->machine->min_overlap;
+      guint k = 0;
+      while (k < pockets->len && g_array_index (pockets, Pocket, k).part != part)
+        k++;
+      if (k == pockets->len)
+        {
+          Pocket pocket = { part, 0 };
+          g_array_append_val (pockets, pocket);
+        }
+      g_array_index (pockets, Pocket, k).saved
+          += length * net * ox_layout_hand_seconds (layout) - length / layout->machine->travel_speed * 60;
+      pocket_of[i] = k;
+    }
+  for (guint k = 1; k < pockets->len; k++)
+    if (g_array_index (pockets, Pocket, k).saved > g_array_index (pockets, Pocket, best).saved)
+      best = k;
+  for (guint i = layout->drafts->len; i > 0; i--)
+    if (pocket_of[i - 1] != best && g_array_index (pockets, Pocket, pocket_of[i - 1]).saved < CARRY_SECONDS)
+      ox_layout_remove (layout, i - 1);
+}
+
+static double
+strip_seconds (const OxLayout *layout)
+{
+  double length = 0;
+  for (guint i = 0; i < layout->drafts->len; i++)
+    {
+      const OxDraft *draft = &g_array_index (layout->drafts, OxDraft, i);
+      length += draft->x1 - draft->x0;
+    }
+  return length / layout->machine->travel_speed * 60;
+}
+
+/* One way of doing the room: its labour in seconds at a guess, and the plan; NULL when cancelled. */
+static OxRoomPlan *
+try_work (OxLayout *layout, OxWays *ways, const OxRun *run, double *labour)
+{
+  const OxFrame *frame = g_ptr_array_index (layout->frames, 0);
+  layout->one_heading = !ox_ways_has_turns (ways);
+  OxRoomPlan *plan = g_new0 (OxRoomPlan, 1);
+  plan->angle = frame->angle;
+  plan->work = layout->work;
+  if (ox_layout_mains (layout))
+    {
+      ox_layout_zones (layout);
+      ox_layout_trim (layout);
+    }
+  if (!ox_layout_finish (layout, run))
+    {
+      g_free (plan);
+      return NULL;
+    }
+  ox_layout_trim (layout);
+  drop_pockets (layout, ways);
+  plan->first_y = layout->first_y;
+  plan->spacing = layout->spacing;
+  plan->lanes = layout->n_main_lanes;
+  plan->legs = ox_legs_new (layout, ways);
+  *labour = strip_seconds (layout) + ox_cover_left (layout->cover) * ox_layout_hand_seconds (layout)
+            + ox_order_legs (plan->legs, layout->machine, run);
+  return plan;
+}
+
+static gboolean
+worth_one_way (const OxFloor *floor, guint room, double angle)
+{
+  OxBox box = OX_BOX_EMPTY;
+  for (guint i = 0; i < floor->rooms[room]->n_points; i++)
+    ox_box_add (&box, ox_point_turn (floor->rooms[room]->points[i], cos (angle), -sin (angle)));
+  return box.x1 - box.x0 < ONE_WAY_LONGEST;
+}
+
+OxRoomPlan *
+ox_room_plan_new (const OxFloor *floor, guint room, const OxJob *job, OxWays *ways, const OxRun *run)
+{
+  g_autoptr (GArray) directions = list_directions (job->rooms[room]);
+  g_autoptr (OxRoomPlan) best = NULL;
+  double least = INFINITY;
+  for (guint d = 0; d < directions->len; d++)
+    for (OxWork work = OX_WORK_SERPENTINE; work <= OX_WORK_BACKWARD; work++)
+      {
+        double angle = g_array_index (directions, Direction, d).angle, labour = INFINITY;
+        gboolean turns = ox_ways_has_turns (ways);
+        if (work == OX_WORK_SERPENTINE ? !turns : turns && !worth_one_way (floor, room, angle))
+          continue;
+        g_autoptr (OxLayout) layout = ox_layout_new (floor, room, job, angle, work);
+        g_autoptr (OxRoomPlan) plan = try_work (layout, ways, run, &labour);
+        if (plan == NULL)
+          return NULL;
+        if (labour < least - 1e-6)
+          {
+            least = labour;
+            g_clear_pointer (&best, ox_room_plan_free);
+            best = g_steal_pointer (&plan);
+          }
+      }
+  return g_steal_pointer (&best);
+}
+
+void
+ox_room_plan_free (OxRoomPlan *plan)
+{
+  if (plan == NULL)
+    return;
+  g_array_unref (plan->legs);
+  g_free (plan);
+}

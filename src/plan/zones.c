@@ -1,0 +1,112 @@
+/* Oxturn: plan/zones - crosswise strips in the turnaround zones along end walls.
+ * SPDX-License-Identifier: GPL-3.0-or-later
+ *
+ *   wall |<-- zone -->|                         A strip cannot start nearer to a wall than the machine is long
+ *        | ^ v ^ v ^  | ----------------->      behind its blast line. The floor kept there for turning is
+ *        | | | | | |  | <-----------------      prepared by strips along the wall, on an even grid of
+ *        | | | | | |  | ----------------->      lanes of its own.
+ */
+#include "plan/boundary.h"
+#include "trade/production.h"
+
+#define LEAST_ANGLE (20 * G_PI / 180) /* a wall nearer to the direction of the lanes is no end wall */
+
+typedef struct
+{
+  double first;   /* distance of the first lane from the wall */
+  double spacing;
+  guint lanes;
+  int first_sign; /* heading of the first lane */
+} Zone;
+
+/* Wall at the low end of the lanes (their x grows away from it) or at the high end. */
+static gboolean
+is_low_end (const OxLayout *layout, const OxStretch *stretch)
+{
+  const OxFrame *main_frame = g_ptr_array_index (layout->frames, 0);
+  const OxFrame *frame = g_ptr_array_index (layout->frames, stretch->frame);
+  OxPoint inward = ox_frame_to_floor (frame, (OxPoint) { 0, stretch->inside });
+  return ox_frame_from_floor (main_frame, inward).x > 0;
+}
+
+static gboolean
+strips_start_there (const OxLayout *layout, gboolean low_end)
+{
+  switch (layout->work)
+    {
+    case OX_WORK_FORWARD:
+      return low_end;
+    case OX_WORK_BACKWARD:
+      return !low_end;
+    case OX_WORK_SERPENTINE:
+    default:
+      return TRUE;
+    }
+}
+
+static Zone
+make_zone (const OxLayout *layout, const OxStretch *stretch, double angle)
+{
+  const OxMachine *m = layout->machine;
+  Zone zone;
+  zone.first_sign = ox_boundary_side_clearance (m, stretch->inside, 1) <= ox_boundary_side_clearance (m, stretch->inside, -1) ? 1 : -1;
+  zone.first = ox_boundary_side_clearance (m, stretch->inside, zone.first_sign);
+  double depth = ox_boundary_reach (m, angle, !strips_start_there (layout, is_low_end (layout, stretch))) + m->min_overlap;
+  double width = depth - (zone.first - m->blast_width / 2);
+  zone.lanes = ox_production_lanes (width, m->blast_width, m->min_overlap);
+  /* A lane more for a few millimetres does not pay: stand the first lane off the wall by that much. */
+  if (zone.lanes > 1)
+    {
+      double spare = width - m->blast_width - (zone.lanes - 2) * (m->blast_width - m->min_overlap);
+      if (spare < m->blast_width / 5)
+        {
+          zone.lanes--;
+          zone.first += spare;
+          width -= spare;
+        }
+    }
+  zone.spacing = ox_production_spacing (width, m->blast_width, zone.lanes);
+  return zone;
+}
+
+static void
+lay_lane (OxLayout *layout, const OxStretch *stretch, double distance, int sign)
+{
+  const OxMachine *m = layout->machine;
+  g_autoptr (GArray) spans = g_array_new (FALSE, FALSE, sizeof (OxSpan));
+  double y = stretch->y + stretch->inside * distance;
+  double beyond = MAX (m->left, m->right) + m->wall_gap;
+  ox_frame_spans (g_ptr_array_index (layout->frames, stretch->frame), y, sign, spans);
+  for (guint i = 0; i < spans->len; i++)
+    {
+      const OxSpan *span = &g_array_index (spans, OxSpan, i);
+      double x0 = MAX (span->lo, stretch->x0 - beyond), x1 = MIN (span->hi, stretch->x1 + beyond);
+      if (x1 - x0 < m->min_strip)
+        continue;
+      OxDraft draft = { stretch->frame, ox_layout_lane (layout, stretch->frame, y), sign, y, x0, x1, OX_STRIP_CROSSWISE, FALSE, span->lo, span->hi };
+      ox_layout_add (layout, &draft);
+    }
+}
+
+void
+ox_layout_zones (OxLayout *layout)
+{
+  const OxMachine *m = layout->machine;
+  const OxFrame *main_frame = g_ptr_array_index (layout->frames, 0);
+  g_autoptr (GArray) stretches = g_array_new (FALSE, FALSE, sizeof (OxStretch));
+  if (layout->one_heading)
+    return;
+  /* Shorter than this a zone's own strips would need zones again. */
+  ox_boundary_sides (layout, m->rear + m->front + m->min_strip, 8, stretches);
+  for (guint i = 0; i < stretches->len; i++)
+    {
+      const OxStretch *stretch = &g_array_index (stretches, OxStretch, i);
+      const OxFrame *frame = g_ptr_array_index (layout->frames, stretch->frame);
+      double angle = fabs (remainder (frame->angle - main_frame->angle, G_PI));
+      if (angle < LEAST_ANGLE)
+        continue;
+      Zone zone = make_zone (layout, stretch, angle);
+      for (guint k = 0; k < zone.lanes; k++)
+        lay_lane (layout, stretch, zone.first + k * zone.spacing, k % 2 == 0 ? zone.first_sign : -zone.first_sign);
+    }
+}
