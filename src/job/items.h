@@ -3,8 +3,8 @@
  *
  * Every item is an immutable counted value with an id that is unique in its job ("R1", "O3", "X1", "D2", "J1", "S1": letters,
  * digits, '-' and '_', a letter first). Make one with its _new function from a filled struct, which is copied deeply; change one by
- * copying it into a struct on the stack, changing a member and making a new one. @extra of each holds, as XML text, the child elements
- * that a newer minor version wrote and this one does not know; they are written back as they were.
+ * copying it into a struct on the stack, changing a member and making a new one. @extra of each holds, as XML
+ * text that only file/ makes and reads, what a newer minor version or another namespace put into the item; it is written back.
  */
 #pragma once
 #include "geometry/region.h"

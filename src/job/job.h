@@ -48,7 +48,7 @@ typedef struct
   OxJoint **joints;
   OxStation **stations;
   char *version_minor_note; /* (nullable): "1.7" when the file was written by that newer minor version */
-  char *extra;              /* (nullable): unknown elements of the root */
+  char *extra;              /* (nullable): the same as that of an item (job/items.h) for all that is not an item */
 } OxJob;
 
 OxJob *ox_job_ref (const OxJob *job);

@@ -7,7 +7,8 @@ G_BEGIN_DECLS
 
 typedef struct
 {
-  const char *key;   /* attribute in job files and in data/machines.xml, e.g. "blast-width" */
+  const char *group; /* element in job files and in data/machines.xml: "body", "pace", "abrasive", "hose", "supply" */
+  const char *key;   /* attribute of it, e.g. "blast-width" */
   const char *label; /* untranslated, marked with N_() */
   const char *unit;  /* symbol, "" for a share */
   gsize offset;      /* of the double in OxMachine */
@@ -16,7 +17,7 @@ typedef struct
   double most;       /* largest figure allowed */
 } OxMachineField;
 
-/* ox_machine_fields: @n: (out): rows. All figures but phases and wear parts. Returns: (transfer none) */
+/* ox_machine_fields: @n: (out): rows, sorted by group. All figures but phases and wear parts. Returns: (transfer none) */
 const OxMachineField *ox_machine_fields (guint *n);
 
 static inline double *

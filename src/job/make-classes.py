@@ -20,7 +20,7 @@ def member(key, value):
 
 
 def wear(part):
-    return f"{{ {quoted(part.get('name'))}, {float(part.get('hours'))}, 0 }}"
+    return f"{{ {quoted(part.get('name'))}, {float(part.get('interval-h'))}, 0 }}"
 
 
 def machine(element):

@@ -1,0 +1,12 @@
+/* Oxturn: file/job-schema - the RELAX NG schema of data/job.rng, built in.
+ * SPDX-License-Identifier: GPL-3.0-or-later
+ */
+#pragma once
+#include <glib.h>
+#include <libxml/tree.h>
+G_BEGIN_DECLS
+
+/* ox_job_schema_check: @file_name: stands for the file in messages; @error: OX_FILE_ERROR_INVALID with name and line */
+gboolean ox_job_schema_check (const char *file_name, xmlDoc *doc, GError **error) G_GNUC_WARN_UNUSED_RESULT;
+
+G_END_DECLS

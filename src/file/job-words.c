@@ -1,0 +1,20 @@
+/* Oxturn: file/job-words - names that reader and writer of job files share.
+ * SPDX-License-Identifier: GPL-3.0-or-later
+ */
+#include "file/job-words.h"
+
+#define TEXT(member)                                                                                                   \
+  {                                                                                                                    \
+#member, G_STRUCT_OFFSET(OxTexts, member)                                                                          \
+  }
+
+const char *const ox_words_units[] = { "metres", "millimetres", "feet", NULL };
+const char *const ox_words_side[] = { "wall", "open", "drop", NULL };
+const char *const ox_words_shape[] = { "rectangle", "circle", "polygon", NULL };
+const char *const ox_words_obstacle[] = { "solid", "pit", "masked", NULL };
+const char *const ox_words_station[] = { "collector", "supply", NULL };
+
+const OxTextField ox_text_fields[OX_TEXT_FIELDS] = {
+  TEXT (title),  TEXT (client),   TEXT (site), TEXT (author), TEXT (company),
+  TEXT (number), TEXT (revision), TEXT (date), TEXT (status), TEXT (notes),
+};

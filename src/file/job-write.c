@@ -1,0 +1,232 @@
+/* Oxturn: file/job-write - a job as a tree of elements.
+ * SPDX-License-Identifier: GPL-3.0-or-later
+ */
+#include "file/job-write.h"
+#include "base/number.h"
+#include "file/job-known.h"
+#include "file/job-words.h"
+#include "job/machine-fields.h"
+
+#define LENGTH_DECIMALS 4
+#define FIGURE_DECIMALS 6
+
+static xmlNode *
+add_element (xmlNode *parent, const char *name)
+{
+  return xmlNewChild (parent, parent->ns, BAD_CAST name, NULL);
+}
+
+static void
+set_text (xmlNode *node, const char *key, const char *text)
+{
+  xmlNewProp (node, BAD_CAST key, BAD_CAST text);
+}
+
+/* Texts that are empty are not written. */
+static void
+set_text_if_any (xmlNode *node, const char *key, const char *text)
+{
+  if (*text)
+    set_text (node, key, text);
+}
+
+static void
+set_number (xmlNode *node, const char *key, double value, guint decimals)
+{
+  g_autofree char *text = ox_number_text (value, decimals);
+  set_text (node, key, text);
+}
+
+static void
+set_length (xmlNode *node, const char *key, double metres)
+{
+  set_number (node, key, metres, LENGTH_DECIMALS);
+}
+
+static void
+set_place (xmlNode *node, OxPoint p)
+{
+  set_length (node, "x", p.x);
+  set_length (node, "y", p.y);
+}
+
+static void
+add_texts (xmlNode *root, OxTexts *texts)
+{
+  xmlNode *node = add_element (root, "texts");
+  for (guint i = 0; i < OX_TEXT_FIELDS; i++)
+    {
+      const char *text = *ox_text_field_at (texts, i);
+      if (*text)
+        xmlNewTextChild (node, node->ns, BAD_CAST ox_text_fields[i].element, BAD_CAST text);
+    }
+}
+
+static void
+add_machine (xmlNode *root, const OxMachine *machine)
+{
+  xmlNode *node = add_element (root, "machine");
+  set_text_if_any (node, "class", machine->class_id);
+  set_text_if_any (node, "name", machine->name);
+  guint n;
+  const OxMachineField *fields = ox_machine_fields (&n);
+  xmlNode *group = NULL;
+  for (guint i = 0; i < n; i++)
+    {
+      if (!group || !xmlStrEqual (group->name, BAD_CAST fields[i].group))
+        group = add_element (node, fields[i].group);
+      set_number (group, fields[i].key, ox_machine_field_value (machine, &fields[i]), FIGURE_DECIMALS);
+      if (g_str_equal (fields[i].key, "volts"))
+        set_number (group, "phases", machine->phases, 0);
+    }
+  for (guint i = 0; i < machine->n_wear; i++)
+    {
+      xmlNode *wear = add_element (node, "wear");
+      set_text (wear, "name", machine->wear[i].name);
+      set_number (wear, "interval-h", machine->wear[i].interval_h, FIGURE_DECIMALS);
+      set_number (wear, "run-h", machine->wear[i].run_h, FIGURE_DECIMALS);
+    }
+}
+
+static xmlNode *
+add_item (xmlNode *root, const char *element, const char *id, const char *name)
+{
+  xmlNode *node = add_element (root, element);
+  set_text (node, "id", id);
+  set_text_if_any (node, "name", name);
+  return node;
+}
+
+static void
+merge_rest (xmlNode *node, const char *rest)
+{
+  if (rest)
+    ox_known_merge (node, rest);
+}
+
+/* @sides: (nullable) */
+static void
+add_corners (xmlNode *node, const OxRing *ring, const OxSide *sides)
+{
+  for (guint i = 0; i < ring->n; i++)
+    {
+      xmlNode *corner = add_element (node, "corner");
+      set_place (corner, ring->points[i]);
+      if (sides && sides[i].kind != OX_SIDE_WALL)
+        set_text (corner, "side", ox_words_side[sides[i].kind]);
+      if (sides && sides[i].kind == OX_SIDE_DROP)
+        set_length (corner, "keep-back", sides[i].keep_back);
+    }
+}
+
+static void
+add_room (xmlNode *root, const OxRoom *room)
+{
+  xmlNode *node = add_item (root, "room", room->id, room->name);
+  set_text_if_any (node, "profile", room->profile);
+  if (room->direction.kind == OX_DIRECTION_SIDE)
+    set_number (node, "along-side", room->direction.side + 1.0, 0);
+  if (room->direction.kind == OX_DIRECTION_ANGLE)
+    set_number (node, "angle", room->direction.angle_deg, FIGURE_DECIMALS);
+  add_corners (node, room->ring, room->sides);
+  merge_rest (node, room->extra);
+}
+
+static void
+add_obstacle (xmlNode *root, const OxObstacle *obstacle)
+{
+  const OxShape *shape = &obstacle->shape;
+  xmlNode *node = add_item (root, ox_words_obstacle[obstacle->kind], obstacle->id, obstacle->name);
+  set_text (node, "shape", ox_words_shape[shape->kind]);
+  if (shape->kind != OX_SHAPE_POLYGON)
+    set_place (node, shape->centre);
+  if (shape->kind == OX_SHAPE_CIRCLE)
+    set_length (node, "radius", shape->radius);
+  if (shape->kind == OX_SHAPE_RECTANGLE)
+    {
+      set_length (node, "width", shape->width);
+      set_length (node, "depth", shape->depth);
+      if (shape->angle_deg != 0)
+        set_number (node, "angle", shape->angle_deg, FIGURE_DECIMALS);
+    }
+  if (obstacle->kind == OX_OBSTACLE_PIT)
+    set_length (node, "keep-back", obstacle->keep_back);
+  if (shape->kind == OX_SHAPE_POLYGON)
+    add_corners (node, shape->ring, NULL);
+  merge_rest (node, obstacle->extra);
+}
+
+static void
+add_excluded (xmlNode *root, const OxExcluded *excluded)
+{
+  xmlNode *node = add_item (root, "excluded", excluded->id, excluded->name);
+  add_corners (node, excluded->ring, NULL);
+  merge_rest (node, excluded->extra);
+}
+
+static void
+add_doorway (xmlNode *root, const OxDoorway *doorway)
+{
+  xmlNode *node = add_item (root, "doorway", doorway->id, doorway->name);
+  set_length (node, "x1", doorway->a.x);
+  set_length (node, "y1", doorway->a.y);
+  set_length (node, "x2", doorway->b.x);
+  set_length (node, "y2", doorway->b.y);
+  set_length (node, "depth", doorway->depth);
+  merge_rest (node, doorway->extra);
+}
+
+static void
+add_joint (xmlNode *root, const OxJoint *joint)
+{
+  xmlNode *node = add_item (root, "joint", joint->id, joint->name);
+  for (guint i = 0; i < joint->n; i++)
+    set_place (add_element (node, "point"), joint->points[i]);
+  merge_rest (node, joint->extra);
+}
+
+static void
+add_station (xmlNode *root, const OxStation *station)
+{
+  xmlNode *node = add_item (root, "station", station->id, station->name);
+  set_text (node, "kind", ox_words_station[station->kind]);
+  set_place (node, station->at);
+  if (station->length > 0)
+    set_length (node, "length", station->length);
+  merge_rest (node, station->extra);
+}
+
+static void
+add_items (xmlNode *root, const OxJob *job)
+{
+  for (guint i = 0; i < job->n_rooms; i++)
+    add_room (root, job->rooms[i]);
+  for (guint i = 0; i < job->n_obstacles; i++)
+    add_obstacle (root, job->obstacles[i]);
+  for (guint i = 0; i < job->n_excluded; i++)
+    add_excluded (root, job->excluded[i]);
+  for (guint i = 0; i < job->n_doorways; i++)
+    add_doorway (root, job->doorways[i]);
+  for (guint i = 0; i < job->n_joints; i++)
+    add_joint (root, job->joints[i]);
+  for (guint i = 0; i < job->n_stations; i++)
+    add_station (root, job->stations[i]);
+}
+
+xmlDoc *
+ox_job_write_tree (const OxJob *job)
+{
+  xmlDoc *doc = xmlNewDoc (BAD_CAST "1.0");
+  xmlNode *root = xmlNewDocNode (doc, NULL, BAD_CAST "job", NULL);
+  xmlSetNs (root, xmlNewNs (root, BAD_CAST OX_JOB_NAMESPACE, NULL));
+  xmlDocSetRootElement (doc, root);
+  set_text (root, "version", job->version_minor_note ? job->version_minor_note : "1.0");
+  set_text (root, "units", ox_words_units[job->units]);
+  set_number (root, "north", job->north_deg, FIGURE_DECIMALS);
+  add_texts (root, job->texts);
+  add_machine (root, job->machine);
+  set_number (add_element (root, "rates"), "edge-m2-per-hour", job->rates.edge_m2_per_hour, FIGURE_DECIMALS);
+  add_items (root, job);
+  merge_rest (root, job->extra);
+  return doc;
+}

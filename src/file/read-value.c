@@ -1,0 +1,156 @@
+/* Oxturn: file/read-value - values of attributes, or a sentence that says where, what was found and what is allowed.
+ * SPDX-License-Identifier: GPL-3.0-or-later
+ */
+#include "file/read-value.h"
+#include <glib/gi18n-lib.h>
+#include <math.h>
+#include "base/number.h"
+#include "file/job-xml.h"
+#include "geometry/point.h"
+
+/* Characters of a wrong value that are shown; it may be megabytes long. */
+#define SHOWN 40
+
+gboolean
+ox_read_fail (const OxReader *reader, const xmlNode *node, const char *format, ...)
+{
+  va_list arguments;
+  va_start (arguments, format);
+  g_autofree char *sentence = g_strdup_vprintf (format, arguments);
+  va_end (arguments);
+  g_set_error (reader->error, OX_FILE_ERROR, OX_FILE_ERROR_INVALID, "%s:%ld: %s", reader->file_name,
+               xmlGetLineNo (node), sentence);
+  return FALSE;
+}
+
+static char *
+attribute_text (const xmlNode *node, const char *key)
+{
+  xmlChar *value = xmlGetNoNsProp (node, BAD_CAST key);
+  char *text = g_strdup ((const char *) value);
+  xmlFree (value);
+  return text;
+}
+
+static char *
+shown (const char *text)
+{
+  if (g_utf8_strlen (text, -1) <= SHOWN)
+    return g_strdup (text);
+  g_autofree char *start = g_utf8_substring (text, 0, SHOWN);
+  return g_strconcat (start, "…", NULL);
+}
+
+/* "solid O3", "corner of room R1", "machine": the names are those of the elements, so they are not translated */
+static char *
+place_text (const xmlNode *node)
+{
+  g_autofree char *id = attribute_text (node, "id");
+  if (id)
+    {
+      g_autofree char *short_id = shown (id);
+      return g_strdup_printf ("%s %s", node->name, short_id);
+    }
+  if (!node->parent || node->parent->type != XML_ELEMENT_NODE || !node->parent->parent
+      || node->parent->parent->type != XML_ELEMENT_NODE)
+    return g_strdup ((const char *) node->name);
+  g_autofree char *parent = place_text (node->parent);
+  /* TRANSLATORS: an element within another one, such as "corner of room R1" */
+  return g_strdup_printf (_ ("%s of %s"), node->name, parent);
+}
+
+char *
+ox_read_text (const OxReader *reader, const xmlNode *node, const char *key, const char *otherwise)
+{
+  char *text = attribute_text (node, key);
+  if (text)
+    return text;
+  if (otherwise)
+    return g_strdup (otherwise);
+  g_autofree char *place = place_text (node);
+  ox_read_fail (reader, node, _ ("%s has no %s; one is needed"), place, key);
+  return NULL;
+}
+
+static gboolean
+fail_range (const OxReader *reader, const xmlNode *node, const OxRange *range, const char *text)
+{
+  g_autofree char *found = shown (text);
+  g_autofree char *place = place_text (node);
+  g_autofree char *least = ox_number_text (range->least, 6);
+  g_autofree char *most = ox_number_text (range->most, 6);
+  if (range->above)
+    /* TRANSLATORS: attribute, value found, place, ends of what is allowed */
+    return ox_read_fail (reader, node, _ ("%s “%s” of %s: a number of more than %s and at most %s is needed"),
+                         range->key, found, place, least, most);
+  /* TRANSLATORS: attribute, value found, place, ends of what is allowed */
+  return ox_read_fail (reader, node, _ ("%s “%s” of %s: a number from %s to %s is needed"), range->key, found, place,
+                       least, most);
+}
+
+gboolean
+ox_read_number (const OxReader *reader, const xmlNode *node, const OxRange *range, double *out)
+{
+  g_autofree char *text = attribute_text (node, range->key);
+  double value;
+  if (!text && !isnan (range->otherwise))
+    {
+      *out = range->otherwise;
+      return TRUE;
+    }
+  if (!text)
+    {
+      g_autofree char *place = place_text (node);
+      return ox_read_fail (reader, node, _ ("%s has no %s; one is needed"), place, range->key);
+    }
+  if (!ox_number_parse (text, &value))
+    return fail_range (reader, node, range, text);
+  if (range->snap && fabs (value) <= range->most)
+    value = ox_snap (value);
+  if (value < range->least || value > range->most || (range->above && value <= range->least))
+    return fail_range (reader, node, range, text);
+  *out = value;
+  return TRUE;
+}
+
+gboolean
+ox_read_numbers (const OxReader *reader, const xmlNode *node, const OxRange *ranges, guint n, double *out)
+{
+  for (guint i = 0; i < n; i++)
+    if (!ox_read_number (reader, node, &ranges[i], &out[i]))
+      return FALSE;
+  return TRUE;
+}
+
+gboolean
+ox_read_choice (const OxReader *reader, const xmlNode *node, const char *key, const char *const *words, int otherwise,
+                int *out)
+{
+  g_autofree char *text = attribute_text (node, key);
+  int choice = text ? -1 : otherwise;
+  for (int i = 0; text && words[i] && choice < 0; i++)
+    if (g_str_equal (text, words[i]))
+      choice = i;
+  if (choice >= 0)
+    {
+      *out = choice;
+      return TRUE;
+    }
+  g_autofree char *place = place_text (node);
+  g_autofree char *allowed = g_strjoinv (", ", (char **) words);
+  if (!text)
+    return ox_read_fail (reader, node, _ ("%s has no %s; one of %s is needed"), place, key, allowed);
+  g_autofree char *found = shown (text);
+  /* TRANSLATORS: attribute, value found, place, list of words */
+  return ox_read_fail (reader, node, _ ("%s “%s” of %s: one of %s is needed"), key, found, place, allowed);
+}
+
+gboolean
+ox_read_refuse_attribute (const OxReader *reader, const xmlNode *node, const char *key, const char *why)
+{
+  if (!xmlHasNsProp ((xmlNode *) node, BAD_CAST key, NULL))
+    return TRUE;
+  g_autofree char *place = place_text (node);
+  /* TRANSLATORS: attribute, place, reason */
+  return ox_read_fail (reader, node, _ ("%s of %s: %s"), key, place, why);
+}
