@@ -1,0 +1,42 @@
+/* Oxturn: trade/shifts
+ * SPDX-License-Identifier: GPL-3.0-or-later
+ */
+#include "trade/shifts.h"
+#include <math.h>
+
+/* Sums of minutes that fill a shift but for rounding fit into it. */
+#define FORGIVEN_MINUTES 1e-6
+
+double
+ox_shifts_working (const OxShiftRules *rules)
+{
+  return MAX (rules->length - rules->breaks - rules->set_up - rules->clean_up, 0);
+}
+
+guint
+ox_shifts_share_out (const OxShiftRules *rules, const double *pieces, guint n, guint *shifts)
+{
+  double working = ox_shifts_working (rules), used = 0;
+  g_return_val_if_fail (working > 0, 0);
+  guint shift = n > 0 ? 1 : 0;
+  for (guint i = 0; i < n; i++)
+    {
+      if (used > 0 && used + pieces[i] > working + FORGIVEN_MINUTES)
+        {
+          shift++;
+          used = 0;
+        }
+      used += pieces[i];
+      if (shifts != NULL)
+        shifts[i] = shift;
+    }
+  return shift;
+}
+
+guint
+ox_shifts_refills (const OxHopper *hopper, double minutes)
+{
+  g_return_val_if_fail (minutes >= 0 && hopper->usable > 0, 0);
+  double refills = ceil (minutes * hopper->flow * hopper->loss_share / hopper->usable - FORGIVEN_MINUTES) - 1;
+  return (guint) MAX (refills, 0);
+}

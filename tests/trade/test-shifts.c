@@ -1,0 +1,90 @@
+/* Oxturn: tests of trade/shifts
+ * SPDX-License-Identifier: GPL-3.0-or-later
+ */
+#include "trade/shifts.h"
+
+static void
+test_working (void)
+{
+  g_assert_cmpfloat (ox_shifts_working (&(OxShiftRules){ 480, 45, 60, 30 }), ==, 345);
+  g_assert_cmpfloat (ox_shifts_working (&(OxShiftRules){ 60, 45, 60, 30 }), ==, 0);
+}
+
+static void
+test_share_out (void)
+{
+  const OxShiftRules rules = { 100, 0, 0, 0 };
+  static const double pieces[] = { 60, 30, 20, 120, 10 };
+  static const guint expected[] = { 1, 1, 2, 3, 4 };
+  guint shifts[5];
+  g_assert_cmpuint (ox_shifts_share_out (&rules, pieces, 5, shifts), ==, 4);
+  for (guint i = 0; i < 5; i++)
+    g_assert_cmpuint (shifts[i], ==, expected[i]);
+  g_assert_cmpuint (ox_shifts_share_out (&rules, pieces, 0, NULL), ==, 0);
+}
+
+/* 1,000 pieces of a tenth of a minute fill a shift of 100 min, however a tenth adds up in binary. */
+static void
+test_share_out_rounding (void)
+{
+  double pieces[2000];
+  for (guint i = 0; i < G_N_ELEMENTS (pieces); i++)
+    pieces[i] = 0.1;
+  g_assert_cmpuint (ox_shifts_share_out (&(OxShiftRules){ 100, 0, 0, 0 }, pieces, 1000, NULL), ==, 1);
+  g_assert_cmpuint (ox_shifts_share_out (&(OxShiftRules){ 100, 0, 0, 0 }, pieces, 2000, NULL), ==, 2);
+}
+
+/* Numbers never fall nor skip, no shift with more than one piece is too full, and no piece would have fitted a shift
+ * earlier. */
+static void
+test_share_out_properties (void)
+{
+  for (guint round = 0; round < 300; round++)
+    {
+      double pieces[60];
+      guint shifts[60];
+      OxShiftRules rules = { g_test_rand_double_range (100, 500), 20, 30, 10 };
+      double working = ox_shifts_working (&rules), used = 0;
+      for (guint i = 0; i < 60; i++)
+        pieces[i] = g_test_rand_double_range (0.1, 90);
+      g_assert_cmpuint (ox_shifts_share_out (&rules, pieces, 60, shifts), ==, shifts[59]);
+      g_assert_cmpuint (shifts[0], ==, 1);
+      for (guint i = 0; i < 60; i++)
+        {
+          gboolean begins = i > 0 && shifts[i] != shifts[i - 1];
+          if (begins)
+            {
+              g_assert_cmpuint (shifts[i], ==, shifts[i - 1] + 1);
+              g_assert_cmpfloat (used + pieces[i], >, working);
+              used = 0;
+            }
+          gboolean alone = used <= 0;
+          used += pieces[i];
+          g_assert_true (alone || used <= working + 1e-5);
+        }
+    }
+}
+
+/* 600 min * 20 kg/min * 0.0012 = 14.4 kg: topped up after 5 and 10 kg. 15 kg exactly need no third one any more. */
+static void
+test_refills (void)
+{
+  const OxHopper hopper = { 20, 0.0012, 5 };
+  g_assert_cmpuint (ox_shifts_refills (&hopper, 600), ==, 2);
+  g_assert_cmpuint (ox_shifts_refills (&hopper, 625), ==, 2);
+  g_assert_cmpuint (ox_shifts_refills (&hopper, 626), ==, 3);
+  g_assert_cmpuint (ox_shifts_refills (&hopper, 100), ==, 0);
+  g_assert_cmpuint (ox_shifts_refills (&hopper, 0), ==, 0);
+}
+
+int
+main (int argc, char **argv)
+{
+  g_test_init (&argc, &argv, NULL);
+  g_test_add_func ("/trade/shifts/working/what-is-left", test_working);
+  g_test_add_func ("/trade/shifts/share-out/example", test_share_out);
+  g_test_add_func ("/trade/shifts/share-out/forgives-rounding", test_share_out_rounding);
+  g_test_add_func ("/trade/shifts/share-out/fills-in-order", test_share_out_properties);
+  g_test_add_func ("/trade/shifts/refills/examples", test_refills);
+  return g_test_run ();
+}
