@@ -146,13 +146,15 @@ judge_spacing (OxVerify *verify, const OxChalk *chalk, OxPoint at)
     ox_verify_blame (verify, OX_RULE_OVERLAP, 0, at, "%u lanes where %.0f do", chalk->lanes, fewest);
 }
 
-/* Main strips stand on the chalk lines of their room's table. */
+/* Main strips stand on the chalk lines of their room's table, which are measured from the middle of the base wall into
+ * the room. */
 static void
 judge_chalk (OxVerify *verify, const OxChalk *chalk)
 {
   const OxRing *ring = verify->plan->job->rooms[chalk->room]->ring;
   OxPoint a = ring->points[chalk->base_side], b = ring->points[(chalk->base_side + 1) % ring->n];
   OxPoint u = { cos (chalk->heading), sin (chalk->heading) };
+  OxPoint base = ox_point_scale (ox_point_add (a, b), 0.5);
   double inward = ox_ring_area (ring) > 0 ? 1 : -1;
   if (ox_point_dot (ox_point_sub (b, a), u) < 0)
     inward = -inward;
@@ -168,7 +170,7 @@ judge_chalk (OxVerify *verify, const OxChalk *chalk)
           continue;
         }
       OxPoint middle = ox_point_scale (ox_point_add (strip->a, strip->b), 0.5);
-      double across = inward * ox_point_cross (u, ox_point_sub (middle, a)) - chalk->first_distance;
+      double across = inward * ox_point_cross (u, ox_point_sub (middle, base)) - chalk->first_distance;
       double lane = chalk->spacing > 0 ? CLAMP (round (across / chalk->spacing), 0, chalk->lanes - 1.0) : 0;
       if (fabs (across - lane * chalk->spacing) > CHALK_TOLERANCE)
         ox_verify_blame (verify, OX_RULE_OVERLAP, strip->order, strip->a, "%.4f m off its chalk line",

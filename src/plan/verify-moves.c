@@ -4,7 +4,8 @@
 #include "plan/verify-private.h"
 
 #define END_TOLERANCE 0.0005 /* m between the end of a path and the strip it joins */
-#define SAME_HEADING 0.01745 /* radians, 1 degree: what a machine is nudged by without a swing */
+#define STEER 0.1746         /* radians, 10 degrees: what a machine is steered by on its way, without a swing */
+#define SAME_HEADING 0.01745 /* radians, 1 degree */
 #define RELATIVE 1e-6        /* of stored lengths and minutes */
 
 static gboolean
@@ -61,7 +62,7 @@ static void
 judge_kind (OxVerify *verify, const OxMove *move)
 {
   const OxVerifyStrip *from = &verify->strips[move->from - 1], *to = &verify->strips[move->to - 1];
-  gboolean changes = heading_change (from, to) > SAME_HEADING;
+  gboolean changes = heading_change (from, to) > STEER;
   if (move->kind == OX_MOVE_SWING && !move->turns)
     ox_verify_blame (verify, OX_RULE_MOVE, move->from, from->strip->b, "a swing without a turning point");
   if (move->kind == OX_MOVE_PULL_BACK && (move->turns || changes))

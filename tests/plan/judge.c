@@ -2,7 +2,7 @@
  * SPDX-License-Identifier: GPL-3.0-or-later
  */
 #include "judge.h"
-#include "floors.h"
+#include "support/floors.h"
 
 static void
 print_breaches (const GPtrArray *breaches)

@@ -4,7 +4,7 @@
  * judge.h has the measures of the machine and the floors.
  */
 #include "judge.h"
-#include "floors.h"
+#include "support/floors.h"
 
 /* 0.20 m apart strips overlap by 10 mm where 20 mm are asked for. */
 static void

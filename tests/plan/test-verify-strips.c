@@ -4,7 +4,7 @@
  * judge.h has the measures of the machine and the floors.
  */
 #include "judge.h"
-#include "floors.h"
+#include "support/floors.h"
 
 static void
 body_beside_wall (void)

@@ -1,0 +1,217 @@
+/* Oxturn: plan/plan on many floors: every plan holds, and the same job gives the same plan.
+ * SPDX-License-Identifier: GPL-3.0-or-later
+ *
+ * OXTURN_RANDOM_FLOORS says on how many made-up floors (500), OXTURN_FLOORS names a folder of outlines in well-known
+ * text.
+ */
+#include "job/check.h"
+#include "plan/verify.h"
+#include "support/floors.h"
+
+static OxPlan *
+plan_of (const OxJob *job)
+{
+  g_autoptr (GError) error = NULL;
+  OxPlan *plan = ox_plan_new (job, NULL, &error);
+  g_assert_no_error (error);
+  return plan;
+}
+
+/* Adds what is wrong with the plan to @faults; beyond the rules, nobody may claim to leave less than the reachable
+ * limit leaves. */
+static guint
+judge (const OxPlan *plan, const char *name, GString *faults)
+{
+  g_autoptr (GPtrArray) breaches = ox_plan_verify (plan);
+  guint n = breaches->len;
+  for (guint i = 0; i < MIN (n, 5); i++)
+    {
+      const OxBreach *b = g_ptr_array_index (breaches, i);
+      g_string_append_printf (faults, "%s: rule %d strip %u at %.4f %.4f: %s\n", name, b->rule, b->strip, b->at.x,
+                              b->at.y, b->text);
+    }
+  const OxTotals *t = &plan->totals;
+  if (t->edge_m2 >= t->edge_limit_m2 - 1e-6 * MAX (t->target_m2, 1))
+    return n;
+  g_string_append_printf (faults, "%s: edge work %.6f m2 under its limit %.6f m2\n", name, t->edge_m2,
+                          t->edge_limit_m2);
+  return n + 1;
+}
+
+static void
+expect_none (const GString *faults)
+{
+  if (faults->len == 0)
+    return;
+  g_auto (GStrv) lines = g_strsplit (faults->str, "\n", 40);
+  for (guint i = 0; lines[i] != NULL && i < 39; i++)
+    g_test_message ("%s", lines[i]);
+  g_assert_cmpuint (faults->len, ==, 0);
+}
+
+static guint
+count_of_random_floors (void)
+{
+  const char *count = g_getenv ("OXTURN_RANDOM_FLOORS");
+  return count != NULL ? (guint) g_ascii_strtoull (count, NULL, 10) : 500;
+}
+
+static void
+random_floors (void)
+{
+  g_autoptr (GString) faults = g_string_new (NULL);
+  guint32 first = (guint32) g_test_rand_int () & 0xffffff;
+  for (guint i = 0; i < count_of_random_floors (); i++)
+    {
+      g_autofree char *name = g_strdup_printf ("floor %u (%s)", first + i, ox_test_floor_kind (first + i));
+      g_autoptr (OxJob) job = ox_test_floor_random (first + i);
+      g_autoptr (GPtrArray) findings = ox_job_check (job);
+      if (findings->len > 0 && ((const OxFinding *) g_ptr_array_index (findings, 0))->kind == OX_FINDING_ERROR)
+        {
+          g_string_append_printf (faults, "%s: %s\n", name,
+                                  ((const OxFinding *) g_ptr_array_index (findings, 0))->text);
+          continue;
+        }
+      g_autoptr (OxPlan) plan = plan_of (job);
+      judge (plan, name, faults);
+    }
+  expect_none (faults);
+}
+
+static void
+outlines (void)
+{
+  static const char *const classes[] = { "compact", "medium" };
+  g_autoptr (GString) faults = g_string_new (NULL);
+  g_autoptr (GPtrArray) paths = ox_test_floor_paths ("OXTURN_FLOORS");
+  for (guint i = 0; i < paths->len; i++)
+    for (guint c = 0; c < G_N_ELEMENTS (classes); c++)
+      {
+        const char *path = g_ptr_array_index (paths, i);
+        g_autofree char *base = g_path_get_basename (path);
+        g_autofree char *name = g_strdup_printf ("%s, %s", base, classes[c]);
+        g_autoptr (OxJob) job = ox_test_floor_wkt (path, classes[c]);
+        g_autoptr (OxPlan) plan = plan_of (job);
+        judge (plan, name, faults);
+      }
+  expect_none (faults);
+}
+
+static void
+write_region (GString *text, const OxRegion *region)
+{
+  for (guint i = 0; i < region->n_points; i++)
+    g_string_append_printf (text, " %.17g %.17g", region->points[i].x, region->points[i].y);
+  g_string_append_c (text, '\n');
+}
+
+/* All that a plan says, to the last bit. */
+static char *
+plan_text (const OxPlan *plan)
+{
+  GString *text = g_string_new (NULL);
+  for (guint i = 0; i < plan->n_strips; i++)
+    {
+      const OxStrip *s = &plan->strips[i];
+      g_string_append_printf (text, "%u %u %u %d %u %.17g %.17g %.17g %.17g %.17g %.17g %d\n", s->order, s->room,
+                              s->lane, s->kind, s->coat, s->a.x, s->a.y, s->b.x, s->b.y, s->heading, s->minutes,
+                              s->station);
+    }
+  for (guint i = 0; i < plan->n_moves; i++)
+    {
+      const OxMove *m = &plan->moves[i];
+      g_string_append_printf (text, "%u %u %d %.17g %.17g %d %.17g %.17g", m->from, m->to, m->kind, m->minutes,
+                              m->length, m->turns, m->turn.x, m->turn.y);
+      for (guint p = 0; p < m->n_path; p++)
+        g_string_append_printf (text, " %.17g %.17g", m->path[p].x, m->path[p].y);
+      g_string_append_c (text, '\n');
+    }
+  for (guint i = 0; i < plan->n_zones; i++)
+    write_region (text, plan->zones[i].region);
+  for (guint i = 0; i < plan->n_edges; i++)
+    {
+      const OxEdge *e = &plan->edges[i];
+      g_string_append_printf (text, "%s %u %d %.17g %.17g", e->id, e->room, e->cause, e->area, e->length);
+      write_region (text, e->region);
+    }
+  const OxTotals *t = &plan->totals;
+  g_string_append_printf (text, "%.17g %.17g %.17g %.17g %.17g %.17g\n", t->labour_hours, t->ideal_hours, t->blasted_m2,
+                          t->double_m2, t->edge_m2, t->edge_limit_m2);
+  return g_string_free (text, FALSE);
+}
+
+static gpointer
+plan_in_thread (gpointer job)
+{
+  g_autoptr (OxPlan) plan = plan_of (job);
+  return plan_text (plan);
+}
+
+/* Once more in this thread, and three times at once in others. */
+static void
+same_plan (void)
+{
+  guint32 first = (guint32) g_test_rand_int () & 0xffffff;
+  for (guint i = 0; i < 14; i++)
+    {
+      g_autoptr (OxJob) job = ox_test_floor_random (first + i);
+      g_autofree char *text = plan_in_thread (job);
+      g_autofree char *again = plan_in_thread (job);
+      GThread *threads[3];
+      g_assert_cmpstr (text, ==, again);
+      for (guint k = 0; k < G_N_ELEMENTS (threads); k++)
+        threads[k] = g_thread_new ("plan", plan_in_thread, job);
+      for (guint k = 0; k < G_N_ELEMENTS (threads); k++)
+        {
+          g_autofree char *other = g_thread_join (threads[k]);
+          g_assert_cmpstr (text, ==, other);
+        }
+    }
+}
+
+static OxJob *
+rooms_backwards (const OxJob *job)
+{
+  OxJobBuilder *builder = ox_job_builder_new (job);
+  for (guint i = job->n_rooms; i-- > 0;)
+    {
+      ox_job_builder_remove (builder, job->rooms[i]->id);
+      ox_job_builder_put_room (builder, job->rooms[i]);
+    }
+  return ox_job_builder_end (builder);
+}
+
+/* What is laid in a room does not depend on the place of the room in the list. */
+static void
+rooms_in_another_order (void)
+{
+  guint rooms = 0;
+  for (guint32 seed = 0; rooms < 12; seed++)
+    {
+      if (!g_str_equal (ox_test_floor_kind (seed), "rooms"))
+        continue;
+      rooms++;
+      g_autoptr (OxJob) job = ox_test_floor_random (seed);
+      g_autoptr (OxJob) backwards = rooms_backwards (job);
+      g_autoptr (OxPlan) a = plan_of (job);
+      g_autoptr (OxPlan) b = plan_of (backwards);
+      g_assert_cmpstr (backwards->rooms[0]->id, ==, job->rooms[job->n_rooms - 1]->id);
+      g_assert_cmpuint (a->totals.strips, ==, b->totals.strips);
+      g_assert_cmpfloat_with_epsilon (a->totals.strip_m, b->totals.strip_m, 1e-6);
+      g_assert_cmpfloat_with_epsilon (a->totals.target_m2, b->totals.target_m2, 1e-6);
+      g_assert_cmpfloat_with_epsilon (a->totals.blasted_m2, b->totals.blasted_m2, 1e-6);
+      g_assert_cmpfloat_with_epsilon (a->totals.edge_m2, b->totals.edge_m2, 1e-6);
+      g_assert_cmpfloat_with_epsilon (a->totals.edge_limit_m2, b->totals.edge_limit_m2, 1e-6);
+    }
+}
+
+int
+main (int argc, char **argv)
+{
+  g_test_init (&argc, &argv, NULL);
+  g_test_add_func ("/plan/invariants/random-floors", random_floors);
+  g_test_add_func ("/plan/invariants/outlines", outlines);
+  g_test_add_func ("/plan/invariants/same-plan", same_plan);
+  g_test_add_func ("/plan/invariants/rooms-in-another-order", rooms_in_another_order);
+  return g_test_run ();
+}
