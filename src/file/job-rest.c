@@ -32,7 +32,8 @@ replace_ns (xmlNode *node, const xmlNs *old, xmlNs *new)
       replace_ns (child, old, new);
 }
 
-/* A copy declares all its namespaces itself. Our own is that of the element around it, too, and is not to be written again. */
+/* A copy declares all its namespaces itself. Our own is that of the element around it, too, and is not to be written
+ * again. */
 static void
 copy_element (xmlNode *to, xmlNode *element)
 {

@@ -9,7 +9,9 @@
 #include "plan/boundary.h"
 #include <stdlib.h>
 
-#define SAME_CANDIDATE 0.002 /* m between lanes that are not worth telling apart */
+#define SAME_CANDIDATE 0.004 /* m between lanes that are not worth telling apart */
+#define MAX_FRAMES 40
+#define NEAR_GRID 0.03       /* m: a lane that near to one of the grid would confuse more than it saves */
 
 typedef struct
 {
@@ -180,6 +182,19 @@ add_lane (Finish *finish, guint frame, double y, double x0, double x1)
     }
 }
 
+/* Whether a chalk line is there already, so near that a second one would only confuse. */
+static gboolean
+has_lane (const OxLayout *layout, guint frame, double y)
+{
+  for (guint i = 0; i < layout->lanes->len; i++)
+    {
+      const OxLane *lane = &g_array_index (layout->lanes, OxLane, i);
+      if (lane->frame == frame && fabs (lane->y - y) < (frame == 0 ? NEAR_GRID : SAME_CANDIDATE))
+        return TRUE;
+    }
+  return FALSE;
+}
+
 /* Distances of lanes from a stretch: beside it with either side of the body, where a strip that runs square on to the stretch leaves off, and at lane
  * spacing out to where a strip that starts at it begins. */
 static void
@@ -197,7 +212,11 @@ add_along (Finish *finish, const OxStretch *stretch)
       if ((f == 1 && wide - narrow < SAME_CANDIDATE) || (f == 2 && nose - narrow < SAME_CANDIDATE))
         continue;
       for (double d = firsts[f]; d < depth + m->blast_width / 2; d += spacing)
-        add_lane (finish, stretch->frame, stretch->y + stretch->inside * d, stretch->x0 - around, stretch->x1 + around);
+        {
+          double y = stretch->y + stretch->inside * d;
+          if (!has_lane (finish->layout, stretch->frame, y))
+            add_lane (finish, stretch->frame, y, stretch->x0 - around, stretch->x1 + around);
+        }
     }
 }
 
@@ -212,7 +231,7 @@ gather (Finish *finish)
       add_lane (finish, lane.frame, lane.y, -INFINITY, INFINITY);
     }
   if (!layout->one_heading)
-    ox_boundary_sides (layout, 0.2, 8, stretches);
+    ox_boundary_sides (layout, 0.2, MAX_FRAMES, stretches);
   ox_boundary_boxes (layout, stretches);
   for (guint i = 0; i < stretches->len; i++)
     if (!layout->one_heading || g_array_index (stretches, OxStretch, i).frame == 0)
@@ -265,6 +284,14 @@ shift_candidate (Finish *finish, const Candidate *c, double shift, Candidate *ou
   return out->rate > 0 && slot_shift (layout, out) == 0;
 }
 
+/* A strip on a chalk line of the lane grid is a main strip wherever it was laid. */
+static gboolean
+on_grid (const OxLayout *layout, const Candidate *c)
+{
+  double k = layout->spacing > 0 ? (c->y - layout->first_y) / layout->spacing : 0;
+  return c->frame == 0 && layout->n_main_lanes > 0 && fabs (c->y - layout->first_y - round (k) * layout->spacing) < 1e-6;
+}
+
 static gboolean
 lay_candidate (Finish *finish, const Candidate *c)
 {
@@ -279,7 +306,7 @@ lay_candidate (Finish *finish, const Candidate *c)
                     laid.y,
                     laid.x0,
                     laid.x1,
-                    laid.frame == 0 ? OX_STRIP_MAIN : OX_STRIP_CROSSWISE,
+                    on_grid (layout, &laid) ? OX_STRIP_MAIN : OX_STRIP_CROSSWISE,
                     FALSE,
                     laid.span.lo,
                     laid.span.hi };

@@ -5,7 +5,7 @@
 #include "plan/layout.h"
 G_BEGIN_DECLS
 
-#define OX_TURN_ANGLE (20 * G_PI / 180) /* two headings nearer than this need no swing */
+#define OX_TURN_ANGLE (10 * G_PI / 180) /* two headings nearer than this need no swing: the machine is steered on the way */
 
 typedef struct
 {

@@ -11,6 +11,8 @@
 #include "plan/verify.h"
 #include "trade/production.h"
 
+#define PARALLEL 1e-6 /* sine of the angle between a side and the lanes laid along it */
+
 typedef struct
 {
   OxPlan *plan;
@@ -83,12 +85,54 @@ order_rooms (const Making *making)
   return order;
 }
 
+/* The side that the chalk lines are measured from: parallel ones before others, those that have all lanes on their inner side before others, then the
+ * nearest. Lane 1 is the one next to it. */
+static OxChalk
+find_chalk (const Making *making, guint r)
+{
+  const OxRoomPlan *room = making->rooms[r];
+  const OxRing *ring = making->plan->job->rooms[r]->ring;
+  OxChalk chalk = { .room = r, .heading = room->angle, .spacing = room->spacing, .lanes = room->lanes };
+  double best = INFINITY, c = cos (room->angle), s = sin (room->angle);
+  double turn = ox_ring_area (ring) < 0 ? -1 : 1;
+  double last_y = room->first_y + (MAX (room->lanes, 1) - 1) * room->spacing;
+  for (guint i = 0; i < ring->n; i++)
+    {
+      OxPoint a = ox_point_turn (ring->points[i], c, -s), b = ox_point_turn (ring->points[(i + 1) % ring->n], c, -s);
+      double slant = fabs (b.y - a.y) / MAX (ox_point_distance (a, b), OX_GRID);
+      gboolean upward = (b.x - a.x) * turn > 0; /* the room lies above this side */
+      double off = upward ? room->first_y - (a.y + b.y) / 2 : (a.y + b.y) / 2 - last_y;
+      double rank = (slant < PARALLEL ? 0 : 1e7 * (1 + slant)) + (off >= 0 ? off : 1e5 - off);
+      if (rank < best)
+        {
+          best = rank;
+          chalk.base_side = i;
+          chalk.first_distance = off;
+        }
+    }
+  return chalk;
+}
+
+/* Whether lanes are numbered against the y of the main frame. */
+static gboolean
+counts_down (const Making *making, guint r)
+{
+  const OxRoomPlan *room = making->rooms[r];
+  const OxRing *ring = making->plan->job->rooms[r]->ring;
+  guint i = find_chalk (making, r).base_side;
+  OxPoint d = ox_point_sub (ring->points[(i + 1) % ring->n], ring->points[i]);
+  return ox_point_turn (d, cos (room->angle), -sin (room->angle)).x * ox_ring_area (ring) < 0;
+}
+
 /* Lane numbers as the crew chalks them: the grid of the main direction first, then others as they come up. */
 static guint
-lane_number (const OxRoomPlan *room, const OxLeg *leg, GHashTable *others)
+lane_number (const OxRoomPlan *room, gboolean down, const OxLeg *leg, GHashTable *others)
 {
   if (leg->grid)
-    return room->spacing > 0 ? (guint) lround ((leg->y - room->first_y) / room->spacing) + 1 : 1;
+    {
+      guint k = room->spacing > 0 ? (guint) lround ((leg->y - room->first_y) / room->spacing) : 0;
+      return down ? room->lanes - k : k + 1;
+    }
   gpointer key = GUINT_TO_POINTER (leg->lane + 1), value;
   if (g_hash_table_lookup_extended (others, key, NULL, &value))
     return GPOINTER_TO_UINT (value);
@@ -99,13 +143,13 @@ lane_number (const OxRoomPlan *room, const OxLeg *leg, GHashTable *others)
 
 /* A finishing strip on a chalk line of the grid keeps that line's number. */
 static void
-know_grid_lanes (const OxRoomPlan *room, GHashTable *others)
+know_grid_lanes (const OxRoomPlan *room, gboolean down, GHashTable *others)
 {
   for (guint i = 0; i < room->legs->len; i++)
     {
       const OxLeg *leg = &g_array_index (room->legs, OxLeg, i);
       if (leg->grid)
-        g_hash_table_insert (others, GUINT_TO_POINTER (leg->lane + 1), GUINT_TO_POINTER (lane_number (room, leg, others)));
+        g_hash_table_insert (others, GUINT_TO_POINTER (leg->lane + 1), GUINT_TO_POINTER (lane_number (room, down, leg, others)));
     }
 }
 
@@ -120,12 +164,13 @@ write_strips (Making *making)
     {
       const OxRoomPlan *room = making->rooms[order[k]];
       g_autoptr (GHashTable) lanes = g_hash_table_new (NULL, NULL);
-      know_grid_lanes (room, lanes);
+      gboolean down = counts_down (making, order[k]);
+      know_grid_lanes (room, down, lanes);
       for (guint i = 0; i < room->legs->len; i++)
         {
           const OxLeg *leg = &g_array_index (room->legs, OxLeg, i);
           OxStrip strip = { .order = strips->len + 1, .room = order[k], .kind = leg->kind, .coat = 1, .a = leg->a, .b = leg->b, .station = -1 };
-          strip.lane = lane_number (room, leg, lanes);
+          strip.lane = lane_number (room, down, leg, lanes);
           strip.heading = leg->heading;
           strip.width = m->blast_width;
           strip.speed = m->travel_speed;
@@ -158,36 +203,16 @@ write_moves (Making *making, const OxRun *run)
   return TRUE;
 }
 
-/* The side of the room that lies along the first lane: the most parallel one that is nearest. */
-static void
-write_chalk (const Making *making, guint r, GArray *chalks)
-{
-  const OxRoomPlan *room = making->rooms[r];
-  const OxRing *ring = making->plan->job->rooms[r]->ring;
-  OxChalk chalk = { .room = r, .heading = room->angle, .spacing = room->spacing, .lanes = room->lanes };
-  double best = INFINITY, c = cos (room->angle), s = sin (room->angle);
-  for (guint i = 0; i < ring->n; i++)
-    {
-      OxPoint a = ox_point_turn (ring->points[i], c, -s), b = ox_point_turn (ring->points[(i + 1) % ring->n], c, -s);
-      double slant = fabs (b.y - a.y) / MAX (ox_point_distance (a, b), OX_GRID);
-      double off = fabs (room->first_y - (a.y + b.y) / 2);
-      if (slant * 100 + off < best)
-        {
-          best = slant * 100 + off;
-          chalk.base_side = i;
-          chalk.first_distance = off;
-        }
-    }
-  g_array_append_val (chalks, chalk);
-}
-
 static void
 write_chalks (Making *making)
 {
   g_autoptr (GArray) chalks = g_array_new (FALSE, FALSE, sizeof (OxChalk));
   for (guint r = 0; r < making->floor->n_rooms; r++)
     if (making->rooms[r]->lanes > 0 && making->rooms[r]->legs->len > 0)
-      write_chalk (making, r, chalks);
+      {
+        OxChalk chalk = find_chalk (making, r);
+        g_array_append_val (chalks, chalk);
+      }
   making->plan->n_chalks = chalks->len;
   making->plan->chalks = (OxChalk *) (void *) g_array_free (g_steal_pointer (&chalks), FALSE);
 }

@@ -80,10 +80,10 @@ typedef struct
 typedef struct
 {
   guint room;
-  guint base_side;       /* side of the room that the chalk lines are measured from */
+  guint base_side;       /* side of the room that the chalk lines are measured from: parallel to them unless an angle was typed */
   double heading;        /* radians, main direction */
-  double first_distance; /* m from the base wall's line to lane 1 */
-  double spacing;        /* m between lanes; 0 for a single lane */
+  double first_distance; /* m from the base side's line into the room to lane 1; < 0 where lanes lie beyond a side that juts in */
+  double spacing;        /* m from lane to lane, into the room; 0 for a single lane */
   guint lanes;
 } OxChalk;
 

@@ -9,6 +9,7 @@
 #include "plan/boundary.h"
 #include "trade/production.h"
 
+#define MAX_FRAMES 16
 #define LEAST_ANGLE (20 * G_PI / 180) /* a wall nearer to the direction of the lanes is no end wall */
 
 typedef struct
@@ -54,11 +55,12 @@ make_zone (const OxLayout *layout, const OxStretch *stretch, double angle)
   double depth = ox_boundary_reach (m, angle, !strips_start_there (layout, is_low_end (layout, stretch))) + m->min_overlap;
   double width = depth - (zone.first - m->blast_width / 2);
   zone.lanes = ox_production_lanes (width, m->blast_width, m->min_overlap);
-  /* A lane more for a few millimetres does not pay: stand the first lane off the wall by that much. */
+  /* A lane more for a few millimetres does not pay where doing them by hand costs less than blasting along them: stand the first lane off the
+   * wall by that much. */
   if (zone.lanes > 1)
     {
       double spare = width - m->blast_width - (zone.lanes - 2) * (m->blast_width - m->min_overlap);
-      if (spare < m->blast_width / 5)
+      if (spare * ox_layout_hand_seconds (layout) < 60 / m->travel_speed)
         {
           zone.lanes--;
           zone.first += spare;
@@ -97,7 +99,7 @@ ox_layout_zones (OxLayout *layout)
   if (layout->one_heading)
     return;
   /* Shorter than this a zone's own strips would need zones again. */
-  ox_boundary_sides (layout, m->rear + m->front + m->min_strip, 8, stretches);
+  ox_boundary_sides (layout, m->rear + m->front + m->min_strip, MAX_FRAMES, stretches);
   for (guint i = 0; i < stretches->len; i++)
     {
       const OxStretch *stretch = &g_array_index (stretches, OxStretch, i);
