@@ -18,6 +18,7 @@ typedef struct
   gboolean dropped; /* the outer ring of the present part was too small, so its holes are dropped too */
 } OxRegionBuilder;
 
+/* ox_region_builder_init: empty; for ox_region_builder_finish(), which alone frees what it holds */
 void ox_region_builder_init (OxRegionBuilder *builder);
 
 /* ox_region_builder_add: an outer ring begins a part, its holes follow it; any direction and start, not closed */
@@ -32,12 +33,13 @@ GEOSContextHandle_t ox_geos_context (void);
 /* ox_geos_stop: ends the program, telling which @operation GEOS could not do and what it said last */
 void ox_geos_stop (const char *operation) G_GNUC_NORETURN;
 
+/* ox_geos_polygon: of @n >= 3 corners, not closed */
 GEOSGeometry *ox_geos_polygon (const OxPoint *points, guint n) G_GNUC_WARN_UNUSED_RESULT;
 
 /* ox_geos_add_parts: each part of @region as a polygon of its own; @polygons: of GEOSGeometry, freed by none */
 void ox_geos_add_parts (GPtrArray *polygons, const OxRegion *region);
 
-/* ox_geos_collect: @polygons emptied into one collection */
+/* ox_geos_collect: @polygons emptied into one collection; @type: GEOS_MULTIPOLYGON, or GEOS_GEOMETRYCOLLECTION if they overlap */
 GEOSGeometry *ox_geos_collect (GPtrArray *polygons, int type) G_GNUC_WARN_UNUSED_RESULT;
 
 /* ox_geos_take_region: the areas in @geometry, which is freed; points and lines in it are left out */

@@ -45,9 +45,12 @@ OxRegion *ox_region_new_points (const OxPoint *points, guint n) G_GNUC_WARN_UNUS
 /* ox_region_new_rings: one outer ring and holes, made valid when holes touch or cross; (transfer full) */
 OxRegion *ox_region_new_rings (const OxRing *outer, const OxRing *const *holes, guint n_holes) G_GNUC_WARN_UNUSED_RESULT;
 
+/* ox_region_union, ox_region_intersection, ox_region_difference: what belongs to either, to both, to @a only; (transfer full) */
 OxRegion *ox_region_union (const OxRegion *a, const OxRegion *b) G_GNUC_WARN_UNUSED_RESULT;
 OxRegion *ox_region_intersection (const OxRegion *a, const OxRegion *b) G_GNUC_WARN_UNUSED_RESULT;
 OxRegion *ox_region_difference (const OxRegion *a, const OxRegion *b) G_GNUC_WARN_UNUSED_RESULT;
+
+/* ox_region_union_many: of @n regions, which may overlap; empty for none; (transfer full) */
 OxRegion *ox_region_union_many (const OxRegion *const *regions, guint n) G_GNUC_WARN_UNUSED_RESULT;
 
 /* ox_region_union_quads: union of @n quadrilaterals of four corners each, @corners has 4 n points; fast path for strips */
@@ -65,7 +68,7 @@ OxRegion *ox_region_offset (const OxRegion *region, double distance, gboolean ro
  *
  * Erosion: the origins at which the whole rectangle lies in @region. Dilation: all floor that the rectangle touches with its
  * origin in @region. Minkowski difference and sum; exact for any polygon up to rounding: each side of the outline swept by
- * the rectangle is a convex hull of 8 points (derivation in region.c).
+ * the rectangle is a convex hull of 8 points (derivation in region-sweep.c).
  * Parts of the result thinner than 1e-6 m may be missing. */
 OxRegion *ox_region_erode_rectangle (const OxRegion *region, double rear, double front, double right, double left,
                                      double angle) G_GNUC_WARN_UNUSED_RESULT;
@@ -85,7 +88,8 @@ gboolean ox_region_is_empty (const OxRegion *region);
 gboolean ox_region_contains (const OxRegion *region, OxPoint p); /* inside or on the outline */
 
 /* ox_region_label_point: a point well inside the largest part, for a label (centre of the largest inscribed circle, to 5 % of its
- * radius); @radius: (out) (optional) of that circle. The region must not be empty. */
+ * radius; in parts hundreds of times as long as wide any point inside); @radius: (out) (optional) of that circle. The region must
+ * not be empty. */
 OxPoint ox_region_label_point (const OxRegion *region, double *radius);
 
 G_DEFINE_AUTOPTR_CLEANUP_FUNC (OxRegion, ox_region_unref)
