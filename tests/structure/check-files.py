@@ -54,12 +54,13 @@ def tested_problems(tree: Tree):
     for path in tree.files(['src'], ['.c']):
         folder, name = os.path.split(path)
         folder = folder.replace('src/', 'tests/', 1)
-        if any(f'{folder}/test-{name[:-2]}{ending}' in tests for ending in ('.c', '.py', '.sh')):
+        module = '/'.join(folder.split('/')[:2])
+        if any(f'{place}/test-{name[:-2]}{ending}' in tests for place in (folder, module) for ending in ('.c', '.py', '.sh')):
             continue
         keys = [key for key in allowed if path == key or (key.endswith('/') and path.startswith(key))]
         used.update(keys)
         if not keys:
-            problems.append(f'{path} has no {folder}/test-{name}')
+            problems.append(f'{path} has no {module}/test-{name}')
     return problems + unused(allowed, used, ALLOW)
 
 
