@@ -15,4 +15,7 @@ G_BEGIN_DECLS
 gboolean ox_floor_from_wkt (const char *name, const char *text, const OxMachine *machine, OxJob **out,
                             GError **error) G_GNUC_WARN_UNUSED_RESULT;
 
+/* ox_floor_from_wkt_file: as above, from a file; @error: G_FILE_ERROR and OX_FILE_ERROR_TOO_LARGE, too */
+gboolean ox_floor_from_wkt_file (const char *path, const OxMachine *machine, OxJob **out, GError **error) G_GNUC_WARN_UNUSED_RESULT;
+
 G_END_DECLS
