@@ -41,8 +41,10 @@ add_stretch (OxLayout *layout, guint index, const Side *side, GArray *out)
 {
   const OxFrame *frame = g_ptr_array_index (layout->frames, index);
   OxPoint a = ox_frame_from_floor (frame, side->a), b = ox_frame_from_floor (frame, side->b);
-  /* The inside is on the left of a -> b. */
-  OxStretch stretch = { index, (a.y + b.y) / 2, MIN (a.x, b.x), MAX (a.x, b.x), b.x > a.x ? 1 : -1 };
+  /* The inside is on the left of a -> b. A side that is a hair off the frame's direction counts where it juts in most, so that a lane beside it fits
+   * all along. */
+  int inside = b.x > a.x ? 1 : -1;
+  OxStretch stretch = { index, inside > 0 ? MAX (a.y, b.y) : MIN (a.y, b.y), MIN (a.x, b.x), MAX (a.x, b.x), inside };
   g_array_append_val (out, stretch);
 }
 

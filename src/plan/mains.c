@@ -28,26 +28,29 @@ lane_sign (const OxLayout *layout, guint k)
     }
 }
 
-/* Whether a strip fits on the lane at @y with this heading. */
-static gboolean
-fits_heading (const OxLayout *layout, double y, int sign)
+/* Metres of strips that fit on the lane at @y with this heading. */
+static double
+fitting_m (const OxLayout *layout, double y, int sign)
 {
+  double length = 0;
   g_autoptr (GArray) spans = g_array_new (FALSE, FALSE, sizeof (OxSpan));
   ox_frame_spans (g_ptr_array_index (layout->frames, 0), y, sign, spans);
   for (guint i = 0; i < spans->len; i++)
     {
       const OxSpan *span = &g_array_index (spans, OxSpan, i);
       if (span->hi - span->lo >= layout->machine->min_strip)
-        return TRUE;
+        length += span->hi - span->lo;
     }
-  return FALSE;
+  return length;
 }
 
-static gboolean
+/* Metres of strips that fit on the lane at @y in the better of the headings that the work allows. */
+static double
 fits (const OxLayout *layout, double y)
 {
-  return (layout->work != OX_WORK_BACKWARD && fits_heading (layout, y, 1))
-         || (layout->work != OX_WORK_FORWARD && fits_heading (layout, y, -1));
+  double forward = layout->work != OX_WORK_BACKWARD ? fitting_m (layout, y, 1) : 0;
+  double backward = layout->work != OX_WORK_FORWARD ? fitting_m (layout, y, -1) : 0;
+  return MAX (forward, backward);
 }
 
 static void
@@ -62,6 +65,28 @@ add_events (const OxLayout *layout, const OxRegion *region, int side, double off
         if (candidates[k] >= frame->box.y0 && candidates[k] <= frame->box.y1)
           g_array_append_val (events, candidates[k]);
     }
+}
+
+/* Beside a wall that is a hair off the direction of the lanes only a short strip fits on the very outermost lane. Of the places within one spacing
+ * farther in the one is taken where the strips are longest, each metre discounted by how far in it is. */
+static double
+longer_lane (const OxLayout *layout, const GArray *events, int side, double outermost)
+{
+  double spacing = layout->machine->blast_width - layout->machine->min_overlap;
+  double best = outermost, most = fits (layout, outermost);
+  for (guint i = 0; i < events->len; i++)
+    {
+      double y = g_array_index (events, double, i), in = -side * (y - outermost);
+      if (in <= 0 || in >= spacing)
+        continue;
+      double length = fits (layout, y) * (1 - in / spacing);
+      if (length > most)
+        {
+          most = length;
+          best = y;
+        }
+    }
+  return best;
 }
 
 /* The outermost lane on one side (-1: lowest y, +1: highest). Free spans appear only where the band's edge passes a corner, or between two such
@@ -82,9 +107,9 @@ outermost_lane (const OxLayout *layout, int side)
     {
       double at = side < 0 ? y[i] : y[events->len - 1 - i];
       double middle = isnan (before) ? at : (before + at) / 2;
-      if (!fits (layout, at))
+      if (fits (layout, at) == 0)
         {
-          if (isnan (before) || fabs (at - before) < 0.01 || !fits (layout, middle))
+          if (isnan (before) || fabs (at - before) < 0.01 || fits (layout, middle) == 0)
             {
               before = at;
               continue;
@@ -94,12 +119,12 @@ outermost_lane (const OxLayout *layout, int side)
       for (guint k = 0; k < 24 && !isnan (before) && fabs (at - before) > 1e-5; k++)
         {
           double half = (at + before) / 2;
-          if (fits (layout, half))
+          if (fits (layout, half) > 0)
             at = half;
           else
             before = half;
         }
-      return at;
+      return longer_lane (layout, events, side, at);
     }
   return NAN;
 }
@@ -109,7 +134,7 @@ lay_lane (OxLayout *layout, guint k, double y)
 {
   g_autoptr (GArray) spans = g_array_new (FALSE, FALSE, sizeof (OxSpan));
   int sign = lane_sign (layout, k);
-  if (layout->work == OX_WORK_SERPENTINE && !fits_heading (layout, y, sign))
+  if (layout->work == OX_WORK_SERPENTINE && fitting_m (layout, y, sign) == 0)
     sign = -sign;
   ox_frame_spans (g_ptr_array_index (layout->frames, 0), y, sign, spans);
   guint lane = ox_layout_lane (layout, 0, y);

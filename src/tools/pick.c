@@ -287,6 +287,24 @@ ox_side_drag (const OxJob *job, const char *room_id, guint side, double by, GErr
   return put_ring (job, room, points, room->sides, n, error);
 }
 
+OxJob *
+ox_side_set_length (const OxJob *job, const char *room_id, guint side, double length, GError **error)
+{
+  const OxRoom *room = ox_job_find_room (job, room_id);
+  guint n = room->ring->n;
+  g_autofree OxPoint *points = g_memdup2 (room->ring->points, n * sizeof (OxPoint));
+  guint b = (side + 1) % n;
+  guint c = (side + 2) % n;
+  double now = ox_point_distance (points[side], points[b]);
+  OxPoint by = ox_point_scale (ox_point_sub (points[b], points[side]), (length - now) / now);
+
+  points[b] = ox_point_add (points[b], by);
+  /* In a triangle the side behind ends where this one begins. */
+  if (n > 3)
+    points[c] = ox_point_add (points[c], by);
+  return put_ring (job, room, points, room->sides, n, error);
+}
+
 /* Both halves are of the kind that the side was of; a direction that names a later side must still name it. */
 OxJob *
 ox_side_split (const OxJob *job, const char *room_id, guint side, OxPoint at, GError **error)

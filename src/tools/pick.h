@@ -37,6 +37,9 @@ OxJob *ox_handles_drag (const OxJob *job, const char *id, guint handle, OxPoint 
 /* ox_side_drag: side number @side of a room moved square to itself by @by metres, to the right of its direction; (transfer full) */
 OxJob *ox_side_drag (const OxJob *job, const char *room_id, guint side, double by, GError **error) G_GNUC_WARN_UNUSED_RESULT;
 
+/* ox_side_set_length: side number @side made @length metres long: the side behind it is moved along, with both its ends; (transfer full) */
+OxJob *ox_side_set_length (const OxJob *job, const char *room_id, guint side, double length, GError **error) G_GNUC_WARN_UNUSED_RESULT;
+
 /* ox_side_split: another corner on that side, at the point of it next to @at; (transfer full) */
 OxJob *ox_side_split (const OxJob *job, const char *room_id, guint side, OxPoint at, GError **error) G_GNUC_WARN_UNUSED_RESULT;
 
