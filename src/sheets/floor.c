@@ -27,7 +27,7 @@ ox_picture_layer (const OxPicture *picture, const char *id)
 {
   for (guint i = 0; i < G_N_ELEMENTS (layers); i++)
     if (g_str_equal (layers[i].id, id))
-      ox_drawing_builder_layer (picture->builder, id, _(layers[i].title));
+      ox_drawing_builder_layer (picture->builder, id, _ (layers[i].title));
 }
 
 gboolean

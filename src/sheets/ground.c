@@ -133,7 +133,8 @@ append_obstacles (const OxPicture *picture)
   for (guint i = 0; i < job->n_excluded; i++)
     {
       ox_picture_item (picture, job->excluded[i]->id, 0);
-      ox_drawing_builder_polygon (picture->builder, OX_STYLE_EXCLUDED, job->excluded[i]->ring->points, job->excluded[i]->ring->n);
+      ox_drawing_builder_polygon (picture->builder, OX_STYLE_EXCLUDED, job->excluded[i]->ring->points,
+                                  job->excluded[i]->ring->n);
     }
   ox_picture_layer (picture, "joints");
   for (guint i = 0; i < job->n_joints; i++)

@@ -1,8 +1,8 @@
 /* Oxturn: sheets/numbers - names, tags, numbers and arrows, as far as there is room for them.
  * SPDX-License-Identifier: GPL-3.0-or-later
  *
- * Every label is a candidate with a rank. Ranks are placed one after another, from the smallest scale to the largest: a label appears at
- * the first scale at which it stands clear of all that came before it, and stays from there on.
+ * Every label is a candidate with a rank. Ranks are placed one after another, from the smallest scale to the largest: a
+ * label appears at the first scale at which it stands clear of all that came before it, and stays from there on.
  */
 #include "drawing/text.h"
 #include "sheets/picture.h"
@@ -17,9 +17,22 @@
 #define LARGEST_MM_PER_M 400.0
 
 /* Ranks of strips whose number takes part in the rule "first, last, every tenth, every fifth, all". */
-typedef enum { RANK_NAME, RANK_FIRST_LAST, RANK_TAG, RANK_TENTH, RANK_FIFTH, RANK_ALL, N_RANKS } Rank;
+typedef enum
+{
+  RANK_NAME,
+  RANK_FIRST_LAST,
+  RANK_TAG,
+  RANK_TENTH,
+  RANK_FIFTH,
+  RANK_ALL,
+  N_RANKS
+} Rank;
 
-typedef enum { LABEL_TEXT, LABEL_ARROW } LabelKind;
+typedef enum
+{
+  LABEL_TEXT,
+  LABEL_ARROW
+} LabelKind;
 
 typedef struct
 {
@@ -30,8 +43,8 @@ typedef struct
   OxTextLook look;
   OxStyle arrow_style;
   OxLabelBox box;
-  double room_m;    /* floor along the label, that it must not be longer than; 0: any */
-  double from_mm;   /* scale at which it was placed */
+  double room_m;  /* floor along the label, that it must not be longer than; 0: any */
+  double from_mm; /* scale at which it was placed */
   gboolean placed;
 } Candidate;
 
@@ -55,7 +68,7 @@ text_box (const OxTextLook *look, const char *text)
   element.text.ground_mm = look->ground_mm;
   OxPoint corners[4];
   ox_element_text_corners (&element, 1, corners);
-  return (OxBox) { corners[0].x, corners[0].y, corners[2].x, corners[2].y };
+  return (OxBox){ corners[0].x, corners[0].y, corners[2].x, corners[2].y };
 }
 
 static void
@@ -63,7 +76,7 @@ add_text (GArray *candidates, Candidate candidate, const char *text, OxPoint at)
 {
   candidate.kind = LABEL_TEXT;
   candidate.text = g_strdup (text);
-  candidate.box = (OxLabelBox) { at, candidate.look.angle, text_box (&candidate.look, text) };
+  candidate.box = (OxLabelBox){ at, candidate.look.angle, text_box (&candidate.look, text) };
   g_array_append_val (candidates, candidate);
 }
 
@@ -75,7 +88,8 @@ strip_rank (const OxPlan *plan, const OxStrip *strip)
   return strip->order % 10 == 0 ? RANK_TENTH : strip->order % 5 == 0 ? RANK_FIFTH : RANK_ALL;
 }
 
-/* add_strip: the number stands at the start, along the strip, readable from below or from the right; the arrow at the stop */
+/* add_strip: the number stands at the start, along the strip, readable from below or from the right; the arrow at the
+ * stop */
 static void
 add_strip (GArray *candidates, const OxPlan *plan, const OxStrip *strip)
 {
@@ -83,14 +97,18 @@ add_strip (GArray *candidates, const OxPlan *plan, const OxStrip *strip)
   gboolean turned = heading > G_PI / 2 + 1e-6 || heading < -G_PI / 2 + 1e-6;
   gboolean ends = strip->order == 1 || strip->order == plan->n_strips;
   g_autofree char *number = g_strdup_printf ("%u", strip->order);
-  Candidate candidate = { .rank = strip_rank (plan, strip), .layer = "numbers", .id = g_strdup_printf ("strip-%u", strip->order) };
-  candidate.look = (OxTextLook) { OX_STYLE_INK, NUMBER_MM, turned ? heading + G_PI : heading, turned ? OX_ALIGN_END : OX_ALIGN_START,
-                                  TRUE, ends, NUMBER_GROUND_MM };
+  Candidate candidate
+      = { .rank = strip_rank (plan, strip), .layer = "numbers", .id = g_strdup_printf ("strip-%u", strip->order) };
+  candidate.look = (OxTextLook){
+    OX_STYLE_INK, NUMBER_MM,       turned ? heading + G_PI : heading, turned ? OX_ALIGN_END : OX_ALIGN_START, TRUE,
+    ends,         NUMBER_GROUND_MM
+  };
   candidate.room_m = ends ? 0 : ox_strip_length (strip);
   add_text (candidates, candidate, number, strip->a);
-  Candidate arrow = { .kind = LABEL_ARROW, .rank = candidate.rank, .layer = "directions", .id = g_strdup (candidate.id) };
+  Candidate arrow
+      = { .kind = LABEL_ARROW, .rank = candidate.rank, .layer = "directions", .id = g_strdup (candidate.id) };
   arrow.arrow_style = strip->kind == OX_STRIP_MAIN ? OX_STYLE_STRIP_AXIS : OX_STYLE_CROSS_AXIS;
-  arrow.box = (OxLabelBox) { strip->b, heading, { -ARROW_MM, -ARROW_MM * 0.3, 0, ARROW_MM * 0.3 } };
+  arrow.box = (OxLabelBox){ strip->b, heading, { -ARROW_MM, -ARROW_MM * 0.3, 0, ARROW_MM * 0.3 } };
   arrow.room_m = ox_strip_length (strip);
   g_array_append_val (candidates, arrow);
 }
@@ -107,8 +125,9 @@ add_names (GArray *candidates, const OxPicture *picture)
       double radius;
       OxPoint at = ox_region_label_point (region, &radius);
       const char *name = job->rooms[i]->name[0] != '\0' ? job->rooms[i]->name : job->rooms[i]->id;
-      Candidate candidate = { .rank = RANK_NAME, .layer = "names", .id = g_strdup (job->rooms[i]->id), .room_m = 3 * radius };
-      candidate.look = (OxTextLook) { OX_STYLE_INK, NAME_MM, 0, OX_ALIGN_MIDDLE, TRUE, TRUE, 0.8 };
+      Candidate candidate
+          = { .rank = RANK_NAME, .layer = "names", .id = g_strdup (job->rooms[i]->id), .room_m = 3 * radius };
+      candidate.look = (OxTextLook){ OX_STYLE_INK, NAME_MM, 0, OX_ALIGN_MIDDLE, TRUE, TRUE, 0.8 };
       add_text (candidates, candidate, name, at);
     }
 }
@@ -119,7 +138,7 @@ add_tag (GArray *candidates, const char *id, const OxRegion *region, OxStyle sty
   if (ox_region_is_empty (region))
     return;
   Candidate candidate = { .rank = RANK_TAG, .layer = "names", .id = g_strdup (id) };
-  candidate.look = (OxTextLook) { style, NUMBER_MM, 0, OX_ALIGN_MIDDLE, TRUE, FALSE, 0.5 };
+  candidate.look = (OxTextLook){ style, NUMBER_MM, 0, OX_ALIGN_MIDDLE, TRUE, FALSE, 0.5 };
   add_text (candidates, candidate, id, ox_region_label_point (region, NULL));
 }
 
@@ -142,7 +161,8 @@ static gboolean
 fits (const Candidate *candidate, const OxLabels *labels, double mm_per_m)
 {
   double length = candidate->box.mm.x1 - candidate->box.mm.x0;
-  return (candidate->room_m <= 0 || length <= candidate->room_m * mm_per_m) && ox_labels_is_free (labels, &candidate->box);
+  return (candidate->room_m <= 0 || length <= candidate->room_m * mm_per_m)
+         && ox_labels_is_free (labels, &candidate->box);
 }
 
 /* place_rank: a rank of the rule appears as a whole or not at all: not before half of its labels have room */
@@ -164,7 +184,8 @@ place_rank (GArray *candidates, Rank rank, OxLabels *labels, double mm_per_m)
     for (guint i = 0; i < candidates->len; i++)
       {
         Candidate *candidate = &g_array_index (candidates, Candidate, i);
-        if (candidate->rank != rank || candidate->kind != kind || candidate->placed || !fits (candidate, labels, mm_per_m))
+        if (candidate->rank != rank || candidate->kind != kind || candidate->placed
+            || !fits (candidate, labels, mm_per_m))
           continue;
         ox_labels_take (labels, &candidate->box);
         candidate->placed = TRUE;
@@ -225,6 +246,7 @@ ox_picture_labels (const OxPicture *picture, OxLabels *labels)
       if (candidate->kind == LABEL_TEXT)
         ox_drawing_builder_text (picture->builder, candidate->look, candidate->box.at, candidate->text);
       else
-        ox_drawing_builder_mark (picture->builder, candidate->arrow_style, OX_MARK_ARROW, candidate->box.at, candidate->box.angle, ARROW_MM);
+        ox_drawing_builder_mark (picture->builder, candidate->arrow_style, OX_MARK_ARROW, candidate->box.at,
+                                 candidate->box.angle, ARROW_MM);
     }
 }

@@ -42,7 +42,8 @@ append_strips (const OxPicture *picture)
       const OxStrip *strip = &plan->strips[i];
       g_autofree char *id = strip_id (strip);
       if (ox_picture_item (picture, id, LEAST_AXIS_PITCH_MM / (strip->width * PITCH_SHARE)))
-        ox_drawing_builder_line (picture->builder, strip->kind == OX_STRIP_MAIN ? OX_STYLE_STRIP_AXIS : OX_STYLE_CROSS_AXIS, strip->a,
+        ox_drawing_builder_line (picture->builder,
+                                 strip->kind == OX_STRIP_MAIN ? OX_STYLE_STRIP_AXIS : OX_STYLE_CROSS_AXIS, strip->a,
                                  strip->b);
     }
 }

@@ -1,0 +1,326 @@
+/* Oxturn: sheets/block - a titled list of rows beside the drawing.
+ * SPDX-License-Identifier: GPL-3.0-or-later
+ */
+#include "sheets/block.h"
+#include "drawing/text.h"
+#include <stdarg.h>
+#include <string.h>
+
+#define CELL_PAD_MM 1.0
+#define SAMPLE_WIDTH_MM 11.0
+#define BLANK_HEIGHT_MM 9.0
+
+typedef enum
+{
+  ROW_CELLS,
+  ROW_TEXT,
+  ROW_SAMPLE,
+  ROW_MARK,
+  ROW_BLANKS
+} RowKind;
+
+typedef struct
+{
+  RowKind kind;
+  char *cells[OX_BLOCK_COLUMNS];   /* ROW_TEXT: mark and line; ROW_SAMPLE, ROW_MARK: text; ROW_BLANKS: labels */
+  double shares[OX_BLOCK_COLUMNS]; /* ROW_BLANKS */
+  guint n;
+  gboolean strong, filled, more; /* more: the text goes on in the next row, and must not be parted from it */
+  OxStyle style;
+  OxMarkKind mark;
+} Row;
+
+struct _OxBlock
+{
+  char *title;
+  double width_mm, body_mm;
+  OxColumn columns[OX_BLOCK_COLUMNS];
+  guint n_columns;
+  gboolean has_head;
+  GArray *rows;
+};
+
+static void
+clear_row (gpointer data)
+{
+  Row *row = data;
+  for (guint i = 0; i < OX_BLOCK_COLUMNS; i++)
+    g_free (row->cells[i]);
+}
+
+OxBlock *
+ox_block_new (const char *title, double width_mm, double body_mm)
+{
+  OxBlock *block = g_new0 (OxBlock, 1);
+  block->title = g_strdup (title);
+  block->width_mm = width_mm;
+  block->body_mm = body_mm;
+  block->rows = g_array_new (FALSE, FALSE, sizeof (Row));
+  g_array_set_clear_func (block->rows, clear_row);
+  return block;
+}
+
+void
+ox_block_free (OxBlock *block)
+{
+  for (guint i = 0; i < block->n_columns; i++)
+    g_free ((char *) block->columns[i].title);
+  g_array_unref (block->rows);
+  g_free (block->title);
+  g_free (block);
+}
+
+void
+ox_block_set_columns (OxBlock *block, const OxColumn *columns, guint n)
+{
+  g_return_if_fail (n <= OX_BLOCK_COLUMNS && block->n_columns == 0);
+  for (guint i = 0; i < n; i++)
+    {
+      block->columns[i] = columns[i];
+      block->columns[i].title = g_strdup (columns[i].title);
+      block->has_head |= columns[i].title != NULL;
+    }
+  block->n_columns = n;
+}
+
+void
+ox_block_add_cells (OxBlock *block, gboolean strong, ...)
+{
+  Row row = { .kind = ROW_CELLS, .strong = strong };
+  va_list args;
+  va_start (args, strong);
+  for (const char *text = va_arg (args, const char *); text != NULL && row.n < block->n_columns;
+       text = va_arg (args, const char *))
+    {
+      double room = block->columns[row.n].share * block->width_mm - 2 * CELL_PAD_MM;
+      row.cells[row.n++] = ox_text_fit (text, block->body_mm, strong, room);
+    }
+  va_end (args);
+  g_array_append_val (block->rows, row);
+}
+
+void
+ox_block_add_text (OxBlock *block, const char *mark, const char *text)
+{
+  double indent = mark != NULL ? 2.2 * block->body_mm : 0;
+  g_auto (GStrv) lines = ox_text_wrap (text, block->body_mm, FALSE, block->width_mm - indent - CELL_PAD_MM);
+  for (guint i = 0; lines[i] != NULL; i++)
+    {
+      Row row = { .kind = ROW_TEXT, .n = 2, .more = lines[i + 1] != NULL };
+      row.cells[0] = g_strdup (mark == NULL ? NULL : i == 0 ? mark : "");
+      row.cells[1] = g_strdup (lines[i]);
+      g_array_append_val (block->rows, row);
+    }
+}
+
+static void
+add_entry (OxBlock *block, Row row, const char *text)
+{
+  row.n = 1;
+  row.cells[0] = ox_text_fit (text, block->body_mm, FALSE, block->width_mm - SAMPLE_WIDTH_MM - 2 * CELL_PAD_MM);
+  g_array_append_val (block->rows, row);
+}
+
+void
+ox_block_add_sample (OxBlock *block, OxStyle style, gboolean filled, const char *text)
+{
+  add_entry (block, (Row){ .kind = ROW_SAMPLE, .style = style, .filled = filled }, text);
+}
+
+void
+ox_block_add_mark (OxBlock *block, OxStyle style, OxMarkKind kind, const char *text)
+{
+  add_entry (block, (Row){ .kind = ROW_MARK, .style = style, .mark = kind }, text);
+}
+
+void
+ox_block_add_blank (OxBlock *block, const char *label, double share, gboolean last)
+{
+  Row *row = block->rows->len > 0 ? &g_array_index (block->rows, Row, block->rows->len - 1) : NULL;
+  if (row == NULL || row->kind != ROW_BLANKS || !row->more)
+    {
+      Row fresh = { .kind = ROW_BLANKS };
+      g_array_append_val (block->rows, fresh);
+      row = &g_array_index (block->rows, Row, block->rows->len - 1);
+    }
+  g_return_if_fail (row->n < OX_BLOCK_COLUMNS);
+  row->shares[row->n] = share;
+  row->cells[row->n++] = g_strdup (label);
+  row->more = !last;
+}
+
+guint
+ox_block_get_n_rows (const OxBlock *block)
+{
+  return block->rows->len;
+}
+
+static double
+title_mm (const OxBlock *block)
+{
+  return block->body_mm < 2 ? 2.5 : 3.5;
+}
+
+static double
+head_height (const OxBlock *block)
+{
+  return title_mm (block) + 3.0 + (block->has_head ? block->body_mm * 2.2 : 0);
+}
+
+static double
+row_height (const OxBlock *block, const Row *row)
+{
+  switch (row->kind)
+    {
+    case ROW_TEXT:
+      return block->body_mm * 1.75;
+    case ROW_SAMPLE:
+    case ROW_MARK:
+      return MAX (block->body_mm * 2.4, 4.6);
+    case ROW_BLANKS:
+      return BLANK_HEIGHT_MM;
+    case ROW_CELLS:
+    default:
+      return block->body_mm * 2.2;
+    }
+}
+
+guint
+ox_block_fit (const OxBlock *block, guint from, double height_mm, double *used_mm)
+{
+  double used = head_height (block), whole = 0;
+  guint n = 0;
+  for (guint i = from; i < block->rows->len; i++)
+    {
+      const Row *row = &g_array_index (block->rows, Row, i);
+      used += row_height (block, row);
+      if (used > height_mm + 1e-9)
+        break;
+      if (!row->more || row->kind != ROW_TEXT)
+        {
+          n = i + 1 - from;
+          whole = used;
+        }
+    }
+  *used_mm = whole;
+  return n;
+}
+
+static void
+append_cells (const OxBlock *block, OxDrawingBuilder *builder, OxPoint corner, const Row *row)
+{
+  double x = corner.x, height = row_height (block, row);
+  for (guint i = 0; i < row->n; x += block->columns[i++].share * block->width_mm)
+    {
+      double width = block->columns[i].share * block->width_mm;
+      OxAlign align = block->columns[i].align;
+      double at = align == OX_ALIGN_START ? x + CELL_PAD_MM
+                  : align == OX_ALIGN_END ? x + width - CELL_PAD_MM
+                                          : x + width / 2;
+      OxTextLook look = { OX_STYLE_INK, block->body_mm, 0, align, TRUE, row->strong, 0 };
+      ox_drawing_builder_text (builder, look, (OxPoint){ at, corner.y - height / 2 }, row->cells[i]);
+    }
+  OxPoint left = { corner.x, corner.y - height }, right = { corner.x + block->width_mm, left.y };
+  ox_drawing_builder_line (builder, OX_STYLE_RULE, left, right);
+}
+
+static void
+append_entry (const OxBlock *block, OxDrawingBuilder *builder, OxPoint corner, const Row *row)
+{
+  double height = row_height (block, row), middle = corner.y - height / 2, x1 = corner.x + SAMPLE_WIDTH_MM - 1;
+  if (row->kind == ROW_MARK)
+    {
+      double size = row->mark == OX_MARK_ARROW ? 2.2 : 3.6;
+      OxPoint at = { (corner.x + x1) / 2, row->mark == OX_MARK_FIRST ? middle - size / 2 : middle };
+      ox_drawing_builder_mark (builder, row->style, row->mark, at, 0, size);
+    }
+  else if (row->filled)
+    ox_drawing_builder_box (builder, row->style, (OxBox){ corner.x + 0.5, middle - 1.6, x1, middle + 1.6 });
+  else
+    ox_drawing_builder_line (builder, row->style, (OxPoint){ corner.x + 0.5, middle }, (OxPoint){ x1, middle });
+  OxTextLook look = { OX_STYLE_INK, block->body_mm, 0, OX_ALIGN_START, TRUE, FALSE, 0 };
+  ox_drawing_builder_text (builder, look, (OxPoint){ corner.x + SAMPLE_WIDTH_MM + 1, middle }, row->cells[0]);
+}
+
+static void
+append_blanks (const OxBlock *block, OxDrawingBuilder *builder, OxPoint corner, const Row *row)
+{
+  double x = corner.x;
+  for (guint i = 0; i < row->n; i++)
+    {
+      double width = row->shares[i] * block->width_mm;
+      OxBox cell = { x, corner.y - BLANK_HEIGHT_MM, x + width, corner.y };
+      ox_drawing_builder_box (builder, OX_STYLE_BLOCK, cell);
+      OxTextLook look = { OX_STYLE_QUIET, OX_TEXT_MIN_MM, 0, OX_ALIGN_START, FALSE, FALSE, 0 };
+      g_autofree char *label = ox_text_fit (row->cells[i], OX_TEXT_MIN_MM, FALSE, width - 2 * CELL_PAD_MM);
+      ox_drawing_builder_text (builder, look, (OxPoint){ x + CELL_PAD_MM, corner.y - 1 - OX_TEXT_MIN_MM }, label);
+      x += width;
+    }
+}
+
+static void
+append_row (const OxBlock *block, OxDrawingBuilder *builder, OxPoint corner, const Row *row)
+{
+  OxTextLook look = { OX_STYLE_INK, block->body_mm, 0, OX_ALIGN_START, TRUE, FALSE, 0 };
+  double middle = corner.y - row_height (block, row) / 2;
+  switch (row->kind)
+    {
+    case ROW_TEXT:
+      if (row->cells[0] != NULL)
+        ox_drawing_builder_text (builder, look, (OxPoint){ corner.x, middle }, row->cells[0]);
+      ox_drawing_builder_text (builder, look,
+                               (OxPoint){ corner.x + (row->cells[0] != NULL ? 2.2 * block->body_mm : 0), middle },
+                               row->cells[1]);
+      break;
+    case ROW_SAMPLE:
+    case ROW_MARK:
+      append_entry (block, builder, corner, row);
+      break;
+    case ROW_BLANKS:
+      append_blanks (block, builder, corner, row);
+      break;
+    case ROW_CELLS:
+    default:
+      append_cells (block, builder, corner, row);
+    }
+}
+
+static void
+append_head (const OxBlock *block, OxDrawingBuilder *builder, OxPoint corner)
+{
+  double title = title_mm (block), line = corner.y - title - 2.0;
+  OxTextLook look = { OX_STYLE_INK, title, 0, OX_ALIGN_START, FALSE, TRUE, 0 };
+  g_autofree char *text = ox_text_fit (block->title, title, TRUE, block->width_mm);
+  ox_drawing_builder_text (builder, look, (OxPoint){ corner.x, corner.y - title }, text);
+  ox_drawing_builder_line (builder, OX_STYLE_BLOCK, (OxPoint){ corner.x, line },
+                           (OxPoint){ corner.x + block->width_mm, line });
+  if (!block->has_head)
+    return;
+  double top = corner.y - title - 3.0, height = block->body_mm * 2.2, x = corner.x;
+  ox_drawing_builder_box (builder, OX_STYLE_HEAD, (OxBox){ corner.x, top - height, corner.x + block->width_mm, top });
+  look = (OxTextLook){ OX_STYLE_INK, OX_TEXT_MIN_MM, 0, OX_ALIGN_START, TRUE, TRUE, 0 };
+  for (guint i = 0; i < block->n_columns; x += block->columns[i++].share * block->width_mm)
+    {
+      double width = block->columns[i].share * block->width_mm;
+      look.align = block->columns[i].align;
+      double at = look.align == OX_ALIGN_START ? x + CELL_PAD_MM
+                  : look.align == OX_ALIGN_END ? x + width - CELL_PAD_MM
+                                               : x + width / 2;
+      g_autofree char *head = ox_text_fit (block->columns[i].title ? block->columns[i].title : "", OX_TEXT_MIN_MM, TRUE,
+                                           width - 2 * CELL_PAD_MM);
+      ox_drawing_builder_text (builder, look, (OxPoint){ at, top - height / 2 }, head);
+    }
+}
+
+void
+ox_block_append (const OxBlock *block, OxDrawingBuilder *builder, OxPoint corner, guint from, guint n)
+{
+  append_head (block, builder, corner);
+  OxPoint at = { corner.x, corner.y - head_height (block) };
+  for (guint i = from; i < from + n; i++)
+    {
+      const Row *row = &g_array_index (block->rows, Row, i);
+      append_row (block, builder, at, row);
+      at.y -= row_height (block, row);
+    }
+}

@@ -1,0 +1,234 @@
+/* Oxturn: sheets/crew - the crew drawing: what a crew follows on the floor.
+ * SPDX-License-Identifier: GPL-3.0-or-later
+ */
+#include "base/number.h"
+#include "sheets/draft.h"
+#include "sheets/floor.h"
+#include "sheets/tags.h"
+#include <glib/gi18n-lib.h>
+
+#define AROUND_MM 22.0 /* tags and their leaders */
+
+static const char *
+room_name (const OxRoom *room)
+{
+  return room->name[0] != '\0' ? room->name : room->id;
+}
+
+static OxBlock *
+order_block (const OxSheetRun *run)
+{
+  const OxTotals *totals = &run->plan->totals;
+  const OxMachine *machine = run->job->machine;
+  OxBlock *block = ox_block_new (_ ("Order of work"), run->form.block_mm, run->form.body_mm);
+  g_autofree char *speed = ox_number_text (machine->travel_speed, 1), *hours = ox_number_text (totals->labour_hours, 1);
+  g_autofree char *width = ox_units_length_text (run->job->units, machine->blast_width, TRUE);
+  g_autofree char *overlap = ox_units_length_text (run->job->units, machine->min_overlap, TRUE);
+  g_autofree char *steps[] = {
+    g_strdup (_ ("Snap the chalk lines from the base walls. The middle of the pattern follows them.")),
+    g_strdup (_ ("Start at strip 1, at the flag. Follow the numbers; arrows stand where a strip stops.")),
+    g_strdup_printf (_ ("%s at %s m/min, blast width %s, overlap %s or more."), machine->name, speed, width, overlap),
+    g_strdup (_ ("Open the valve as the machine starts to roll, close it before it stands.")),
+    g_strdup_printf (ngettext ("%u strip and %u edge areas: about %s hours, edge work counted.",
+                               "%u strips and %u edge areas: about %s hours, edge work counted.", totals->strips),
+                     totals->strips, run->plan->n_edges, hours),
+  };
+  for (guint i = 0; i < G_N_ELEMENTS (steps); i++)
+    {
+      g_autofree char *mark = g_strdup_printf ("%u", i + 1);
+      ox_block_add_text (block, mark, steps[i]);
+    }
+  return block;
+}
+
+static OxBlock *
+chalk_block (const OxSheetRun *run)
+{
+  const OxColumn columns[] = { { _ ("Room"), 0.3, OX_ALIGN_START },
+                               { _ ("Heading"), 0.16, OX_ALIGN_END },
+                               { _ ("Lane 1 at"), 0.19, OX_ALIGN_END },
+                               { _ ("Spacing"), 0.19, OX_ALIGN_END },
+                               { _ ("Lanes"), 0.16, OX_ALIGN_END } };
+  OxBlock *block = ox_block_new (_ ("Chalk lines, from the base wall"), run->form.block_mm, run->form.body_mm);
+  ox_block_set_columns (block, columns, G_N_ELEMENTS (columns));
+  for (guint i = 0; i < run->plan->n_chalks; i++)
+    {
+      const OxChalk *chalk = &run->plan->chalks[i];
+      g_autofree char *degrees = ox_number_text (chalk->heading * 180 / G_PI, 1);
+      g_autofree char *heading = g_strconcat (degrees, "\xc2\xb0", NULL);
+      g_autofree char *first = ox_units_length_text (run->job->units, chalk->first_distance, TRUE);
+      g_autofree char *spacing
+          = chalk->lanes > 1 ? ox_units_length_text (run->job->units, chalk->spacing, TRUE) : g_strdup ("\xe2\x80\x93");
+      g_autofree char *lanes = g_strdup_printf ("%u", chalk->lanes);
+      ox_block_add_cells (block, FALSE, room_name (run->job->rooms[chalk->room]), heading, first, spacing, lanes, NULL);
+    }
+  return block;
+}
+
+static const char *
+cause_text (OxCause cause)
+{
+  switch (cause)
+    {
+    case OX_CAUSE_CORNER:
+      return _ ("corner");
+    case OX_CAUSE_OBSTACLE:
+      return _ ("beside an obstacle");
+    case OX_CAUSE_DROP:
+      return _ ("at a drop");
+    case OX_CAUSE_NARROW:
+      return _ ("too narrow");
+    case OX_CAUSE_REACH:
+      return _ ("out of reach");
+    case OX_CAUSE_WALL:
+    default:
+      return _ ("along a wall");
+    }
+}
+
+OxBlock *
+ox_edge_table_new (const OxSheetRun *run)
+{
+  const OxColumn columns[] = { { _ ("Id"), 0.14, OX_ALIGN_START },
+                               { _ ("Where"), 0.42, OX_ALIGN_START },
+                               { _ ("Area"), 0.22, OX_ALIGN_END },
+                               { _ ("Length"), 0.22, OX_ALIGN_END } };
+  OxBlock *block = ox_block_new (_ ("Edge work"), run->form.block_mm, run->form.body_mm);
+  ox_block_set_columns (block, columns, G_N_ELEMENTS (columns));
+  for (guint i = 0; i < run->plan->n_edges; i++)
+    {
+      const OxEdge *edge = &run->plan->edges[i];
+      g_autofree char *area = ox_units_area_text (run->job->units, edge->area);
+      g_autofree char *length = ox_units_length_text (run->job->units, edge->length, TRUE);
+      g_autofree char *where
+          = run->job->n_rooms > 1
+                ? g_strdup_printf ("%s, %s", room_name (run->job->rooms[edge->room]), cause_text (edge->cause))
+                : g_strdup (cause_text (edge->cause));
+      ox_block_add_cells (block, FALSE, edge->id, where, area, length, NULL);
+    }
+  g_autofree char *sum = ox_units_area_text (run->job->units, run->plan->totals.edge_m2);
+  if (run->plan->n_edges > 0)
+    ox_block_add_cells (block, TRUE, _ ("Total"), "", sum, "", NULL);
+  return block;
+}
+
+static OxBlock *
+stations_block (const OxSheetRun *run)
+{
+  const OxColumn columns[] = { { _ ("Station"), 0.5, OX_ALIGN_START },
+                               { _ ("Kind"), 0.28, OX_ALIGN_START },
+                               { _ ("Length"), 0.22, OX_ALIGN_END } };
+  OxBlock *block = ox_block_new (_ ("Stations"), run->form.block_mm, run->form.body_mm);
+  ox_block_set_columns (block, columns, G_N_ELEMENTS (columns));
+  for (guint i = 0; i < run->job->n_stations; i++)
+    {
+      const OxStation *station = run->job->stations[i];
+      gboolean collector = station->kind == OX_STATION_COLLECTOR;
+      double usual = collector ? run->job->machine->hose_length : run->job->machine->cord_length;
+      g_autofree char *length
+          = ox_units_length_text (run->job->units, station->length > 0 ? station->length : usual, TRUE);
+      ox_block_add_cells (block, FALSE, station->name[0] ? station->name : station->id,
+                          collector ? _ ("collector hose") : _ ("power cord"), length, NULL);
+    }
+  return block;
+}
+
+static gboolean
+has_drops (const OxJob *job)
+{
+  for (guint i = 0; i < job->n_obstacles; i++)
+    if (job->obstacles[i]->kind == OX_OBSTACLE_PIT)
+      return TRUE;
+  for (guint i = 0; i < job->n_rooms; i++)
+    for (guint k = 0; k < job->rooms[i]->ring->n; k++)
+      if (job->rooms[i]->sides[k].kind == OX_SIDE_DROP)
+        return TRUE;
+  return FALSE;
+}
+
+static OxBlock *
+cautions_block (const OxSheetRun *run, guint untagged)
+{
+  OxBlock *block = ox_block_new (_ ("Cautions"), run->form.block_mm, run->form.body_mm);
+  if (has_drops (run->job))
+    ox_block_add_text (block, "!",
+                       _ ("Drops and pits are marked red: block or cover them, and keep the machine back as marked."));
+  ox_block_add_text (block, "!",
+                     _ ("Silica dust: collector running before the wheel, protection worn, as local rules ask."));
+  ox_block_add_text (block, "!",
+                     _ ("Abrasive rebounds: no one else in the room, eyes covered. Isolate before opening."));
+  if (run->plan->totals.out_of_reach > 0)
+    {
+      g_autofree char *text = g_strdup_printf (
+          ngettext ("%u strip is out of reach of every station: move the collector.",
+                    "%u strips are out of reach of every station: move the collector.", run->plan->totals.out_of_reach),
+          run->plan->totals.out_of_reach);
+      ox_block_add_text (block, "!", text);
+    }
+  if (untagged > 0)
+    {
+      g_autofree char *text = g_strdup_printf (
+          ngettext ("%u small edge area has no tag on the drawing; it is in the table.",
+                    "%u small edge areas have no tag on the drawing; they are in the table.", untagged),
+          untagged);
+      ox_block_add_text (block, "\xe2\x80\xa2", text);
+    }
+  return block;
+}
+
+/* gather_blocks: (transfer full) */
+static GPtrArray *
+gather_blocks (const OxSheetRun *run, const OxDrawing *floor, guint untagged)
+{
+  GPtrArray *blocks = g_ptr_array_new_with_free_func ((GDestroyNotify) ox_block_free);
+  g_ptr_array_add (blocks, order_block (run));
+  g_ptr_array_add (blocks, cautions_block (run, untagged));
+  g_ptr_array_add (blocks, ox_legend_new (run, floor));
+  g_ptr_array_add (blocks, chalk_block (run));
+  g_ptr_array_add (blocks, stations_block (run));
+  g_ptr_array_add (blocks, ox_edge_table_new (run));
+  return blocks;
+}
+
+/* append_tags: what stands beside the floor takes its place before the numbers of the strips do */
+static guint
+append_tags (const OxSheetRun *run, const OxPlot *plot, OxDrawingBuilder *builder, OxLabels *labels)
+{
+  ox_drawing_builder_layer (builder, "tags", _ ("Tags"));
+  ox_tags_append_stations (run, plot, builder, labels);
+  ox_tags_append_sides (run, plot, builder, labels);
+  return ox_tags_append_edges (run, plot, builder, labels);
+}
+
+gboolean
+ox_crew_append (OxSheetRun *run, GError **error)
+{
+  const OxFloorLayers layers = OX_FLOOR_OUTLINE | OX_FLOOR_OBSTACLES | OX_FLOOR_STRIPS | OX_FLOOR_NUMBERS
+                               | OX_FLOOR_ZONES | OX_FLOOR_EDGE_WORK | OX_FLOOR_STATIONS | OX_FLOOR_NAMES
+                               | OX_FLOOR_WALKS;
+  const char *kind = _ ("Crew drawing");
+  const char *description
+      = _ ("Numbered strips with their directions, turnaround zones, edge work, stations and the order of work.");
+  /* The page is divided by blocks as long as they will be; what they say of the legend and of tags comes later. */
+  g_autoptr (OxDrawing) rough = ox_floor_new_at (run->job, run->plan, layers, 1, NULL);
+  g_autoptr (GPtrArray) trial = gather_blocks (run, rough, run->plan->n_edges);
+  OxPlot plot;
+  if (!ox_plot_new (run, &(OxFlow){ trial, 0, 0 }, AROUND_MM, &plot, error))
+    return FALSE;
+  g_autofree char *scale = ox_scale_text (plot.scale);
+  g_autoptr (OxLabels) labels = ox_labels_new (plot.mm_per_m);
+  g_autoptr (OxDrawingBuilder) tags = ox_drawing_builder_new ();
+  guint untagged = append_tags (run, &plot, tags, labels);
+  g_autoptr (OxDrawing) beside = ox_drawing_builder_end (g_steal_pointer (&tags));
+  g_autoptr (OxDrawing) floor = ox_floor_new_at (run->job, run->plan, layers, plot.mm_per_m, labels);
+  OxDraft *draft = ox_sheet_run_add (run, kind, description, scale);
+  ox_plot_append (&plot, run, draft->builder, floor);
+  ox_drawing_builder_drawing (draft->builder, beside);
+  g_autoptr (GPtrArray) blocks = gather_blocks (run, floor, untagged);
+  OxFlow flow = { blocks, 0, 0 };
+  ox_drawing_builder_item (draft->builder, NULL, 0);
+  ox_drawing_builder_layer (draft->builder, "tables", _ ("Tables and notes"));
+  if (!ox_flow_fill (&flow, draft->builder, plot.slots, plot.n_slots))
+    ox_flow_finish (&flow, run, kind, description);
+  return TRUE;
+}

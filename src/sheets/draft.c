@@ -1,0 +1,160 @@
+/* Oxturn: sheets/draft - pages in the making, the flow of blocks, the plot of a floor.
+ * SPDX-License-Identifier: GPL-3.0-or-later
+ */
+#include "sheets/draft.h"
+#include "sheets/dimension.h"
+#include <glib/gi18n-lib.h>
+
+#define PAD_MM 4.0
+#define LEAST_ROWS 3      /* of a block that is split */
+#define BAR_STRIP_MM 17.0 /* below the floor, for scale bar and north arrow */
+#define BAND_SHARE 0.46   /* of the height of an upright sheet, at most, for blocks */
+#define BAND_STEP_MM 3.0
+
+OxDraft *
+ox_sheet_run_add (OxSheetRun *run, const char *kind, const char *description, const char *scale)
+{
+  OxDraft draft = { ox_drawing_builder_new (), g_strdup (kind), g_strdup (description), g_strdup (scale) };
+  g_array_append_val (run->drafts, draft);
+  return &g_array_index (run->drafts, OxDraft, run->drafts->len - 1);
+}
+
+/* --- Flow --- */
+
+/* fill_slot: places blocks from the top down to where the next one does not fit; FALSE when nothing is left */
+static gboolean
+fill_slot (OxFlow *flow, OxDrawingBuilder *builder, OxSlot slot)
+{
+  double y = slot.top;
+  for (; flow->block < flow->blocks->len; flow->block++, flow->row = 0)
+    {
+      const OxBlock *block = g_ptr_array_index (flow->blocks, flow->block);
+      guint rest = ox_block_get_n_rows (block) - flow->row;
+      double used;
+      guint n = rest == 0 ? 0 : ox_block_fit (block, flow->row, y - slot.bottom, &used);
+      if (rest == 0)
+        continue;
+      gboolean at_top = y >= slot.top;
+      if (n == 0 || (n < rest && n < LEAST_ROWS && !at_top))
+        return TRUE;
+      if (builder != NULL)
+        ox_block_append (block, builder, (OxPoint){ slot.x, y }, flow->row, n);
+      y -= used + OX_BLOCK_GAP_MM;
+      flow->row += n;
+      if (n < rest)
+        return TRUE;
+    }
+  return FALSE;
+}
+
+gboolean
+ox_flow_fill (OxFlow *flow, OxDrawingBuilder *builder, const OxSlot *slots, guint n)
+{
+  for (guint i = 0; i < n; i++)
+    if (!fill_slot (flow, builder, slots[i]))
+      return TRUE;
+  return FALSE;
+}
+
+void
+ox_flow_finish (OxFlow *flow, OxSheetRun *run, const char *kind, const char *description)
+{
+  g_autofree OxSlot *slots = ox_form_get_slots (&run->form);
+  while (flow->block < flow->blocks->len)
+    {
+      OxDraft *draft = ox_sheet_run_add (run, kind, description, "");
+      ox_drawing_builder_layer (draft->builder, "tables", _ ("Tables and notes"));
+      guint block = flow->block, row = flow->row;
+      if (ox_flow_fill (flow, draft->builder, slots, run->form.n_columns))
+        return;
+      /* A row that is higher than an empty page would be tried for ever. */
+      if (block == flow->block && row == flow->row)
+        return;
+    }
+}
+
+/* --- Plot --- */
+
+static void
+set_band (OxPlot *plot, const OxForm *form, double height)
+{
+  double top = form->title.y1 + height;
+  plot->area = (OxBox){ form->frame.x0, top, form->frame.x1, form->frame.y1 };
+  plot->n_slots = MIN (form->n_columns, G_N_ELEMENTS (plot->slots));
+  for (guint i = 0; i < plot->n_slots; i++)
+    plot->slots[i] = (OxSlot){ ox_form_get_slot_x (form, i), top - PAD_MM, form->title.y1 + PAD_MM };
+}
+
+/* divide: how the page is parted into drawing and blocks; upright, blocks get as low a band as holds them all */
+static void
+divide (OxPlot *plot, const OxForm *form, const OxFlow *flow)
+{
+  if (!form->upright)
+    {
+      plot->area = (OxBox){ form->frame.x0, form->frame.y0, form->title.x0, form->frame.y1 };
+      plot->n_slots = 1;
+      plot->slots[0] = (OxSlot){ ox_form_get_slot_x (form, form->n_columns - 1), form->frame.y1 - PAD_MM,
+                                 form->title.y1 + PAD_MM };
+      return;
+    }
+  double most = (form->frame.y1 - form->frame.y0) * BAND_SHARE;
+  for (double height = 20; height <= most; height += BAND_STEP_MM)
+    {
+      OxFlow trial = *flow;
+      set_band (plot, form, height);
+      if (ox_flow_fill (&trial, NULL, plot->slots, plot->n_slots))
+        return;
+    }
+}
+
+gboolean
+ox_plot_new (const OxSheetRun *run, const OxFlow *flow, double around_mm, OxPlot *out, GError **error)
+{
+  OxPlot plot = { .scale = run->asked };
+  divide (&plot, &run->form, flow);
+  OxBox floor = ox_job_box (run->job);
+  const double metres[2] = { floor.x1 - floor.x0, floor.y1 - floor.y0 };
+  const double mm[2]
+      = { plot.area.x1 - plot.area.x0 - 2 * around_mm, plot.area.y1 - plot.area.y0 - 2 * around_mm - BAR_STRIP_MM };
+  OxScale fit = ox_scale_fit (run->job->units, metres, mm);
+  if (plot.scale.denominator <= 0)
+    plot.scale = fit;
+  plot.mm_per_m = 1000 / plot.scale.denominator;
+  if (metres[0] * plot.mm_per_m > mm[0] + 1e-6 || metres[1] * plot.mm_per_m > mm[1] + 1e-6)
+    {
+      g_autofree char *asked = ox_scale_text (plot.scale), *fitting = ox_scale_text (fit);
+      g_set_error (error, OX_SHEETS_ERROR, OX_SHEETS_ERROR_TOO_LARGE,
+                   _ ("The floor does not fit on %s at %s: choose %s or smaller, or larger paper."),
+                   run->form.paper->name, asked, fitting);
+      return FALSE;
+    }
+  OxPoint middle = { (plot.area.x0 + plot.area.x1) / 2, (plot.area.y0 + BAR_STRIP_MM + plot.area.y1) / 2 };
+  OxPoint centre = { (floor.x0 + floor.x1) / 2, (floor.y0 + floor.y1) / 2 };
+  plot.origin = ox_point_sub (middle, ox_point_scale (centre, plot.mm_per_m));
+  *out = plot;
+  return TRUE;
+}
+
+OxPoint
+ox_plot_to_page (const OxPlot *plot, OxPoint metres)
+{
+  return ox_point_add (plot->origin, ox_point_scale (metres, plot->mm_per_m));
+}
+
+void
+ox_plot_append (const OxPlot *plot, const OxSheetRun *run, OxDrawingBuilder *builder, const OxDrawing *floor)
+{
+  ox_drawing_builder_place (builder, plot->origin, plot->mm_per_m);
+  ox_drawing_builder_drawing (builder, floor);
+  ox_drawing_builder_place (builder, (OxPoint){ 0, 0 }, 1);
+  ox_drawing_builder_item (builder, NULL, 0);
+  ox_drawing_builder_layer (builder, "scale", _ ("Scale bar and north"));
+  OxBox area = plot->area;
+  ox_scale_bar_append (builder, (OxPoint){ area.x0 + 8, area.y0 + 5 }, plot->scale, run->job->units,
+                       run->form.paper->name);
+  ox_north_append (builder, (OxPoint){ area.x1 - 12, area.y0 + 11 }, run->job->north_deg);
+  ox_drawing_builder_layer (builder, "tables", _ ("Tables and notes"));
+  OxPoint from = run->form.upright ? (OxPoint){ area.x0, area.y0 } : (OxPoint){ area.x1, area.y0 };
+  OxPoint to = run->form.upright ? (OxPoint){ area.x1, area.y0 } : (OxPoint){ area.x1, area.y1 };
+  ox_drawing_builder_line (builder, OX_STYLE_BLOCK, from, to);
+}

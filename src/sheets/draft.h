@@ -1,0 +1,76 @@
+/* Oxturn: sheets/draft - pages in the making, the flow of blocks over them, and the plot of a floor on a page.
+ * SPDX-License-Identifier: GPL-3.0-or-later
+ */
+#pragma once
+#include "plan/plan.h"
+#include "sheets/form.h"
+#include "sheets/labels.h"
+G_BEGIN_DECLS
+
+/* a page without its frame, which needs to know how many pages there are in the end */
+typedef struct
+{
+  OxDrawingBuilder *builder;
+  char *kind;          /* "Crew drawing" */
+  char *description;
+  char *scale;         /* "" where nothing is to scale */
+} OxDraft;
+
+/* what all sheets of a set share, and the drafts so far */
+typedef struct
+{
+  const OxJob *job;
+  const OxPlan *plan;
+  OxForm form;
+  OxScale asked;       /* denominator 0: the largest that fits */
+  GArray *drafts;      /* of OxDraft */
+} OxSheetRun;
+
+OxDraft *ox_sheet_run_add (OxSheetRun *run, const char *kind, const char *description, const char *scale);
+
+/* blocks that are still to be placed: from row @row of block @block on */
+typedef struct
+{
+  GPtrArray *blocks;   /* of OxBlock; empty ones are skipped */
+  guint block, row;
+} OxFlow;
+
+/* ox_flow_fill: places what fits; @builder (nullable): NULL only tries
+ * Returns: TRUE when all blocks are placed */
+gboolean ox_flow_fill (OxFlow *flow, OxDrawingBuilder *builder, const OxSlot *slots, guint n);
+
+/* ox_flow_finish: what is left, on as many further pages as it takes */
+void ox_flow_finish (OxFlow *flow, OxSheetRun *run, const char *kind, const char *description);
+
+/* a floor on a page */
+typedef struct
+{
+  OxBox area;          /* mm: what is kept for the drawing */
+  OxPoint origin;      /* mm: where the floor's origin stands */
+  double mm_per_m;
+  OxScale scale;
+  guint n_slots;
+  OxSlot slots[8];     /* beside or below the area */
+} OxPlot;
+
+/* ox_plot_new:
+ * @flow: blocks that want to stand on the same page; not changed
+ * @around_mm: room that the drawing needs around the floor, for dimensions and tags
+ * @error: OX_SHEETS_ERROR_TOO_LARGE */
+gboolean ox_plot_new (const OxSheetRun *run, const OxFlow *flow, double around_mm, OxPlot *out, GError **error) G_GNUC_WARN_UNUSED_RESULT;
+
+OxPoint ox_plot_to_page (const OxPlot *plot, OxPoint metres);
+
+/* ox_plot_append: the picture, scale bar, north arrow, and the lines that part the drawing from the blocks */
+void ox_plot_append (const OxPlot *plot, const OxSheetRun *run, OxDrawingBuilder *builder, const OxDrawing *floor);
+
+/* --- The sheets; each appends its drafts --- */
+gboolean ox_scope_append (OxSheetRun *run, GError **error) G_GNUC_WARN_UNUSED_RESULT;
+gboolean ox_crew_append (OxSheetRun *run, GError **error) G_GNUC_WARN_UNUSED_RESULT;
+void ox_schedule_append (OxSheetRun *run);
+
+/* --- Blocks that more than one sheet has --- */
+OxBlock *ox_legend_new (const OxSheetRun *run, const OxDrawing *floor) G_GNUC_WARN_UNUSED_RESULT;
+OxBlock *ox_edge_table_new (const OxSheetRun *run) G_GNUC_WARN_UNUSED_RESULT;
+
+G_END_DECLS

@@ -1,0 +1,112 @@
+/* Oxturn: sheets/schedule - tables of strips, edge work and quantities, on as many pages as they take.
+ * SPDX-License-Identifier: GPL-3.0-or-later
+ */
+#include "base/number.h"
+#include "sheets/draft.h"
+#include <glib/gi18n-lib.h>
+
+static void
+add_figure (OxBlock *block, const char *what, const char *figure)
+{
+  ox_block_add_cells (block, FALSE, what, figure, NULL);
+}
+
+static void
+add_hours (OxBlock *block, const char *what, double hours)
+{
+  g_autofree char *figure = g_strdup_printf (_ ("%.2f h"), hours);
+  add_figure (block, what, figure);
+}
+
+static void
+add_area (OxBlock *block, OxUnits units, const char *what, double area)
+{
+  g_autofree char *figure = ox_units_area_text (units, area);
+  add_figure (block, what, figure);
+}
+
+static OxBlock *
+quantities_block (const OxSheetRun *run)
+{
+  const OxColumn columns[] = { { NULL, 0.7, OX_ALIGN_START }, { NULL, 0.3, OX_ALIGN_END } };
+  const OxTotals *totals = &run->plan->totals;
+  OxUnits units = run->job->units;
+  OxBlock *block = ox_block_new (_ ("Quantities"), run->form.block_mm, run->form.body_mm);
+  ox_block_set_columns (block, columns, G_N_ELEMENTS (columns));
+  add_area (block, units, _ ("Floor in scope"), totals->target_m2);
+  add_area (block, units, _ ("Prepared by machine"), totals->blasted_m2);
+  add_area (block, units, _ ("of it covered twice"), totals->double_m2);
+  add_area (block, units, _ ("Edge work"), totals->edge_m2);
+  g_autofree char *strips = g_strdup_printf ("%u", totals->strips);
+  g_autofree char *length = ox_units_length_text (units, totals->strip_m, TRUE);
+  add_figure (block, _ ("Strips"), strips);
+  add_figure (block, _ ("Length of all strips"), length);
+  g_autofree char *speed = ox_number_text (run->job->machine->travel_speed, 1),
+                  *rate = ox_number_text (run->job->rates.edge_m2_per_hour, 1);
+  g_autofree char *blasting = g_strdup_printf (_ ("Blasting, at %s m/min"), speed);
+  g_autofree char *hand = g_strdup_printf (_ ("Edge work, at %s m\xc2\xb2/h"), rate);
+  add_hours (block, blasting, totals->strip_hours);
+  add_hours (block, _ ("Moves between strips"), totals->move_hours);
+  add_hours (block, hand, totals->edge_hours);
+  g_autofree char *labour = g_strdup_printf (_ ("%.2f h"), totals->labour_hours);
+  ox_block_add_cells (block, TRUE, _ ("Labour"), labour, NULL);
+  return block;
+}
+
+static OxBlock *
+notices_block (const OxSheetRun *run)
+{
+  OxBlock *block = ox_block_new (_ ("To be looked at"), run->form.block_mm, run->form.body_mm);
+  for (char **notice = run->plan->notices; notice != NULL && *notice != NULL; notice++)
+    ox_block_add_text (block, "\xe2\x80\xa2", *notice);
+  return block;
+}
+
+static OxBlock *
+strips_block (const OxSheetRun *run)
+{
+  const OxColumn columns[] = { { _ ("Strip"), 0.13, OX_ALIGN_END }, { _ ("Room"), 0.26, OX_ALIGN_START },
+                               { _ ("Lane"), 0.12, OX_ALIGN_END },  { _ ("Heading"), 0.17, OX_ALIGN_END },
+                               { _ ("Length"), 0.2, OX_ALIGN_END }, { _ ("min"), 0.12, OX_ALIGN_END } };
+  OxBlock *block = ox_block_new (_ ("Strips in working order"), run->form.block_mm, run->form.body_mm);
+  ox_block_set_columns (block, columns, G_N_ELEMENTS (columns));
+  for (guint i = 0; i < run->plan->n_strips; i++)
+    {
+      const OxStrip *strip = &run->plan->strips[i];
+      const OxRoom *room = run->job->rooms[strip->room];
+      double turn = strip->heading * 180 / G_PI;
+      g_autofree char *order = g_strdup_printf (strip->kind == OX_STRIP_CROSSWISE ? "%u \xc3\x97" : "%u", strip->order);
+      g_autofree char *lane = g_strdup_printf ("%u", strip->lane);
+      g_autofree char *degrees = ox_number_text (turn < -1e-9 ? turn + 360 : turn, 1);
+      g_autofree char *heading = g_strconcat (degrees, "\xc2\xb0", NULL);
+      g_autofree char *length = ox_units_length_text (run->job->units, ox_strip_length (strip), TRUE);
+      g_autofree char *minutes = ox_number_text (strip->minutes, 1);
+      ox_block_add_cells (block, FALSE, order, room->name[0] ? room->name : room->id, lane, heading, length, minutes,
+                          NULL);
+    }
+  return block;
+}
+
+static OxBlock *
+reading_block (const OxSheetRun *run)
+{
+  OxBlock *block = ox_block_new (_ ("How to read the tables"), run->form.block_mm, run->form.body_mm);
+  ox_block_add_text (block, "\xc3\x97", _ ("A crosswise strip."));
+  ox_block_add_text (block, "\xe2\x80\xa2", _ ("Headings are counter-clockwise from the drawing's right."));
+  ox_block_add_text (block, "\xe2\x80\xa2",
+                     _ ("Hours are those of the plan; starts, breaks, refills and setting up come on top."));
+  return block;
+}
+
+void
+ox_schedule_append (OxSheetRun *run)
+{
+  g_autoptr (GPtrArray) blocks = g_ptr_array_new_with_free_func ((GDestroyNotify) ox_block_free);
+  g_ptr_array_add (blocks, quantities_block (run));
+  g_ptr_array_add (blocks, notices_block (run));
+  g_ptr_array_add (blocks, reading_block (run));
+  g_ptr_array_add (blocks, ox_edge_table_new (run));
+  g_ptr_array_add (blocks, strips_block (run));
+  OxFlow flow = { blocks, 0, 0 };
+  ox_flow_finish (&flow, run, _ ("Schedule"), _ ("Quantities, edge work and all strips in working order."));
+}

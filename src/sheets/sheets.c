@@ -1,0 +1,103 @@
+/* Oxturn: sheets/sheets - the set of sheets of a job.
+ * SPDX-License-Identifier: GPL-3.0-or-later
+ */
+#include "sheets/sheets.h"
+#include "sheets/draft.h"
+#include <glib/gi18n-lib.h>
+
+G_DEFINE_QUARK (ox - sheets - error - quark, ox_sheets_error)
+
+gboolean
+ox_sheet_kinds_parse (const char *text, OxSheetKinds *out)
+{
+  static const struct
+  {
+    const char *name;
+    OxSheetKinds kinds;
+  } names[] = {
+    { "scope", OX_SHEET_SCOPE }, { "crew", OX_SHEET_CREW }, { "schedule", OX_SHEET_SCHEDULE }, { "all", OX_SHEET_ALL }
+  };
+  for (guint i = 0; i < G_N_ELEMENTS (names); i++)
+    if (g_str_equal (text, names[i].name))
+      {
+        *out = names[i].kinds;
+        return TRUE;
+      }
+  return FALSE;
+}
+
+static void
+clear_draft (gpointer data)
+{
+  OxDraft *draft = data;
+  g_clear_pointer (&draft->builder, ox_drawing_builder_free);
+  g_free (draft->kind);
+  g_free (draft->description);
+  g_free (draft->scale);
+}
+
+static void
+clear_page (gpointer data)
+{
+  OxPage *page = data;
+  g_free (page->label);
+  ox_drawing_unref (page->drawing);
+}
+
+/* finish_draft: puts the frame around it; title and description stay the draft's */
+static OxPage
+finish_draft (const OxSheetRun *run, OxDraft *draft, guint number)
+{
+  g_autofree char *sheet = g_strdup_printf ("%u / %u", number, run->drafts->len);
+  OxFormTexts texts = { draft->kind, sheet, draft->scale };
+  ox_form_append (&run->form, draft->builder, run->job->texts, &texts);
+  return (OxPage){ .width_mm = run->form.width,
+                   .height_mm = run->form.height,
+                   .title = draft->kind,
+                   .description = draft->description,
+                   .label = g_strdup_printf ("%u", number),
+                   .drawing = ox_drawing_builder_end (g_steal_pointer (&draft->builder)) };
+}
+
+static OxPageSet *
+finish (const OxSheetRun *run)
+{
+  g_autoptr (GArray) pages = g_array_new (FALSE, FALSE, sizeof (OxPage));
+  g_array_set_clear_func (pages, clear_page);
+  for (guint i = 0; i < run->drafts->len; i++)
+    {
+      OxPage page = finish_draft (run, &g_array_index (run->drafts, OxDraft, i), i + 1);
+      g_array_append_val (pages, page);
+    }
+  const OxTexts *texts = run->job->texts;
+  g_autofree char *keywords = g_strjoin (", ", texts->number, texts->revision, texts->status, NULL);
+  OxPageSet set = { .title = texts->title,
+                    .author = texts->author,
+                    .subject = texts->site,
+                    .keywords = keywords,
+                    .date = texts->date,
+                    .n_pages = pages->len,
+                    .pages = (OxPage *) (gpointer) pages->data };
+  return ox_page_set_new (&set);
+}
+
+OxPageSet *
+ox_sheets_new (const OxJob *job, const OxPlan *plan, const OxSheetOptions *options, GError **error)
+{
+  if (job->n_rooms == 0)
+    {
+      g_set_error_literal (error, OX_SHEETS_ERROR, OX_SHEETS_ERROR_NO_FLOOR,
+                           _ ("The job has no room yet: draw one first."));
+      return NULL;
+    }
+  g_autoptr (GArray) drafts = g_array_new (FALSE, FALSE, sizeof (OxDraft));
+  g_array_set_clear_func (drafts, clear_draft);
+  OxSheetRun run = { job, plan, ox_form_new (options, job->units), options->scale, drafts };
+  if ((options->which & OX_SHEET_SCOPE) && !ox_scope_append (&run, error))
+    return NULL;
+  if ((options->which & OX_SHEET_CREW) && !ox_crew_append (&run, error))
+    return NULL;
+  if (options->which & OX_SHEET_SCHEDULE)
+    ox_schedule_append (&run);
+  return finish (&run);
+}

@@ -1,0 +1,221 @@
+/* Oxturn: sheets/tags - tags beside what they name.
+ * SPDX-License-Identifier: GPL-3.0-or-later
+ */
+#include "sheets/tags.h"
+#include "drawing/text.h"
+#include <glib/gi18n-lib.h>
+
+#define TAG_MM 1.8
+#define TAG_GROUND_MM 0.7
+#define SIDE_TEXT_MM 1.8
+#define SIDE_OFFSET_MM 2.2
+#define DIRECTIONS 16
+#define DOT_MM 0.8
+
+static const double reaches_mm[] = { 6, 8, 11, 14, 18, 23, 29 };
+
+typedef struct
+{
+  const OxSheetRun *run;
+  const OxPlot *plot;
+  OxDrawingBuilder *builder;
+  OxLabels *labels;
+} Tagger;
+
+static OxPoint
+to_metres (const Tagger *tagger, OxPoint page)
+{
+  return ox_point_scale (ox_point_sub (page, tagger->plot->origin), 1 / tagger->plot->mm_per_m);
+}
+
+static gboolean
+in_area (const Tagger *tagger, OxBox box)
+{
+  OxBox area = tagger->plot->area;
+  return box.x0 > area.x0 + 2 && box.x1 < area.x1 - 2 && box.y0 > area.y0 + 17 && box.y1 < area.y1 - 2;
+}
+
+/* is_on_floor: whether a corner or the middle of a box on the page lies in a room */
+static gboolean
+is_on_floor (const Tagger *tagger, OxBox box)
+{
+  const double xs[] = { box.x0, (box.x0 + box.x1) / 2, box.x1 }, ys[] = { box.y0, (box.y0 + box.y1) / 2, box.y1 };
+  const OxJob *job = tagger->run->job;
+  for (int i = 0; i < 9; i++)
+    for (guint r = 0; r < job->n_rooms; r++)
+      if (ox_ring_contains (job->rooms[r]->ring, to_metres (tagger, (OxPoint){ xs[i % 3], ys[i / 3] })))
+        return TRUE;
+  return FALSE;
+}
+
+/* a tag at the end of a leader */
+typedef struct
+{
+  OxPoint from, to; /* mm: dot, and where the leader meets the tag */
+  OxAlign align;
+  OxLabelBox box, leader;
+} Tag;
+
+static Tag
+lay_tag (const Tagger *tagger, OxPoint from, double angle, double reach, double width)
+{
+  Tag tag = { .from = from, .to = { from.x + reach * cos (angle), from.y + reach * sin (angle) } };
+  double w = width + 2 * TAG_GROUND_MM, h = TAG_MM / 2 + TAG_GROUND_MM + 0.4;
+  tag.align = cos (angle) > 0.3 ? OX_ALIGN_START : cos (angle) < -0.3 ? OX_ALIGN_END : OX_ALIGN_MIDDLE;
+  double x = tag.align == OX_ALIGN_START ? 0 : tag.align == OX_ALIGN_END ? -w : -w / 2;
+  tag.box = (OxLabelBox){ to_metres (tagger, tag.to), 0, { x - 0.4, -h, x + w + 0.4, h } };
+  /* The leader's own place ends short of the tag, which would block it otherwise, and begins off its dot. */
+  tag.leader = (OxLabelBox){ to_metres (tagger, from), angle, { 0, -0.3, reach - h, 0.3 } };
+  return tag;
+}
+
+static OxBox
+page_box (const Tag *tag)
+{
+  OxBox mm = tag->box.mm;
+  return (OxBox){ tag->to.x + mm.x0, tag->to.y + mm.y0, tag->to.x + mm.x1, tag->to.y + mm.y1 };
+}
+
+static void
+append_tag (const Tagger *tagger, const Tag *tag, const char *text)
+{
+  ox_labels_take (tagger->labels, &tag->box);
+  ox_labels_take (tagger->labels, &tag->leader);
+  ox_drawing_builder_line (tagger->builder, OX_STYLE_LEADER, tag->from, tag->to);
+  ox_drawing_builder_mark (tagger->builder, OX_STYLE_LEADER, OX_MARK_DOT, tag->from, 0, DOT_MM);
+  double shift = tag->align == OX_ALIGN_START ? TAG_GROUND_MM : tag->align == OX_ALIGN_END ? -TAG_GROUND_MM : 0;
+  OxTextLook look = { OX_STYLE_TAG, TAG_MM, 0, tag->align, TRUE, FALSE, TAG_GROUND_MM };
+  ox_drawing_builder_text (tagger->builder, look, (OxPoint){ tag->to.x + shift, tag->to.y }, text);
+}
+
+/* try_leaders: the nearest free place around @from; @outside: off the floor only */
+static gboolean
+try_leaders (const Tagger *tagger, OxPoint from, const char *text, gboolean outside, guint n_reaches)
+{
+  double width = ox_text_width (text, TAG_MM, FALSE);
+  for (guint r = 0; r < n_reaches; r++)
+    for (guint i = 0; i < DIRECTIONS; i++)
+      {
+        /* Level and upright leaders first, then the slanted ones. */
+        guint step = (i * 4) % DIRECTIONS + (i * 4) / DIRECTIONS;
+        Tag tag = lay_tag (tagger, from, step * 2 * G_PI / DIRECTIONS, reaches_mm[r], width);
+        OxBox box = page_box (&tag);
+        if (!in_area (tagger, box) || (outside && is_on_floor (tagger, box))
+            || !ox_labels_is_free (tagger->labels, &tag.box) || !ox_labels_is_free (tagger->labels, &tag.leader))
+          continue;
+        append_tag (tagger, &tag, text);
+        return TRUE;
+      }
+  return FALSE;
+}
+
+static int
+larger_first (gconstpointer a, gconstpointer b)
+{
+  const OxEdge *p = *(const OxEdge *const *) a, *q = *(const OxEdge *const *) b;
+  if (p->area != q->area)
+    return p->area > q->area ? -1 : 1;
+  return g_strcmp0 (p->id, q->id);
+}
+
+static gboolean
+append_edge (const Tagger *tagger, const OxEdge *edge)
+{
+  OxUnits units = tagger->run->job->units;
+  OxPoint from = ox_plot_to_page (tagger->plot, ox_region_label_point (edge->region, NULL));
+  g_autofree char *area = ox_units_area_text (units, edge->area),
+                  *length = ox_units_length_text (units, edge->length, TRUE);
+  g_autofree char *text = g_strdup_printf ("%s  %s \xc2\xb7 %s", edge->id, area, length);
+  ox_drawing_builder_item (tagger->builder, edge->id, 0);
+  return try_leaders (tagger, from, text, TRUE, G_N_ELEMENTS (reaches_mm))
+         || try_leaders (tagger, from, edge->id, TRUE, G_N_ELEMENTS (reaches_mm))
+         || try_leaders (tagger, from, edge->id, FALSE, 3);
+}
+
+guint
+ox_tags_append_edges (const OxSheetRun *run, const OxPlot *plot, OxDrawingBuilder *builder, OxLabels *labels)
+{
+  Tagger tagger = { run, plot, builder, labels };
+  g_autoptr (GPtrArray) edges = g_ptr_array_new ();
+  for (guint i = 0; i < run->plan->n_edges; i++)
+    if (!ox_region_is_empty (run->plan->edges[i].region))
+      g_ptr_array_add (edges, &run->plan->edges[i]);
+  g_ptr_array_sort (edges, larger_first);
+  guint missing = 0;
+  for (guint i = 0; i < edges->len; i++)
+    missing += !append_edge (&tagger, g_ptr_array_index (edges, i));
+  ox_drawing_builder_item (builder, NULL, 0);
+  return missing;
+}
+
+/* --- Along the sides --- */
+
+/* append_along: @text in the middle of the side, just outside the room */
+static void
+append_along (const Tagger *tagger, const OxRoom *room, guint side, OxStyle style, const char *text)
+{
+  const OxRing *ring = room->ring;
+  OxPoint a = ox_plot_to_page (tagger->plot, ring->points[side]),
+          b = ox_plot_to_page (tagger->plot, ring->points[(side + 1) % ring->n]);
+  double length = ox_point_distance (a, b), sign = ox_ring_area (ring) >= 0 ? -1 : 1;
+  OxPoint out = { -(b.y - a.y) / length * sign, (b.x - a.x) / length * sign };
+  double angle = atan2 (b.y - a.y, b.x - a.x);
+  if (angle > G_PI / 2 + 1e-9 || angle <= -G_PI / 2 + 1e-9)
+    angle = remainder (angle + G_PI, 2 * G_PI);
+  static const double shares[] = { 0.5, 0.35, 0.65, 0.2, 0.8 };
+  double w = ox_text_width (text, SIDE_TEXT_MM, TRUE) / 2 + 1;
+  for (guint i = 0; i < G_N_ELEMENTS (shares); i++)
+    {
+      OxPoint at = ox_point_add (a, ox_point_scale (ox_point_sub (b, a), shares[i]));
+      at = ox_point_add (at, ox_point_scale (out, SIDE_OFFSET_MM));
+      OxLabelBox box = { to_metres (tagger, at), angle, { -w, -SIDE_TEXT_MM * 0.8, w, SIDE_TEXT_MM * 0.8 } };
+      if (!ox_labels_is_free (tagger->labels, &box))
+        continue;
+      ox_labels_take (tagger->labels, &box);
+      OxTextLook look = { style, SIDE_TEXT_MM, angle, OX_ALIGN_MIDDLE, TRUE, TRUE, 0.3 };
+      ox_drawing_builder_text (tagger->builder, look, at, text);
+      return;
+    }
+}
+
+void
+ox_tags_append_sides (const OxSheetRun *run, const OxPlot *plot, OxDrawingBuilder *builder, OxLabels *labels)
+{
+  Tagger tagger = { run, plot, builder, labels };
+  for (guint i = 0; i < run->plan->n_chalks; i++)
+    {
+      const OxChalk *chalk = &run->plan->chalks[i];
+      ox_drawing_builder_item (builder, run->job->rooms[chalk->room]->id, 0);
+      append_along (&tagger, run->job->rooms[chalk->room], chalk->base_side, OX_STYLE_CHALK, _ ("base wall"));
+    }
+  for (guint i = 0; i < run->job->n_rooms; i++)
+    for (guint k = 0; k < run->job->rooms[i]->ring->n; k++)
+      {
+        OxSide side = run->job->rooms[i]->sides[k];
+        if (side.kind != OX_SIDE_DROP)
+          continue;
+        g_autofree char *back = ox_units_length_text (run->job->units, side.keep_back, TRUE);
+        g_autofree char *text = g_strdup_printf (_ ("DROP: keep %s back"), back);
+        ox_drawing_builder_item (builder, run->job->rooms[i]->id, 0);
+        append_along (&tagger, run->job->rooms[i], k, OX_STYLE_DROP, text);
+      }
+  ox_drawing_builder_item (builder, NULL, 0);
+}
+
+void
+ox_tags_append_stations (const OxSheetRun *run, const OxPlot *plot, OxDrawingBuilder *builder, OxLabels *labels)
+{
+  for (guint i = 0; i < run->job->n_stations; i++)
+    {
+      const OxStation *station = run->job->stations[i];
+      OxPoint at = ox_plot_to_page (plot, station->at);
+      const char *name = station->name[0] != '\0' ? station->name : station->id;
+      double w = ox_text_width (name, TAG_MM, TRUE);
+      OxLabelBox box = { station->at, 0, { -2.6, -2.6, 3.4 + w + 0.6, 2.6 } };
+      ox_labels_take (labels, &box);
+      OxTextLook look = { OX_STYLE_STATION, TAG_MM, 0, OX_ALIGN_START, TRUE, TRUE, 0.5 };
+      ox_drawing_builder_item (builder, station->id, 0);
+      ox_drawing_builder_text (builder, look, (OxPoint){ at.x + 3.4, at.y }, name);
+    }
+  ox_drawing_builder_item (builder, NULL, 0);
+}

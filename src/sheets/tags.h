@@ -1,0 +1,19 @@
+/* Oxturn: sheets/tags - tags beside what they name, with leaders, on a crew drawing.
+ * SPDX-License-Identifier: GPL-3.0-or-later
+ */
+#pragma once
+#include "sheets/draft.h"
+G_BEGIN_DECLS
+
+/* ox_tags_append_edges:
+ * Each edge area gets a tag with id, area and length outside the rooms where a leader reaches, inside with its id alone where not.
+ * Returns: how many areas had no room for a tag; they are listed in the schedule only */
+guint ox_tags_append_edges (const OxSheetRun *run, const OxPlot *plot, OxDrawingBuilder *builder, OxLabels *labels);
+
+/* ox_tags_append_sides: drops with what to keep back, and the base walls of the chalk lines, along the sides of the rooms */
+void ox_tags_append_sides (const OxSheetRun *run, const OxPlot *plot, OxDrawingBuilder *builder, OxLabels *labels);
+
+/* ox_tags_append_stations: names of the stations beside them */
+void ox_tags_append_stations (const OxSheetRun *run, const OxPlot *plot, OxDrawingBuilder *builder, OxLabels *labels);
+
+G_END_DECLS
