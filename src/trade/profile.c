@@ -12,6 +12,10 @@ static const OxProfileSystem systems[] = {
 #include "trade/systems.inc"
 };
 
+static const OxProfileStarter starters[] = {
+#include "trade/starters.inc"
+};
+
 double
 ox_profile_texture_depth (double volume_ml, const double *diameters_mm, guint n)
 {
@@ -129,4 +133,37 @@ ox_profile_systems (guint *n)
 {
   *n = G_N_ELEMENTS (systems);
   return systems;
+}
+
+static double
+between (double a, double b, double share)
+{
+  return a + (b - a) * share;
+}
+
+OxProfileStarter
+ox_profile_starter (int csp)
+{
+  guint upper = 0;
+  while (upper < G_N_ELEMENTS (starters) - 1 && starters[upper].csp < csp)
+    upper++;
+  OxProfileStarter out = starters[upper];
+  if (upper > 0 && csp < out.csp)
+    {
+      const OxProfileStarter *below = &starters[upper - 1];
+      double share = (double) (csp - below->csp) / (out.csp - below->csp);
+      out.depth_low_mm = between (below->depth_low_mm, out.depth_low_mm, share);
+      out.depth_high_mm = between (below->depth_high_mm, out.depth_high_mm, share);
+      out.dose_low = between (below->dose_low, out.dose_low, share);
+      out.dose_high = between (below->dose_high, out.dose_high, share);
+    }
+  out.csp = csp;
+  return out;
+}
+
+double
+ox_profile_tilt (double left_mm, double right_mm)
+{
+  g_return_val_if_fail (left_mm > 0 && right_mm > 0, 0);
+  return (right_mm - left_mm) / (right_mm + left_mm);
 }

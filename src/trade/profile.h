@@ -106,4 +106,33 @@ typedef struct
 /* ox_profile_systems: what is laid afterwards and the profile usually asked for, data/trade/systems.csv; @n: (out) */
 const OxProfileSystem *ox_profile_systems (guint *n);
 
+typedef struct
+{
+  const char *id;
+  int csp;
+  double depth_low_mm, depth_high_mm; /* mean depth removed */
+  double dose_low, dose_high;         /* shot thrown, kg/m2 */
+  int typical;
+  const char *source;
+} OxProfileStarter;
+
+/* ox_profile_starter:
+ * @csp: 1 to 10
+ *
+ * What a profile step usually takes, from data/trade/starters.csv: between its rows by straight interpolation, beyond
+ * its ends the last row. A figure to start an estimate with, until a test patch was blasted.
+ * Example: CSP 4 lies halfway between 0.1 to 0.3 mm and 0.3 to 0.8 mm: 0.2 to 0.55 mm.
+ */
+OxProfileStarter ox_profile_starter (int csp);
+
+/* ox_profile_tilt:
+ * @left_mm, @right_mm: texture depth in the left and the right third of one strip, looking along the travel; > 0
+ *
+ *      tilt = (right - left) / (right + left)
+ *
+ * How unevenly the pattern cuts from side to side: 0 is even, above 0 the right side is cut deeper. Derived.
+ * Example: 0.40 mm left and 0.60 mm right are 0.2, that is 20 % off the middle to either side.
+ */
+double ox_profile_tilt (double left_mm, double right_mm);
+
 G_END_DECLS

@@ -40,3 +40,27 @@ ox_shifts_refills (const OxHopper *hopper, double minutes)
   double refills = ceil (minutes * hopper->flow * hopper->loss_share / hopper->usable - FORGIVEN_MINUTES) - 1;
   return (guint) MAX (refills, 0);
 }
+
+double
+ox_shifts_split (const double *rooms, guint n, guint machines, guint *machine)
+{
+  g_return_val_if_fail (machines >= 1, 0);
+  g_autofree double *load = g_new0 (double, machines);
+  g_autofree gboolean *given = g_new0 (gboolean, n);
+  double longest = 0;
+  for (guint round = 0; round < n; round++)
+    {
+      guint room = n, least = 0;
+      for (guint i = 0; i < n; i++)
+        if (!given[i] && (room == n || rooms[i] > rooms[room]))
+          room = i;
+      for (guint m = 1; m < machines; m++)
+        if (load[m] < load[least])
+          least = m;
+      given[room] = TRUE;
+      machine[room] = least;
+      load[least] += rooms[room];
+      longest = MAX (longest, load[least]);
+    }
+  return longest;
+}

@@ -36,6 +36,19 @@ double ox_shifts_working (const OxShiftRules *rules);
  */
 guint ox_shifts_share_out (const OxShiftRules *rules, const double *pieces, guint n, guint *shifts);
 
+/* ox_shifts_split:
+ * @rooms: minutes of @n rooms or fields that are worked on independently, each >= 0
+ * @machines: that work in parallel, 1 or more
+ * @machine: (out): @n numbers from 0, which machine takes which room
+ *
+ * The longest room first, each to the machine that has least so far; among equals the earlier one. The longest machine works at most
+ * 4/3 - 1/(3 machines) of the shortest time possible.
+ * Source: R. L. Graham, Bounds on multiprocessing timing anomalies, SIAM J. Appl. Math. 17 (1969).
+ * Example: rooms of 50, 40, 30, 30, 20 min on 2 machines: 50, 30 and 40, 30, 20; done after 90 min.
+ * Returns: minutes until the last machine is done
+ */
+double ox_shifts_split (const double *rooms, guint n, guint machines, guint *machine);
+
 typedef struct
 {
   double flow;       /* abrasive thrown, kg/min */

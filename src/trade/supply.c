@@ -77,6 +77,12 @@ ox_supply_judge (double share, double warn, double stop)
 }
 
 double
+ox_supply_long_cord_allowance (double length)
+{
+  return CLAMP ((length - 100) * 0.00005, 0, 0.005);
+}
+
+double
 ox_supply_continuous_limit (double circuit, double continuous_share)
 {
   g_return_val_if_fail (circuit >= 0 && continuous_share > 0, 0);

@@ -85,6 +85,17 @@ typedef enum
 /* ox_supply_judge: @share against the limits @warn and @stop, a limit itself being allowed */
 OxDropVerdict ox_supply_judge (double share, double warn, double stop);
 
+/* ox_supply_long_cord_allowance:
+ * @length: m one way
+ *
+ *      0.005 % for each metre beyond 100 m, at most 0.5 %
+ *
+ * By how much the limit of a public supply may be raised on long runs. Source: BS 7671 Appendix 4.
+ * Example: 150 m raise 5 % to 5.25 %.
+ * Returns: a share to be added to the limit
+ */
+double ox_supply_long_cord_allowance (double length);
+
 /* ox_supply_continuous_limit:
  * @circuit: rating in amperes
  * @continuous_share: 0.8: a circuit is to have 125 % of a load that lasts three hours or more

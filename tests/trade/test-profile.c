@@ -160,6 +160,33 @@ test_systems (void)
   g_assert_cmpfloat (systems[n - 1].thick_high_mm, ==, 0);
 }
 
+static void
+test_starter (void)
+{
+  near (ox_profile_starter (3).depth_high_mm, 0.3, 1e-12);
+  near (ox_profile_starter (4).depth_low_mm, 0.2, 1e-12);
+  near (ox_profile_starter (4).depth_high_mm, 0.55, 1e-12);
+  near (ox_profile_starter (6).dose_high, 265, 1e-9);
+  near (ox_profile_starter (1).depth_low_mm, 0.1, 1e-12);
+  near (ox_profile_starter (10).dose_high, 350, 1e-12);
+  for (int csp = 2; csp <= 10; csp++)
+    {
+      OxProfileStarter step = ox_profile_starter (csp), below = ox_profile_starter (csp - 1);
+      g_assert_cmpint (step.csp, ==, csp);
+      g_assert_cmpint (step.typical, ==, 1);
+      g_assert_true (step.depth_low_mm < step.depth_high_mm && step.dose_low < step.dose_high);
+      g_assert_true (step.depth_low_mm >= below.depth_low_mm && step.dose_low >= below.dose_low);
+    }
+}
+
+static void
+test_tilt (void)
+{
+  near (ox_profile_tilt (0.40, 0.60), 0.2, 1e-12);
+  near (ox_profile_tilt (0.60, 0.40), -0.2, 1e-12);
+  g_assert_cmpfloat (ox_profile_tilt (0.5, 0.5), ==, 0);
+}
+
 int
 main (int argc, char **argv)
 {
@@ -174,6 +201,8 @@ main (int argc, char **argv)
   g_test_add_func ("/trade/profile/fit/recovers-a-power-law", test_fit_recovers);
   g_test_add_func ("/trade/profile/fit/spread", test_fit_spread);
   g_test_add_func ("/trade/profile/fit/deeper-when-faster-is-refused", test_fit_reversed);
+  g_test_add_func ("/trade/profile/starter/grows-with-the-profile", test_starter);
+  g_test_add_func ("/trade/profile/tilt/examples", test_tilt);
   g_test_add_func ("/trade/profile/methods/ranges", test_methods);
   g_test_add_func ("/trade/profile/systems/thicker-asks-for-more", test_systems);
   return g_test_run ();

@@ -77,6 +77,52 @@ test_refills (void)
   g_assert_cmpuint (ox_shifts_refills (&hopper, 0), ==, 0);
 }
 
+static void
+test_split (void)
+{
+  static const double rooms[] = { 30, 50, 20, 40, 30 };
+  static const guint expected[] = { 1, 0, 1, 1, 0 };
+  guint machine[5];
+  g_assert_cmpfloat (ox_shifts_split (rooms, 5, 2, machine), ==, 90);
+  for (guint i = 0; i < 5; i++)
+    g_assert_cmpuint (machine[i], ==, expected[i]);
+  g_assert_cmpfloat (ox_shifts_split (rooms, 5, 1, machine), ==, 170);
+  g_assert_cmpfloat (ox_shifts_split (rooms, 0, 3, machine), ==, 0);
+}
+
+/* Shortest time for 9 rooms on 3 machines by trying all 3^9 ways. */
+static double
+shortest (const double *rooms)
+{
+  double best = G_MAXDOUBLE;
+  for (guint way = 0; way < 19683; way++)
+    {
+      double load[3] = { 0 };
+      guint rest = way;
+      for (guint i = 0; i < 9; i++, rest /= 3)
+        load[rest % 3] += rooms[i];
+      best = MIN (best, MAX (load[0], MAX (load[1], load[2])));
+    }
+  return best;
+}
+
+static void
+test_split_is_fair (void)
+{
+  for (guint round = 0; round < 60; round++)
+    {
+      double rooms[9], load[3] = { 0 };
+      guint machine[9];
+      for (guint i = 0; i < 9; i++)
+        rooms[i] = g_test_rand_double_range (5, 200);
+      double longest = ox_shifts_split (rooms, 9, 3, machine);
+      for (guint i = 0; i < 9; i++)
+        load[machine[i]] += rooms[i];
+      g_assert_cmpfloat_with_epsilon (longest, MAX (load[0], MAX (load[1], load[2])), 1e-9);
+      g_assert_cmpfloat (longest, <=, shortest (rooms) * (4.0 / 3 - 1.0 / 9) + 1e-9);
+    }
+}
+
 int
 main (int argc, char **argv)
 {
@@ -86,5 +132,7 @@ main (int argc, char **argv)
   g_test_add_func ("/trade/shifts/share-out/forgives-rounding", test_share_out_rounding);
   g_test_add_func ("/trade/shifts/share-out/fills-in-order", test_share_out_properties);
   g_test_add_func ("/trade/shifts/refills/examples", test_refills);
+  g_test_add_func ("/trade/shifts/split/example", test_split);
+  g_test_add_func ("/trade/shifts/split/within-the-bound", test_split_is_fair);
   return g_test_run ();
 }

@@ -188,6 +188,17 @@ test_judge (void)
   g_assert_cmpint (ox_supply_judge (11.6 / 230, warn, stop), ==, OX_DROP_TOO_HIGH);
 }
 
+/* BS 7671 Appendix 4: 5 % become 5.25 % over 150 m, 5.5 % over 200 m and no more beyond. */
+static void
+test_long_cord (void)
+{
+  g_assert_cmpfloat (ox_supply_long_cord_allowance (100), ==, 0);
+  g_assert_cmpfloat (ox_supply_long_cord_allowance (20), ==, 0);
+  near (ox_supply_long_cord_allowance (150), 0.0025, 1e-12);
+  near (ox_supply_long_cord_allowance (200), 0.005, 1e-12);
+  near (ox_supply_long_cord_allowance (900), 0.005, 1e-12);
+}
+
 /* NFPA 70: a circuit carries 80 % of its rating for three hours or more. */
 static void
 test_continuous (void)
@@ -228,6 +239,7 @@ main (int argc, char **argv)
   g_test_add_func ("/trade/supply/longest/examples", test_longest);
   g_test_add_func ("/trade/supply/longest/meets-the-limit", test_longest_meets_limit);
   g_test_add_func ("/trade/supply/judge/limits", test_judge);
+  g_test_add_func ("/trade/supply/long-cord/allowance", test_long_cord);
   g_test_add_func ("/trade/supply/continuous/four-fifths", test_continuous);
   g_test_add_func ("/trade/supply/conductors/thicker-is-better", test_conductors);
   return g_test_run ();
