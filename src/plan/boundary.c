@@ -48,15 +48,6 @@ add_stretch (OxLayout *layout, guint index, const Side *side, GArray *out)
   g_array_append_val (out, stretch);
 }
 
-static gboolean
-find_frame (const OxLayout *layout, double angle)
-{
-  for (guint i = 0; i < layout->frames->len; i++)
-    if (fabs (remainder (((const OxFrame *) g_ptr_array_index (layout->frames, i))->angle - angle, G_PI)) < 0.000175)
-      return TRUE;
-  return FALSE;
-}
-
 void
 ox_boundary_sides (OxLayout *layout, double least, guint max_frames, GArray *out)
 {
@@ -77,8 +68,8 @@ ox_boundary_sides (OxLayout *layout, double least, guint max_frames, GArray *out
     {
       const Side *side = &g_array_index (sides, Side, i);
       double angle = atan2 (side->b.y - side->a.y, side->b.x - side->a.x);
-      if (layout->frames->len < max_frames || find_frame (layout, angle))
-        add_stretch (layout, ox_layout_frame (layout, angle), side, out);
+      if (layout->frames->len < max_frames || ox_layout_find_frame (layout, angle, side->length) >= 0)
+        add_stretch (layout, ox_layout_frame (layout, angle, side->length), side, out);
     }
 }
 
@@ -87,7 +78,7 @@ ox_boundary_boxes (OxLayout *layout, GArray *out)
 {
   const OxRegion *travel = layout->travel;
   const OxFrame *main_frame = g_ptr_array_index (layout->frames, 0);
-  guint frames[2] = { 0, ox_layout_frame (layout, main_frame->angle + G_PI / 2) };
+  guint frames[2] = { 0, ox_layout_frame (layout, main_frame->angle + G_PI / 2, 0) };
   for (guint r = 0; r < travel->n_rings; r++)
     for (guint k = 0; k < 2 && travel->rings[r].hole; k++)
       {

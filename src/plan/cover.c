@@ -157,34 +157,87 @@ ox_cover_add (OxCover *cover, const OxBand *band, int by)
     }
 }
 
-guint
-ox_cover_samples (const OxCover *cover, const OxBand *band)
+/* Bands along the raster's rows or columns are counted cell by cell, exactly as they were added; others are sampled. */
+typedef enum
 {
-  return (guint) MAX (1.0, round (band->width / cover->cell));
+  ALONG_ROWS,
+  ALONG_COLUMNS,
+  SLANTED
+} Run;
+
+static Run
+band_run (const OxCover *cover, const OxBand *band, double *c, double *s)
+{
+  double turn_c = cos (band->angle), turn_s = sin (band->angle);
+  *c = turn_c * cover->cos_a + turn_s * cover->sin_a; /* band's frame seen from the raster's */
+  *s = turn_s * cover->cos_a - turn_c * cover->sin_a;
+  if (fabs (*s) < 1e-9)
+    return ALONG_ROWS;
+  return fabs (*c) < 1e-9 ? ALONG_COLUMNS : SLANTED;
 }
 
-void
-ox_cover_profile (const OxCover *cover, const OxBand *band, guint level, double *step, GArray *out)
+/* Cells whose middle lies between @lo and @hi, from @base on: first and one past the last of @n. */
+static void
+cells_between (const OxCover *cover, double lo, double hi, guint n, guint *first, guint *end)
+{
+  *first = (guint) CLAMP (ceil (lo / cover->cell - 0.5), 0.0, (double) n);
+  *end = (guint) CLAMP (ceil (hi / cover->cell - 0.5), 0.0, (double) n);
+}
+
+/* Counts along rows or columns; entries lie in the order of the band's x. */
+static void
+profile_straight (const OxCover *cover, const OxBand *band, guint level, Run run, OxProfile *out)
+{
+  OxPoint q[4];
+  OxBox box = OX_BOX_EMPTY;
+  guint i0, i1, j0, j1;
+  band_corners (cover, band, q);
+  for (guint i = 0; i < 4; i++)
+    ox_box_add (&box, q[i]);
+  cells_between (cover, box.x0 - cover->x0, box.x1 - cover->x0, cover->n_x, &i0, &i1);
+  cells_between (cover, box.y0 - cover->y0, box.y1 - cover->y0, cover->n_y, &j0, &j1);
+  guint n = run == ALONG_ROWS ? i1 - i0 : j1 - j0;
+  gboolean backwards = run == ALONG_ROWS ? q[1].x < q[0].x : q[1].y < q[0].y;
+  /* The first cell's lower edge, in the band's own x. */
+  double lead = run == ALONG_ROWS ? i0 * cover->cell + cover->x0 - box.x0 : j0 * cover->cell + cover->y0 - box.y0;
+  double tail = (run == ALONG_ROWS ? box.x1 - box.x0 : box.y1 - box.y0) - lead - n * cover->cell;
+  out->step = cover->cell;
+  out->x0 = band->x0 + (backwards ? tail : lead);
+  out->sample_m2 = cover->cell * cover->cell;
+  g_array_set_size (out->counts, n);
+  if (n == 0)
+    return;
+  memset (out->counts->data, 0, sizeof (guint) * n);
+  guint *sums = (guint *) (void *) out->counts->data;
+  for (guint j = j0; j < j1; j++)
+    for (guint i = i0; i < i1; i++)
+      {
+        gsize at = (gsize) j * cover->n_x + i;
+        guint k = run == ALONG_ROWS ? i - i0 : j - j0;
+        sums[backwards ? n - 1 - k : k] += cover->need[at] & (cover->count[at] == level);
+      }
+}
+
+static void
+profile_slanted (const OxCover *cover, const OxBand *band, guint level, double c, double s, OxProfile *out)
 {
   double length = band->x1 - band->x0;
   guint along = (guint) MAX (1.0, round (length / cover->cell));
+  guint across = (guint) MAX (1.0, round (band->width / cover->cell));
   /* Cells whose middle lies outside the band must not be looked at, so the outermost samples keep off its long sides. */
   double inner = MAX (band->width - 1.5 * cover->cell, band->width / 2);
-  guint across = ox_cover_samples (cover, band);
   double da = length / along, dw = inner / across;
-  double turn_c = cos (band->angle), turn_s = sin (band->angle);
-  double c = turn_c * cover->cos_a + turn_s * cover->sin_a; /* band's frame seen from the raster's */
-  double s = turn_s * cover->cos_a - turn_c * cover->sin_a;
-  g_array_set_size (out, along);
-  memset (out->data, 0, sizeof (guint) * along);
-  guint *sums = (guint *) (void *) out->data;
-  *step = da;
+  out->step = da;
+  out->x0 = band->x0;
+  out->sample_m2 = da * band->width / across;
+  g_array_set_size (out->counts, along);
+  memset (out->counts->data, 0, sizeof (guint) * along);
+  guint *sums = (guint *) (void *) out->counts->data;
+  double sx = da * c / cover->cell, sy = da * s / cover->cell;
   for (guint w = 0; w < across; w++)
     {
-      double y = band->y - inner / 2 + (w + 0.5) * dw;
-      double x = band->x0 + da / 2;
+      double y = band->y - inner / 2 + (w + 0.5) * dw, x = band->x0 + da / 2;
       double fx = (x * c - y * s - cover->x0) / cover->cell, fy = (x * s + y * c - cover->y0) / cover->cell;
-      double sx = da * c / cover->cell, sy = da * s / cover->cell;
       for (guint i = 0; i < along; i++, fx += sx, fy += sy)
         {
           if (fx < 0 || fy < 0 || fx >= cover->n_x || fy >= cover->n_y)
@@ -193,6 +246,17 @@ ox_cover_profile (const OxCover *cover, const OxBand *band, guint level, double 
           sums[i] += cover->need[at] & (cover->count[at] == level);
         }
     }
+}
+
+void
+ox_cover_profile (const OxCover *cover, const OxBand *band, guint level, OxProfile *out)
+{
+  double c, s;
+  Run run = band_run (cover, band, &c, &s);
+  if (run == SLANTED)
+    profile_slanted (cover, band, level, c, s, out);
+  else
+    profile_straight (cover, band, level, run, out);
 }
 
 double

@@ -33,16 +33,19 @@ void ox_cover_free (OxCover *cover);
 /* ox_cover_add: counts the cells under @band up (@by = +1) or down (-1) */
 void ox_cover_add (OxCover *cover, const OxBand *band, int by);
 
+/* what lies under a band, step by step along it */
+typedef struct
+{
+  GArray *counts;   /* guint: cells, or samples, that count; owned by the caller and used again and again */
+  double x0, step;  /* entry i stands for x0 + i step to x0 + (i + 1) step in the band's frame */
+  double sample_m2; /* m2 that one of them stands for */
+} OxProfile;
+
 /* ox_cover_profile:
  * @level: count that matters: 0 for uncovered cells, 1 for cells that one strip alone covers
- * @step: (out): m along the band for each entry
- * @out: (element-type guint): set to the number of samples across, of ox_cover_samples(), on needed cells with exactly that count, in each step
- *       along the band from x0 on
+ * @out: its counts are set to the number of needed cells with exactly that count
  */
-void ox_cover_profile (const OxCover *cover, const OxBand *band, guint level, double *step, GArray *out);
-
-/* ox_cover_samples: how many samples across ox_cover_profile() takes; each stands for that part of the band's width */
-guint ox_cover_samples (const OxCover *cover, const OxBand *band);
+void ox_cover_profile (const OxCover *cover, const OxBand *band, guint level, OxProfile *out);
 
 double ox_cover_left (const OxCover *cover); /* m2 still uncovered */
 

@@ -30,7 +30,7 @@ typedef struct
   OxLayout *layout;
   GArray *candidates; /* Candidate */
   GArray *spans;      /* OxSpan */
-  GArray *profile;
+  OxProfile profile;
   GArray *queue;      /* guint: heap of candidates, greatest rate first */
   double move_seconds; /* what reaching a strip costs at a guess */
 } Finish;
@@ -42,16 +42,16 @@ best_stretch (Finish *finish, Candidate *c, OxSpan span)
   OxLayout *layout = finish->layout;
   const OxMachine *m = layout->machine;
   const OxFrame *frame = g_ptr_array_index (layout->frames, c->frame);
-  double half = m->blast_length / 2, step = 0;
+  OxProfile *profile = &finish->profile;
+  double half = m->blast_length / 2;
   OxBand band = { frame->angle, span.lo - half, span.hi + half, c->y, m->blast_width };
-  ox_cover_profile (layout->cover, &band, 0, &step, finish->profile);
-  double sample_m2 = step * m->blast_width / ox_cover_samples (layout->cover, &band);
-  double worth = sample_m2 * ox_layout_hand_seconds (layout), cost = step / m->travel_speed * 60;
+  ox_cover_profile (layout->cover, &band, 0, profile);
+  double worth = profile->sample_m2 * ox_layout_hand_seconds (layout), cost = profile->step / m->travel_speed * 60;
   double sum = 0, best = 0;
   guint start = 0, from = 0, to = 0, cells = 0, best_cells = 0;
-  for (guint i = 0; i < finish->profile->len; i++)
+  for (guint i = 0; i < profile->counts->len; i++)
     {
-      guint n = g_array_index (finish->profile, guint, i);
+      guint n = g_array_index (profile->counts, guint, i);
       if (sum <= 0)
         {
           sum = 0;
@@ -70,7 +70,7 @@ best_stretch (Finish *finish, Candidate *c, OxSpan span)
     }
   if (best <= 0)
     return;
-  double x0 = MAX (span.lo, band.x0 + from * step), x1 = MIN (span.hi, band.x0 + to * step);
+  double x0 = MAX (span.lo, profile->x0 + from * profile->step + half), x1 = MIN (span.hi, profile->x0 + to * profile->step - half);
   double lack = m->min_strip - (x1 - x0);
   if (lack > 0)
     {
@@ -79,7 +79,7 @@ best_stretch (Finish *finish, Candidate *c, OxSpan span)
       x1 = MIN (span.hi, x1 + lack - before);
     }
   double seconds = (x1 - x0) / m->travel_speed * 60 + finish->move_seconds;
-  double gain = best_cells * sample_m2;
+  double gain = best_cells * profile->sample_m2;
   if (gain * ox_layout_hand_seconds (layout) > seconds && gain / seconds > c->rate)
     {
       c->x0 = x0;
@@ -238,26 +238,6 @@ gather (Finish *finish)
       add_along (finish, &g_array_index (stretches, OxStretch, i));
 }
 
-/* How far the lane at @y should move so that no slot stays open between it and a parallel strip beside it: the neighbour's overlap is short, or the
- * floor between them is too narrow to be worth a strip. 0 when all is well. */
-static double
-slot_shift (const OxLayout *layout, const Candidate *c)
-{
-  const OxMachine *m = layout->machine;
-  double most = m->blast_width - m->min_overlap;
-  for (guint i = 0; i < layout->drafts->len; i++)
-    {
-      const OxDraft *draft = &g_array_index (layout->drafts, OxDraft, i);
-      if (draft->frame != c->frame)
-        continue;
-      double off = draft->y - c->y;
-      double shared = MIN (draft->x1, c->x1) - MAX (draft->x0, c->x0);
-      if (shared > m->blast_length && fabs (off) > most + 1e-4 && fabs (off) < m->blast_width * 1.25)
-        return off > 0 ? off - most : off + most;
-    }
-  return 0;
-}
-
 /* Moves the candidate next to its neighbour; FALSE when it does not fit there or is worth nothing there. */
 static gboolean
 shift_candidate (Finish *finish, const Candidate *c, double shift, Candidate *out)
@@ -281,7 +261,7 @@ shift_candidate (Finish *finish, const Candidate *c, double shift, Candidate *ou
     }
   rate_candidate (finish, out);
   g_array_set_size (finish->spans, kept);
-  return out->rate > 0 && slot_shift (layout, out) == 0;
+  return out->rate > 0 && ox_layout_slot_shift (layout, out->frame, out->y, (OxSpan) { out->x0, out->x1 }) == 0;
 }
 
 /* A strip on a chalk line of the lane grid is a main strip wherever it was laid. */
@@ -297,7 +277,7 @@ lay_candidate (Finish *finish, const Candidate *c)
 {
   OxLayout *layout = finish->layout;
   Candidate laid = *c;
-  double shift = slot_shift (layout, c);
+  double shift = ox_layout_slot_shift (layout, c->frame, c->y, (OxSpan) { c->x0, c->x1 });
   if (shift != 0 && !shift_candidate (finish, c, shift, &laid))
     return FALSE;
   OxDraft draft = { laid.frame,
@@ -317,12 +297,11 @@ lay_candidate (Finish *finish, const Candidate *c)
 gboolean
 ox_layout_finish (OxLayout *layout, const OxRun *run)
 {
-  const OxMachine *m = layout->machine;
   g_autoptr (GArray) candidates = g_array_new (FALSE, FALSE, sizeof (Candidate));
   g_autoptr (GArray) spans = g_array_new (FALSE, FALSE, sizeof (OxSpan));
-  g_autoptr (GArray) profile = g_array_new (FALSE, FALSE, sizeof (guint));
+  g_autoptr (GArray) counts = g_array_new (FALSE, FALSE, sizeof (guint));
   g_autoptr (GArray) queue = g_array_new (FALSE, FALSE, sizeof (guint));
-  Finish finish = { layout, candidates, spans, profile, queue, 0.6 * m->swing_s + 4 };
+  Finish finish = { layout, candidates, spans, { .counts = counts }, queue, ox_layout_move_seconds (layout) };
   gather (&finish);
   for (guint i = 0; i < candidates->len; i++)
     g_array_append_val (queue, i);

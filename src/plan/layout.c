@@ -3,7 +3,8 @@
  */
 #include "plan/layout.h"
 
-#define SAME_ANGLE 0.000175 /* 0.01 degree */
+#define SAME_ANGLE 1e-7  /* radians */
+#define MOST_STRAY 0.015 /* m */
 #define SAME_LANE 0.0002    /* m */
 
 /* Cells a tenth of the width that a strip adds: fine enough to see what a strip is worth. */
@@ -26,7 +27,7 @@ ox_layout_new (const OxFloor *floor, guint room, const OxJob *job, double angle,
   layout->cover = ox_cover_new (layout->target, angle, cell_size (job->machine));
   layout->lanes = g_array_new (FALSE, FALSE, sizeof (OxLane));
   layout->drafts = g_array_new (FALSE, FALSE, sizeof (OxDraft));
-  ox_layout_frame (layout, angle);
+  ox_layout_frame (layout, angle, 0);
   return layout;
 }
 
@@ -42,15 +43,30 @@ ox_layout_free (OxLayout *layout)
   g_free (layout);
 }
 
-guint
-ox_layout_frame (OxLayout *layout, double angle)
+int
+ox_layout_find_frame (const OxLayout *layout, double angle, double length)
 {
+  int best = -1;
+  double least = length > 0 ? MIN (MOST_STRAY / length, 0.05) : SAME_ANGLE;
   for (guint i = 0; i < layout->frames->len; i++)
     {
       const OxFrame *frame = g_ptr_array_index (layout->frames, i);
-      if (fabs (remainder (frame->angle - angle, G_PI)) < SAME_ANGLE)
-        return i;
+      double off = fabs (remainder (frame->angle - angle, G_PI));
+      if (off < least)
+        {
+          least = off;
+          best = (int) i;
+        }
     }
+  return best;
+}
+
+guint
+ox_layout_frame (OxLayout *layout, double angle, double length)
+{
+  int found = ox_layout_find_frame (layout, angle, length);
+  if (found >= 0)
+    return (guint) found;
   g_ptr_array_add (layout->frames, ox_frame_new (layout->travel, layout->target, layout->machine, angle));
   return layout->frames->len - 1;
 }
@@ -97,4 +113,11 @@ double
 ox_layout_hand_seconds (const OxLayout *layout)
 {
   return 3600 / layout->hand_rate;
+}
+
+double
+ox_layout_move_seconds (const OxLayout *layout)
+{
+  /* Most short strips are reached by rolling back, some need a swing first. */
+  return 0.6 * layout->machine->swing_s + 4;
 }

@@ -58,8 +58,17 @@ typedef struct
 OxLayout *ox_layout_new (const OxFloor *floor, guint room, const OxJob *job, double angle, OxWork work) G_GNUC_WARN_UNUSED_RESULT;
 void ox_layout_free (OxLayout *layout);
 
-/* ox_layout_frame: index of the frame for @angle (modulo 180 degrees, to 0.01 degree), made when it is new */
-guint ox_layout_frame (OxLayout *layout, double angle);
+/* ox_layout_frame:
+ * @angle: direction of the lanes, modulo 180 degrees
+ * @length: m of a wall that they are to lie along; 0 for an exact direction
+ *
+ * Returns: index of the frame; one that is there already serves when the wall strays from it by less than 15 mm, so that walls which are a hair off
+ * parallel share their lanes; else it is made
+ */
+guint ox_layout_frame (OxLayout *layout, double angle, double length);
+
+/* ox_layout_find_frame: as above, -1 when there is none yet */
+int ox_layout_find_frame (const OxLayout *layout, double angle, double length);
 
 /* ox_layout_lane: index of the lane at @y in @frame, made when none lies within 0.2 mm */
 guint ox_layout_lane (OxLayout *layout, guint frame, double y);
@@ -69,8 +78,16 @@ void ox_layout_add (OxLayout *layout, const OxDraft *draft);
 void ox_layout_remove (OxLayout *layout, guint i);
 OxBand ox_layout_band (const OxLayout *layout, const OxDraft *draft);
 
-/* ox_layout_seconds_per_m2: what a square metre costs by hand */
-double ox_layout_hand_seconds (const OxLayout *layout);
+double ox_layout_hand_seconds (const OxLayout *layout); /* seconds that a square metre takes by hand */
+double ox_layout_move_seconds (const OxLayout *layout); /* seconds that it takes to reach one more short strip, at a guess */
+
+/* ox_layout_slot_shift:
+ * @frame, @y, @x: a stretch of a lane where a strip is to be laid
+ *
+ * Returns: m by which the lane should move across so that no slot stays open between the strip and a parallel one beside it, which would overlap it
+ * by less than it must or leave floor too narrow to be worth a strip; 0 when all is well
+ */
+double ox_layout_slot_shift (const OxLayout *layout, guint frame, double y, OxSpan x);
 
 /* ox_layout_mains: lays the main strips: an even grid of lanes over the width that can be reached, strips cut by what stands in the way.
  * Returns: FALSE when no strip fits */

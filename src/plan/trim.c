@@ -3,23 +3,34 @@
  */
 #include "plan/layout.h"
 
-/* First and last step of the draft's band that it alone covers; FALSE when there is none. */
+/* First and last step of the draft's band that it alone covers, and how much floor that is; FALSE when there is none. */
 static gboolean
-own_part (const OxLayout *layout, const OxBand *band, GArray *profile, OxSpan *out)
+own_part (const OxLayout *layout, const OxBand *band, OxProfile *profile, OxSpan *out, double *own_m2)
 {
-  double step;
-  ox_cover_profile (layout->cover, band, 1, &step, profile);
-  guint first = G_MAXUINT, last = 0;
-  for (guint i = 0; i < profile->len; i++)
-    if (g_array_index (profile, guint, i) > 0)
-      {
-        first = MIN (first, i);
-        last = i;
-      }
+  guint first = G_MAXUINT, last = 0, cells = 0;
+  ox_cover_profile (layout->cover, band, 1, profile);
+  for (guint i = 0; i < profile->counts->len; i++)
+    {
+      guint n = g_array_index (profile->counts, guint, i);
+      if (n == 0)
+        continue;
+      first = MIN (first, i);
+      last = i;
+      cells += n;
+    }
   if (first == G_MAXUINT)
     return FALSE;
-  *out = (OxSpan) { band->x0 + first * step, band->x0 + (last + 1) * step };
+  *out = (OxSpan) { profile->x0 + first * profile->step, profile->x0 + (last + 1) * profile->step };
+  *own_m2 = cells * profile->sample_m2;
   return TRUE;
+}
+
+/* Whether doing the strip's own floor by hand costs less than the strip. */
+static gboolean
+is_idle (const OxLayout *layout, OxSpan own, double own_m2)
+{
+  double seconds = MAX (own.hi - own.lo, layout->machine->min_strip) / layout->machine->travel_speed * 60;
+  return own_m2 * ox_layout_hand_seconds (layout) < seconds + ox_layout_move_seconds (layout) / 2;
 }
 
 /* New ends: what the draft alone covers and a seam on both sides, min_strip long or more, never longer than it was. */
@@ -46,18 +57,20 @@ trim_draft (const OxLayout *layout, OxDraft *draft, OxSpan own)
 static void
 trim_all (OxLayout *layout, OxStripKind kind)
 {
-  g_autoptr (GArray) profile = g_array_new (FALSE, FALSE, sizeof (guint));
+  g_autoptr (GArray) counts = g_array_new (FALSE, FALSE, sizeof (guint));
+  OxProfile profile = { .counts = counts };
   for (guint i = 0; i < layout->drafts->len;)
     {
       OxDraft *draft = &g_array_index (layout->drafts, OxDraft, i);
       OxBand band = ox_layout_band (layout, draft);
       OxSpan own;
+      double own_m2;
       if (draft->kind != kind)
         {
           i++;
           continue;
         }
-      if (!own_part (layout, &band, profile, &own))
+      if (!own_part (layout, &band, &profile, &own, &own_m2) || is_idle (layout, own, own_m2))
         {
           ox_layout_remove (layout, i);
           continue;

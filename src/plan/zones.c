@@ -71,21 +71,39 @@ make_zone (const OxLayout *layout, const OxStretch *stretch, double angle)
   return zone;
 }
 
+/* Whether the strip covers floor that its time is worth. */
+static gboolean
+pays (const OxLayout *layout, const OxDraft *draft, OxProfile *profile)
+{
+  OxBand band = ox_layout_band (layout, draft);
+  guint cells = 0;
+  ox_cover_profile (layout->cover, &band, 0, profile);
+  for (guint i = 0; i < profile->counts->len; i++)
+    cells += g_array_index (profile->counts, guint, i);
+  double seconds = (draft->x1 - draft->x0) / layout->machine->travel_speed * 60 + ox_layout_move_seconds (layout);
+  return cells * profile->sample_m2 * ox_layout_hand_seconds (layout) > seconds;
+}
+
+/* One lane of a zone, at @y; zones of walls that face each other over a narrow floor are fitted together. */
 static void
-lay_lane (OxLayout *layout, const OxStretch *stretch, double distance, int sign)
+lay_lane (OxLayout *layout, const OxStretch *stretch, double y, int sign)
 {
   const OxMachine *m = layout->machine;
   g_autoptr (GArray) spans = g_array_new (FALSE, FALSE, sizeof (OxSpan));
-  double y = stretch->y + stretch->inside * distance;
+  g_autoptr (GArray) counts = g_array_new (FALSE, FALSE, sizeof (guint));
+  OxProfile profile = { .counts = counts };
   double beyond = MAX (m->left, m->right) + m->wall_gap;
   ox_frame_spans (g_ptr_array_index (layout->frames, stretch->frame), y, sign, spans);
   for (guint i = 0; i < spans->len; i++)
     {
       const OxSpan *span = &g_array_index (spans, OxSpan, i);
-      double x0 = MAX (span->lo, stretch->x0 - beyond), x1 = MIN (span->hi, stretch->x1 + beyond);
-      if (x1 - x0 < m->min_strip)
+      OxSpan x = { MAX (span->lo, stretch->x0 - beyond), MIN (span->hi, stretch->x1 + beyond) };
+      if (x.hi - x.lo < m->min_strip)
         continue;
-      OxDraft draft = { stretch->frame, ox_layout_lane (layout, stretch->frame, y), sign, y, x0, x1, OX_STRIP_CROSSWISE, FALSE, span->lo, span->hi };
+      OxDraft draft = { stretch->frame, 0, sign, y, x.lo, x.hi, OX_STRIP_CROSSWISE, FALSE, span->lo, span->hi };
+      if (!pays (layout, &draft, &profile) || ox_layout_slot_shift (layout, stretch->frame, y, x) != 0)
+        continue;
+      draft.lane = ox_layout_lane (layout, stretch->frame, y);
       ox_layout_add (layout, &draft);
     }
 }
@@ -109,6 +127,7 @@ ox_layout_zones (OxLayout *layout)
         continue;
       Zone zone = make_zone (layout, stretch, angle);
       for (guint k = 0; k < zone.lanes; k++)
-        lay_lane (layout, stretch, zone.first + k * zone.spacing, k % 2 == 0 ? zone.first_sign : -zone.first_sign);
+        lay_lane (layout, stretch, stretch->y + stretch->inside * (zone.first + k * zone.spacing),
+                  k % 2 == 0 ? zone.first_sign : -zone.first_sign);
     }
 }
