@@ -210,7 +210,7 @@ ox_crew_append (OxSheetRun *run, GError **error)
   const char *description
       = _ ("Numbered strips with their directions, turnaround zones, edge work, stations and the order of work.");
   /* The page is divided by blocks as long as they will be; what they say of the legend and of tags comes later. */
-  g_autoptr (OxDrawing) rough = ox_floor_new_at (run->job, run->plan, layers, 1, NULL);
+  g_autoptr (OxDrawing) rough = ox_floor_picture_new_at (run->job, run->plan, layers, 1, NULL);
   g_autoptr (GPtrArray) trial = gather_blocks (run, rough, run->plan->n_edges);
   OxPlot plot;
   if (!ox_plot_new (run, &(OxFlow){ trial, 0, 0 }, AROUND_MM, &plot, error))
@@ -220,7 +220,7 @@ ox_crew_append (OxSheetRun *run, GError **error)
   g_autoptr (OxDrawingBuilder) tags = ox_drawing_builder_new ();
   guint untagged = append_tags (run, &plot, tags, labels);
   g_autoptr (OxDrawing) beside = ox_drawing_builder_end (g_steal_pointer (&tags));
-  g_autoptr (OxDrawing) floor = ox_floor_new_at (run->job, run->plan, layers, plot.mm_per_m, labels);
+  g_autoptr (OxDrawing) floor = ox_floor_picture_new_at (run->job, run->plan, layers, plot.mm_per_m, labels);
   OxDraft *draft = ox_sheet_run_add (run, kind, description, scale);
   ox_plot_append (&plot, run, draft->builder, floor);
   ox_drawing_builder_drawing (draft->builder, beside);

@@ -39,7 +39,7 @@ ox_picture_item (const OxPicture *picture, const char *id, double from_mm)
 }
 
 OxDrawing *
-ox_floor_new_at (const OxJob *job, const OxPlan *plan, OxFloorLayers which, double mm_per_m, OxLabels *labels)
+ox_floor_picture_new_at (const OxJob *job, const OxPlan *plan, OxFloorLayers which, double mm_per_m, OxLabels *labels)
 {
   OxPicture picture = { ox_drawing_builder_new (), job, plan, which, mm_per_m };
   g_autoptr (OxLabels) own = labels == NULL ? ox_labels_new (mm_per_m > 0 ? mm_per_m : 1) : NULL;
@@ -54,7 +54,7 @@ ox_floor_new_at (const OxJob *job, const OxPlan *plan, OxFloorLayers which, doub
 }
 
 OxDrawing *
-ox_floor_new (const OxJob *job, const OxPlan *plan, OxFloorLayers which)
+ox_floor_picture_new (const OxJob *job, const OxPlan *plan, OxFloorLayers which)
 {
-  return ox_floor_new_at (job, plan, which, 0, NULL);
+  return ox_floor_picture_new_at (job, plan, which, 0, NULL);
 }

@@ -29,18 +29,18 @@ typedef enum
                     | OX_FLOOR_STATIONS | OX_FLOOR_NAMES | OX_FLOOR_TAGS
 } OxFloorLayers;
 
-/* ox_floor_new:
+/* ox_floor_picture_new:
  * @plan: (nullable): NULL shows the floor only; it may be of an older state of the job
  *
  * Returns: (transfer full): in metres of floor */
-OxDrawing *ox_floor_new (const OxJob *job, const OxPlan *plan, OxFloorLayers layers) G_GNUC_WARN_UNUSED_RESULT;
+OxDrawing *ox_floor_picture_new (const OxJob *job, const OxPlan *plan, OxFloorLayers layers) G_GNUC_WARN_UNUSED_RESULT;
 
-/* ox_floor_new_at:
+/* ox_floor_picture_new_at:
  * @mm_per_m: the one scale that the picture is for
  * @labels: (nullable): where labels stand already; those of the picture are added
  *
- * As ox_floor_new(), with nothing in it that this scale has no room for. */
-OxDrawing *ox_floor_new_at (const OxJob *job, const OxPlan *plan, OxFloorLayers layers, double mm_per_m, OxLabels *labels)
+ * As ox_floor_picture_new(), with nothing in it that this scale has no room for. */
+OxDrawing *ox_floor_picture_new_at (const OxJob *job, const OxPlan *plan, OxFloorLayers layers, double mm_per_m, OxLabels *labels)
     G_GNUC_WARN_UNUSED_RESULT;
 
 G_END_DECLS

@@ -311,7 +311,7 @@ gboolean
 ox_scope_append (OxSheetRun *run, GError **error)
 {
   const OxFloorLayers layers = OX_FLOOR_OUTLINE | OX_FLOOR_OBSTACLES | OX_FLOOR_TO_PREPARE | OX_FLOOR_EDGE_WORK;
-  g_autoptr (OxDrawing) floor = ox_floor_new_at (run->job, run->plan, layers, 1, NULL);
+  g_autoptr (OxDrawing) floor = ox_floor_picture_new_at (run->job, run->plan, layers, 1, NULL);
   g_autoptr (GPtrArray) blocks = g_ptr_array_new_with_free_func ((GDestroyNotify) ox_block_free);
   g_ptr_array_add (blocks, quantities_block (run));
   g_ptr_array_add (blocks, left_out_block (run));
