@@ -139,7 +139,7 @@ def main():
     for number, (name, problem) in enumerate(outcomes, 1):
         print(('not ok' if problem else 'ok') + f' {number} /structure/{name}')
         if problem:
-            print(f'# {problem}')
+            print(f'{name}: {problem}', file=sys.stderr)
     return 1 if any(problem for _, problem in outcomes) else 0
 
 

@@ -59,7 +59,8 @@ def unused(allowed, used, name):
 
 
 def report(check):
-    """Runs CHECK on the tree named on the command line and prints TAP: one test a rule.
+    """Runs CHECK on the tree named on the command line and prints TAP: one test a rule. What is wrong goes to standard error, which
+    meson shows.
 
     CHECK takes a Tree and returns a list of (rule, problems).
     """
@@ -68,5 +69,5 @@ def report(check):
     for number, (rule, problems) in enumerate(rules, 1):
         print(('not ok' if problems else 'ok') + f' {number} /structure/{rule}')
         for problem in problems:
-            print(f'# {problem}')
+            print(f'{rule}: {problem}', file=sys.stderr)
     return 1 if any(problems for _, problems in rules) else 0
