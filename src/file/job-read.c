@@ -109,7 +109,7 @@ read_figures (const Load *load, const xmlNode *node, OxMachine *machine)
     }
   static const char *const phases[] = { "1", "3", NULL };
   int choice;
-  if (!ox_read_choice (&load->reader, find_child (node, "supply"), "phases", phases, -1, &choice))
+  if (!ox_read_choice (&load->reader, find_child (node, "supply"), &(OxChoice){ "phases", phases, -1 }, &choice))
     return FALSE;
   machine->phases = choice == 0 ? 1 : 3;
   return TRUE;
@@ -141,7 +141,7 @@ read_settings (const Load *load, const xmlNode *root)
   static const OxRange rate_range = { "edge-m2-per-hour", 0, TRUE, 10000, FALSE, NAN };
   int units;
   double north;
-  if (!ox_read_choice (&load->reader, root, "units", ox_words_units, OX_UNITS_METRES, &units)
+  if (!ox_read_choice (&load->reader, root, &(OxChoice){ "units", ox_words_units, OX_UNITS_METRES }, &units)
       || !ox_read_number (&load->reader, root, &north_range, &north))
     return FALSE;
   ox_job_builder_set_units (load->builder, (OxUnits) units);

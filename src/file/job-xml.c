@@ -10,7 +10,7 @@
 #include "file/load.h"
 #include "file/xml-parse.h"
 
-G_DEFINE_QUARK (ox - file - error - quark, ox_file_error)
+G_DEFINE_QUARK (ox_file_error, ox_file_error)
 
 gboolean
 ox_job_file_read (const char *path, OxJob **out, GError **error)

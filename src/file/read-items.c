@@ -71,7 +71,7 @@ static gboolean
 read_side (const OxReader *reader, const xmlNode *node, OxSide *side)
 {
   int kind;
-  if (!ox_read_choice (reader, node, "side", ox_words_side, OX_SIDE_WALL, &kind))
+  if (!ox_read_choice (reader, node, &(OxChoice){ "side", ox_words_side, OX_SIDE_WALL }, &kind))
     return FALSE;
   side->kind = (OxSideKind) kind;
   if (side->kind == OX_SIDE_DROP)
@@ -188,7 +188,7 @@ static gboolean
 read_shape (const OxReader *reader, const xmlNode *node, OxShape *shape)
 {
   int kind;
-  if (!ox_read_choice (reader, node, "shape", ox_words_shape, -1, &kind))
+  if (!ox_read_choice (reader, node, &(OxChoice){ "shape", ox_words_shape, -1 }, &kind))
     return FALSE;
   shape->kind = (OxShapeKind) kind;
   if (shape->kind == OX_SHAPE_RECTANGLE)
@@ -270,7 +270,8 @@ read_station (const OxReader *reader, const xmlNode *node, OxJobBuilder *builder
   int kind;
   OxPoint at;
   double length;
-  if (!read_head (reader, node, &head) || !ox_read_choice (reader, node, "kind", ox_words_station, -1, &kind)
+  if (!read_head (reader, node, &head)
+      || !ox_read_choice (reader, node, &(OxChoice){ "kind", ox_words_station, -1 }, &kind)
       || !read_point (reader, node, &at) || !ox_read_number (reader, node, &length_range, &length))
     return FALSE;
   g_autoptr (OxStation) station

@@ -123,26 +123,25 @@ ox_read_numbers (const OxReader *reader, const xmlNode *node, const OxRange *ran
 }
 
 gboolean
-ox_read_choice (const OxReader *reader, const xmlNode *node, const char *key, const char *const *words, int otherwise,
-                int *out)
+ox_read_choice (const OxReader *reader, const xmlNode *node, const OxChoice *choice, int *out)
 {
-  g_autofree char *text = attribute_text (node, key);
-  int choice = text ? -1 : otherwise;
-  for (int i = 0; text && words[i] && choice < 0; i++)
-    if (g_str_equal (text, words[i]))
-      choice = i;
-  if (choice >= 0)
+  g_autofree char *text = attribute_text (node, choice->key);
+  int found = text ? -1 : choice->otherwise;
+  for (int i = 0; text && choice->words[i] && found < 0; i++)
+    if (g_str_equal (text, choice->words[i]))
+      found = i;
+  if (found >= 0)
     {
-      *out = choice;
+      *out = found;
       return TRUE;
     }
   g_autofree char *place = place_text (node);
-  g_autofree char *allowed = g_strjoinv (", ", (char **) words);
+  g_autofree char *allowed = g_strjoinv (", ", (char **) choice->words);
   if (!text)
-    return ox_read_fail (reader, node, _ ("%s has no %s; one of %s is needed"), place, key, allowed);
-  g_autofree char *found = shown (text);
+    return ox_read_fail (reader, node, _ ("%s has no %s; one of %s is needed"), place, choice->key, allowed);
+  g_autofree char *short_text = shown (text);
   /* TRANSLATORS: attribute, value found, place, list of words */
-  return ox_read_fail (reader, node, _ ("%s “%s” of %s: one of %s is needed"), key, found, place, allowed);
+  return ox_read_fail (reader, node, _ ("%s “%s” of %s: one of %s is needed"), choice->key, short_text, place, allowed);
 }
 
 gboolean

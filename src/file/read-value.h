@@ -22,21 +22,28 @@ typedef struct
   double otherwise;     /* value when the attribute is missing; NAN: it must be there */
 } OxRange;
 
+typedef struct
+{
+  const char *key;          /* name of the attribute */
+  const char *const *words; /* NULL-ended */
+  int otherwise;            /* index when the attribute is missing; -1: it must be there */
+} OxChoice;
+
 /* ox_read_fail: sets OX_FILE_ERROR_INVALID with file and line; Returns: FALSE */
 gboolean ox_read_fail (const OxReader *reader, const xmlNode *node, const char *format, ...) G_GNUC_PRINTF (3, 4);
 
 /* ox_read_text: (transfer full): the attribute's text, @otherwise when it is missing; NULL, with an error, when both are */
 char *ox_read_text (const OxReader *reader, const xmlNode *node, const char *key, const char *otherwise) G_GNUC_WARN_UNUSED_RESULT;
 
+/* ox_read_number: @out: (out): a number that @range allows */
 gboolean ox_read_number (const OxReader *reader, const xmlNode *node, const OxRange *range, double *out) G_GNUC_WARN_UNUSED_RESULT;
 
-/* ox_read_numbers: @out has @n values, one for each of @ranges */
+/* ox_read_numbers: @out: (out): @n values, one for each of @ranges */
 gboolean ox_read_numbers (const OxReader *reader, const xmlNode *node, const OxRange *ranges, guint n,
                           double *out) G_GNUC_WARN_UNUSED_RESULT;
 
-/* ox_read_choice: @words: NULL-ended; @otherwise: value when the attribute is missing, -1: it must be there; @out: index in @words */
-gboolean ox_read_choice (const OxReader *reader, const xmlNode *node, const char *key, const char *const *words, int otherwise,
-                         int *out) G_GNUC_WARN_UNUSED_RESULT;
+/* ox_read_choice: @out: (out): index in the words of @choice */
+gboolean ox_read_choice (const OxReader *reader, const xmlNode *node, const OxChoice *choice, int *out) G_GNUC_WARN_UNUSED_RESULT;
 
 /* ox_read_refuse_attribute: FALSE with an error when @node has it; @why completes "attribute ... : " */
 gboolean ox_read_refuse_attribute (const OxReader *reader, const xmlNode *node, const char *key,

@@ -5,7 +5,7 @@
 #include <glib/gi18n-lib.h>
 #include "job/check.h"
 
-G_DEFINE_QUARK (ox - job - error - quark, ox_job_error)
+G_DEFINE_QUARK (ox_job_error, ox_job_error)
 
 /* ids at fault in the old job: an edit of something that is broken already must be allowed, or nobody could mend it */
 static GHashTable *

@@ -1,0 +1,56 @@
+/* Oxturn: tests/job/test-text
+ * SPDX-License-Identifier: GPL-3.0-or-later
+ */
+#include "job/text.h"
+
+static void
+test_clean (void)
+{
+  static const struct
+  {
+    const char *text;
+    gboolean lines;
+    const char *clean;
+  } rows[] = {
+    { NULL, TRUE, "" },
+    { "plain", FALSE, "plain" },
+    { "two\nlines", TRUE, "two\nlines" },
+    { "two\nlines", FALSE, "two lines" },
+    { "dos\r\nlines", TRUE, "dos\nlines" },
+    { "old\rlines", TRUE, "old\nlines" },
+    { "bell\a and \x1b[1m", TRUE, "bell  and  [1m" },
+    { "tab\tstays", FALSE, "tab\tstays" },
+    { "m² µ 床", FALSE, "m² µ 床" },
+    { "\xef\xbf\xbe", FALSE, " " }, /* U+FFFE, which XML has no place for */
+    { "broken \xff", FALSE, "broken \xef\xbf\xbd" },
+  };
+  for (guint i = 0; i < G_N_ELEMENTS (rows); i++)
+    {
+      g_autofree char *clean = ox_text_clean (rows[i].text, rows[i].lines);
+      g_assert_cmpstr (clean, ==, rows[i].clean);
+    }
+}
+
+static void
+test_is_id (void)
+{
+  static const char *const good[] = { "R1", "a", "Room-2_b" };
+  static const char *const bad[] = { NULL, "", "1R", "_a", "-a", "R 1", "R1\n", "Ä1", "R.1" };
+  for (guint i = 0; i < G_N_ELEMENTS (good); i++)
+    g_assert_true (ox_text_is_id (good[i]));
+  for (guint i = 0; i < G_N_ELEMENTS (bad); i++)
+    g_assert_false (ox_text_is_id (bad[i]));
+  g_autofree char *longest = g_strnfill (64, 'x');
+  g_autofree char *longer = g_strnfill (65, 'x');
+  g_assert_true (ox_text_is_id (longest));
+  g_assert_false (ox_text_is_id (longer));
+}
+
+int
+main (int argc, char **argv)
+{
+  g_test_init (&argc, &argv, NULL);
+  g_test_add_func ("/job/text/clean", test_clean);
+  g_test_add_func ("/job/text/is-id", test_is_id);
+  return g_test_run ();
+}
