@@ -15,8 +15,7 @@ static const OxMarkPart supply[]
     = { { OX_PART_GROUND, 0, TRUE, 4, { { -0.45, -0.45 }, { 0.45, -0.45 }, { 0.45, 0.45 }, { -0.45, 0.45 } } },
         { OX_PART_SOLID, 0, TRUE, 6, { { 0.1, 0.34 }, { -0.24, -0.04 }, { -0.02, -0.04 }, { -0.1, -0.34 }, { 0.24, 0.06 }, { 0.02, 0.06 } } } };
 static const OxMarkPart first[] = { { OX_PART_LINE, 0, FALSE, 2, { { 0, 0 }, { 0, 1 } } },
-                                    { OX_PART_SOLID, 0, TRUE, 4, { { 0, 1 }, { 0.72, 0.9 }, { 0.5, 0.72 }, { 0, 0.5 } } },
-                                    { OX_PART_SOLID, 0.09, TRUE, 1, { { 0, 0 } } } };
+                                    { OX_PART_SOLID, 0, TRUE, 4, { { 0, 1 }, { 0.72, 0.9 }, { 0.5, 0.72 }, { 0, 0.5 } } } };
 static const OxMarkPart north[] = { { OX_PART_SOLID, 0, TRUE, 3, { { 0.5, 0 }, { -0.5, 0.24 }, { -0.3, 0 } } },
                                     { OX_PART_LINE, 0, TRUE, 3, { { 0.5, 0 }, { -0.5, -0.24 }, { -0.3, 0 } } } };
 static const OxMarkPart caution[] = { { OX_PART_GROUND, 0, TRUE, 3, { { -0.5, -0.4 }, { 0.5, -0.4 }, { 0, 0.46 } } },

@@ -36,7 +36,7 @@ struct _OxBlock
   double width_mm, body_mm;
   OxColumn columns[OX_BLOCK_COLUMNS];
   guint n_columns;
-  gboolean has_head;
+  gboolean has_head, foot;
   GArray *rows;
 };
 
@@ -147,6 +147,18 @@ ox_block_add_blank (OxBlock *block, const char *label, double share, gboolean la
   row->shares[row->n] = share;
   row->cells[row->n++] = g_strdup (label);
   row->more = !last;
+}
+
+void
+ox_block_set_foot (OxBlock *block)
+{
+  block->foot = TRUE;
+}
+
+gboolean
+ox_block_is_foot (const OxBlock *block)
+{
+  return block->foot;
 }
 
 guint

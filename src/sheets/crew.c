@@ -4,6 +4,7 @@
 #include "base/number.h"
 #include "sheets/draft.h"
 #include "sheets/floor.h"
+#include "sheets/measure.h"
 #include "sheets/tags.h"
 #include <glib/gi18n-lib.h>
 
@@ -21,7 +22,8 @@ order_block (const OxSheetRun *run)
   const OxTotals *totals = &run->plan->totals;
   const OxMachine *machine = run->job->machine;
   OxBlock *block = ox_block_new (_ ("Order of work"), run->form.block_mm, run->form.body_mm);
-  g_autofree char *speed = ox_number_text (machine->travel_speed, 1), *hours = ox_number_text (totals->labour_hours, 1);
+  g_autofree char *speed = ox_number_text (machine->travel_speed, 1),
+                  *hours = ox_measure_number (totals->labour_hours, 1);
   g_autofree char *width = ox_units_length_text (run->job->units, machine->blast_width, TRUE);
   g_autofree char *overlap = ox_units_length_text (run->job->units, machine->min_overlap, TRUE);
   g_autofree char *steps[] = {
@@ -98,15 +100,15 @@ ox_edge_table_new (const OxSheetRun *run)
   for (guint i = 0; i < run->plan->n_edges; i++)
     {
       const OxEdge *edge = &run->plan->edges[i];
-      g_autofree char *area = ox_units_area_text (run->job->units, edge->area);
-      g_autofree char *length = ox_units_length_text (run->job->units, edge->length, TRUE);
+      g_autofree char *area = ox_measure_area (run->job->units, edge->area);
+      g_autofree char *length = ox_measure_length (run->job->units, edge->length);
       g_autofree char *where
           = run->job->n_rooms > 1
                 ? g_strdup_printf ("%s, %s", room_name (run->job->rooms[edge->room]), cause_text (edge->cause))
                 : g_strdup (cause_text (edge->cause));
       ox_block_add_cells (block, FALSE, edge->id, where, area, length, NULL);
     }
-  g_autofree char *sum = ox_units_area_text (run->job->units, run->plan->totals.edge_m2);
+  g_autofree char *sum = ox_measure_area (run->job->units, run->plan->totals.edge_m2);
   if (run->plan->n_edges > 0)
     ox_block_add_cells (block, TRUE, _ ("Total"), "", sum, "", NULL);
   return block;

@@ -37,6 +37,8 @@ fill_slot (OxFlow *flow, OxDrawingBuilder *builder, OxSlot slot)
       gboolean at_top = y >= slot.top;
       if (n == 0 || (n < rest && n < LEAST_ROWS && !at_top))
         return TRUE;
+      if (n == rest && ox_block_is_foot (block))
+        y = slot.bottom + used;
       if (builder != NULL)
         ox_block_append (block, builder, (OxPoint){ slot.x, y }, flow->row, n);
       y -= used + OX_BLOCK_GAP_MM;

@@ -137,10 +137,10 @@ append_frame (const OxForm *form, OxDrawingBuilder *builder)
   append_fields (builder, &level);
   append_fields (builder, &upright);
   double x = (f.x0 + f.x1) / 2, y = (f.y0 + f.y1) / 2;
-  append_line (builder, OX_STYLE_FRAME, x, outer.y1, x, f.y1 - 5);
-  append_line (builder, OX_STYLE_FRAME, x, outer.y0, x, f.y0 + 5);
-  append_line (builder, OX_STYLE_FRAME, outer.x0, y, f.x0 + 5, y);
-  append_line (builder, OX_STYLE_FRAME, outer.x1, y, f.x1 - 5, y);
+  append_line (builder, OX_STYLE_FRAME, x, outer.y1, x, f.y1 - 3);
+  append_line (builder, OX_STYLE_FRAME, x, outer.y0, x, f.y0 + 3);
+  append_line (builder, OX_STYLE_FRAME, outer.x0, y, f.x0 + 3, y);
+  append_line (builder, OX_STYLE_FRAME, outer.x1, y, f.x1 - 3, y);
   ox_drawing_builder_box (builder, OX_STYLE_FRAME, f);
 }
 

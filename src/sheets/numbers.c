@@ -43,6 +43,7 @@ typedef struct
   OxTextLook look;
   OxStyle arrow_style;
   OxLabelBox box;
+  double sway_m;  /* how far it may stand from its place, up, down or to the sides */
   double room_m;  /* floor along the label, that it must not be longer than; 0: any */
   double from_mm; /* scale at which it was placed */
   gboolean placed;
@@ -125,8 +126,11 @@ add_names (GArray *candidates, const OxPicture *picture)
       double radius;
       OxPoint at = ox_region_label_point (region, &radius);
       const char *name = job->rooms[i]->name[0] != '\0' ? job->rooms[i]->name : job->rooms[i]->id;
-      Candidate candidate
-          = { .rank = RANK_NAME, .layer = "names", .id = g_strdup (job->rooms[i]->id), .room_m = 3 * radius };
+      Candidate candidate = { .rank = RANK_NAME,
+                              .layer = "names",
+                              .id = g_strdup (job->rooms[i]->id),
+                              .room_m = 3 * radius,
+                              .sway_m = radius / 2 };
       candidate.look = (OxTextLook){ OX_STYLE_INK, NAME_MM, 0, OX_ALIGN_MIDDLE, TRUE, TRUE, 0.8 };
       add_text (candidates, candidate, name, at);
     }
@@ -157,6 +161,24 @@ gather (const OxPicture *picture)
   return candidates;
 }
 
+/* sway: moves a label that may be moved to the first place that is free */
+static void
+sway (Candidate *candidate, const OxLabels *labels)
+{
+  static const OxPoint ways[] = { { 0, 0 },     { 0, 1 },       { 0, -1 },     { 1, 0 },     { -1, 0 },
+                                  { 0.7, 0.7 }, { -0.7, -0.7 }, { 0.7, -0.7 }, { -0.7, 0.7 } };
+  OxLabelBox box = candidate->box;
+  for (guint i = 0; candidate->sway_m > 0 && i < G_N_ELEMENTS (ways); i++)
+    {
+      box.at = ox_point_add (candidate->box.at, ox_point_scale (ways[i], candidate->sway_m));
+      if (ox_labels_is_free (labels, &box))
+        {
+          candidate->box = box;
+          return;
+        }
+    }
+}
+
 static gboolean
 fits (const Candidate *candidate, const OxLabels *labels, double mm_per_m)
 {
@@ -184,8 +206,10 @@ place_rank (GArray *candidates, Rank rank, OxLabels *labels, double mm_per_m)
     for (guint i = 0; i < candidates->len; i++)
       {
         Candidate *candidate = &g_array_index (candidates, Candidate, i);
-        if (candidate->rank != rank || candidate->kind != kind || candidate->placed
-            || !fits (candidate, labels, mm_per_m))
+        if (candidate->rank != rank || candidate->kind != kind || candidate->placed)
+          continue;
+        sway (candidate, labels);
+        if (!fits (candidate, labels, mm_per_m))
           continue;
         ox_labels_take (labels, &candidate->box);
         candidate->placed = TRUE;

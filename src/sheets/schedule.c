@@ -3,6 +3,7 @@
  */
 #include "base/number.h"
 #include "sheets/draft.h"
+#include "sheets/measure.h"
 #include <glib/gi18n-lib.h>
 
 static void
@@ -21,7 +22,7 @@ add_hours (OxBlock *block, const char *what, double hours)
 static void
 add_area (OxBlock *block, OxUnits units, const char *what, double area)
 {
-  g_autofree char *figure = ox_units_area_text (units, area);
+  g_autofree char *figure = ox_measure_area (units, area);
   add_figure (block, what, figure);
 }
 
@@ -38,7 +39,7 @@ quantities_block (const OxSheetRun *run)
   add_area (block, units, _ ("of it covered twice"), totals->double_m2);
   add_area (block, units, _ ("Edge work"), totals->edge_m2);
   g_autofree char *strips = g_strdup_printf ("%u", totals->strips);
-  g_autofree char *length = ox_units_length_text (units, totals->strip_m, TRUE);
+  g_autofree char *length = ox_measure_length (units, totals->strip_m);
   add_figure (block, _ ("Strips"), strips);
   add_figure (block, _ ("Length of all strips"), length);
   g_autofree char *speed = ox_number_text (run->job->machine->travel_speed, 1),
@@ -79,8 +80,8 @@ strips_block (const OxSheetRun *run)
       g_autofree char *lane = g_strdup_printf ("%u", strip->lane);
       g_autofree char *degrees = ox_number_text (turn < -1e-9 ? turn + 360 : turn, 1);
       g_autofree char *heading = g_strconcat (degrees, "\xc2\xb0", NULL);
-      g_autofree char *length = ox_units_length_text (run->job->units, ox_strip_length (strip), TRUE);
-      g_autofree char *minutes = ox_number_text (strip->minutes, 1);
+      g_autofree char *length = ox_measure_length (run->job->units, ox_strip_length (strip));
+      g_autofree char *minutes = ox_measure_number (strip->minutes, 1);
       ox_block_add_cells (block, FALSE, order, room->name[0] ? room->name : room->id, lane, heading, length, minutes,
                           NULL);
     }

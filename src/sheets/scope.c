@@ -5,6 +5,7 @@
 #include "sheets/dimension.h"
 #include "sheets/draft.h"
 #include "sheets/floor.h"
+#include "sheets/measure.h"
 #include <glib/gi18n-lib.h>
 
 #define AROUND_MM 24.0 /* dimensions in two rows */
@@ -55,15 +56,15 @@ quantities_block (const OxSheetRun *run)
   for (guint i = 0; i < run->job->n_rooms; i++)
     {
       double target = room_target (run, i), edge = room_edge (run, i);
-      g_autofree char *all = ox_units_area_text (units, target), *machine = ox_units_area_text (units, target - edge),
-                      *hand = ox_units_area_text (units, edge);
+      g_autofree char *all = ox_measure_area (units, target), *machine = ox_measure_area (units, target - edge),
+                      *hand = ox_measure_area (units, edge);
       ox_block_add_cells (block, FALSE, room_name (run->job->rooms[i]), run->job->rooms[i]->profile, all, machine, hand,
                           NULL);
     }
   const OxTotals *totals = &run->plan->totals;
-  g_autofree char *all = ox_units_area_text (units, totals->target_m2),
-                  *machine = ox_units_area_text (units, totals->blasted_m2),
-                  *hand = ox_units_area_text (units, totals->edge_m2);
+  g_autofree char *all = ox_measure_area (units, totals->target_m2),
+                  *machine = ox_measure_area (units, totals->blasted_m2),
+                  *hand = ox_measure_area (units, totals->edge_m2);
   ox_block_add_cells (block, TRUE, _ ("Total"), "", all, machine, hand, NULL);
   return block;
 }
@@ -71,7 +72,7 @@ quantities_block (const OxSheetRun *run)
 static void
 add_left_out (OxBlock *block, OxUnits units, const char *name, const char *what, const OxRing *ring)
 {
-  g_autofree char *area = ox_units_area_text (units, fabs (ox_ring_area (ring)));
+  g_autofree char *area = ox_measure_area (units, fabs (ox_ring_area (ring)));
   ox_block_add_cells (block, FALSE, name, what, area, NULL);
 }
 
@@ -152,9 +153,11 @@ sign_off_block (const OxSheetRun *run)
                                                      texts->number, texts->revision)
                                   : g_strdup_printf (_ ("Accepted as the scope of work: drawing %s."), texts->number);
   ox_block_add_text (block, NULL, accepted);
+  ox_block_add_text (block, NULL, "");
   ox_block_add_blank (block, _ ("Name in print"), 0.6, FALSE);
   ox_block_add_blank (block, _ ("Date"), 0.4, TRUE);
   ox_block_add_blank (block, _ ("Signature"), 1.0, TRUE);
+  ox_block_set_foot (block);
   return block;
 }
 
@@ -176,7 +179,7 @@ append_name (const OxSheetRun *run, const OxPlot *plot, OxDrawingBuilder *builde
   if (ox_region_is_empty (region))
     return;
   OxPoint middle = ox_region_label_point (region, NULL), at = ox_plot_to_page (plot, middle);
-  g_autofree char *area = ox_units_area_text (run->job->units, room_target (run, i));
+  g_autofree char *area = ox_measure_area (run->job->units, room_target (run, i));
   g_autofree char *detail
       = room->profile[0] != '\0' ? g_strdup_printf ("%s \xc2\xb7 %s", area, room->profile) : g_strdup (area);
   OxTextLook name = { OX_STYLE_INK, NAME_MM, 0, OX_ALIGN_MIDDLE, FALSE, TRUE, 0.8 };
@@ -236,16 +239,25 @@ typedef struct
   OxPoint a, b;
 } Span;
 
+/* says_same: whether the length of @t follows from that of @s: the same side, or one of the same length and direction
+ * just across, as in a rectangle */
 static gboolean
-is_known (const GArray *spans, OxPoint a, OxPoint b)
+says_same (Span s, Span t)
+{
+  OxPoint along = ox_point_sub (s.b, s.a), other = ox_point_sub (t.b, t.a);
+  double length = hypot (along.x, along.y), tolerance = 0.002 * length;
+  if (fabs (length - hypot (other.x, other.y)) > 0.0005 || fabs (ox_point_cross (along, other)) > tolerance)
+    return FALSE;
+  double from = ox_point_dot (along, ox_point_sub (t.a, s.a)), to = ox_point_dot (along, ox_point_sub (t.b, s.a));
+  return MIN (fabs (from), fabs (to)) < tolerance;
+}
+
+static gboolean
+is_known (const GArray *spans, Span span)
 {
   for (guint i = 0; i < spans->len; i++)
-    {
-      Span s = g_array_index (spans, Span, i);
-      if ((ox_point_distance (s.a, a) < 0.002 && ox_point_distance (s.b, b) < 0.002)
-          || (ox_point_distance (s.a, b) < 0.002 && ox_point_distance (s.b, a) < 0.002))
-        return TRUE;
-    }
+    if (says_same (g_array_index (spans, Span, i), span))
+      return TRUE;
   return FALSE;
 }
 
@@ -274,7 +286,7 @@ append_overall (const OxSheetRun *run, const OxPlot *plot, OxDrawingBuilder *bui
   const Span sums[2] = { { { box.x0, box.y0 }, { box.x1, box.y0 } }, { { box.x0, box.y1 }, { box.x0, box.y0 } } };
   for (int i = 0; i < 2; i++)
     {
-      if (is_known (spans, sums[i].a, sums[i].b))
+      if (is_known (spans, sums[i]))
         continue;
       g_autofree char *text = ox_units_length_text (run->job->units, ox_point_distance (sums[i].a, sums[i].b), FALSE);
       OxDimension dimension
@@ -296,7 +308,7 @@ append_dimensions (const OxSheetRun *run, const OxPlot *plot, OxDrawingBuilder *
         {
           OxPoint p = ring->points[k], q = ring->points[(k + 1) % ring->n];
           Span span = left ? (Span){ p, q } : (Span){ q, p };
-          if (is_known (spans, p, q))
+          if (is_known (spans, span))
             continue;
           g_array_append_val (spans, span);
           append_side (run, plot, builder, labels, span);

@@ -3,6 +3,7 @@
  */
 #include "sheets/tags.h"
 #include "drawing/text.h"
+#include "sheets/measure.h"
 #include <glib/gi18n-lib.h>
 
 #define TAG_MM 1.8
@@ -123,8 +124,7 @@ append_edge (const Tagger *tagger, const OxEdge *edge)
 {
   OxUnits units = tagger->run->job->units;
   OxPoint from = ox_plot_to_page (tagger->plot, ox_region_label_point (edge->region, NULL));
-  g_autofree char *area = ox_units_area_text (units, edge->area),
-                  *length = ox_units_length_text (units, edge->length, TRUE);
+  g_autofree char *area = ox_measure_area (units, edge->area), *length = ox_measure_length (units, edge->length);
   g_autofree char *text = g_strdup_printf ("%s  %s \xc2\xb7 %s", edge->id, area, length);
   ox_drawing_builder_item (tagger->builder, edge->id, 0);
   return try_leaders (tagger, from, text, TRUE, G_N_ELEMENTS (reaches_mm))
@@ -150,32 +150,59 @@ ox_tags_append_edges (const OxSheetRun *run, const OxPlot *plot, OxDrawingBuilde
 
 /* --- Along the sides --- */
 
-/* append_along: @text in the middle of the side, just outside the room */
-static void
+typedef struct
+{
+  OxStyle style;
+  const char *text;
+  double angle;
+} Along;
+
+/* append_at: FALSE when the place is taken */
+static gboolean
+append_at (const Tagger *tagger, const Along *along, OxPoint at)
+{
+  double w = ox_text_width (along->text, SIDE_TEXT_MM, TRUE) / 2 + 1, h = SIDE_TEXT_MM * 0.8;
+  OxLabelBox box = { to_metres (tagger, at), along->angle, { -w, -h, w, h } };
+  if (!ox_labels_is_free (tagger->labels, &box))
+    return FALSE;
+  ox_labels_take (tagger->labels, &box);
+  OxTextLook look = { along->style, SIDE_TEXT_MM, along->angle, OX_ALIGN_MIDDLE, TRUE, TRUE, 0.3 };
+  ox_drawing_builder_text (tagger->builder, look, at, along->text);
+  return TRUE;
+}
+
+/* append_along: beside the middle of the side where there is room, outside the rooms where that is off the floor; FALSE
+ * when the side is too short or its surroundings are taken */
+static gboolean
 append_along (const Tagger *tagger, const OxRoom *room, guint side, OxStyle style, const char *text)
 {
   const OxRing *ring = room->ring;
-  OxPoint a = ox_plot_to_page (tagger->plot, ring->points[side]),
-          b = ox_plot_to_page (tagger->plot, ring->points[(side + 1) % ring->n]);
+  OxPoint a = ox_plot_to_page (tagger->plot, ring->points[side]);
+  OxPoint b = ox_plot_to_page (tagger->plot, ring->points[(side + 1) % ring->n]), along_side = ox_point_sub (b, a);
   double length = ox_point_distance (a, b), sign = ox_ring_area (ring) >= 0 ? -1 : 1;
-  OxPoint out = { -(b.y - a.y) / length * sign, (b.x - a.x) / length * sign };
-  double angle = atan2 (b.y - a.y, b.x - a.x);
+  if (ox_text_width (text, SIDE_TEXT_MM, TRUE) > length)
+    return FALSE;
+  OxPoint out = { -along_side.y / length * sign * SIDE_OFFSET_MM, along_side.x / length * sign * SIDE_OFFSET_MM };
+  double angle = atan2 (along_side.y, along_side.x);
   if (angle > G_PI / 2 + 1e-9 || angle <= -G_PI / 2 + 1e-9)
     angle = remainder (angle + G_PI, 2 * G_PI);
+  const Along along = { style, text, angle };
   static const double shares[] = { 0.5, 0.35, 0.65, 0.2, 0.8 };
-  double w = ox_text_width (text, SIDE_TEXT_MM, TRUE) / 2 + 1;
   for (guint i = 0; i < G_N_ELEMENTS (shares); i++)
     {
-      OxPoint at = ox_point_add (a, ox_point_scale (ox_point_sub (b, a), shares[i]));
-      at = ox_point_add (at, ox_point_scale (out, SIDE_OFFSET_MM));
-      OxLabelBox box = { to_metres (tagger, at), angle, { -w, -SIDE_TEXT_MM * 0.8, w, SIDE_TEXT_MM * 0.8 } };
-      if (!ox_labels_is_free (tagger->labels, &box))
-        continue;
-      ox_labels_take (tagger->labels, &box);
-      OxTextLook look = { style, SIDE_TEXT_MM, angle, OX_ALIGN_MIDDLE, TRUE, TRUE, 0.3 };
-      ox_drawing_builder_text (tagger->builder, look, at, text);
-      return;
+      OxPoint on = ox_point_add (a, ox_point_scale (along_side, shares[i])), outside = ox_point_add (on, out);
+      gboolean off_floor = !is_on_floor (tagger, (OxBox){ outside.x, outside.y, outside.x, outside.y });
+      if (append_at (tagger, &along, off_floor ? outside : ox_point_sub (on, out)))
+        return TRUE;
     }
+  return FALSE;
+}
+
+static OxPoint
+side_middle (const Tagger *tagger, const OxRoom *room, guint side)
+{
+  OxPoint sum = ox_point_add (room->ring->points[side], room->ring->points[(side + 1) % room->ring->n]);
+  return ox_plot_to_page (tagger->plot, ox_point_scale (sum, 0.5));
 }
 
 void
@@ -197,7 +224,9 @@ ox_tags_append_sides (const OxSheetRun *run, const OxPlot *plot, OxDrawingBuilde
         g_autofree char *back = ox_units_length_text (run->job->units, side.keep_back, TRUE);
         g_autofree char *text = g_strdup_printf (_ ("DROP: keep %s back"), back);
         ox_drawing_builder_item (builder, run->job->rooms[i]->id, 0);
-        append_along (&tagger, run->job->rooms[i], k, OX_STYLE_DROP, text);
+        if (!append_along (&tagger, run->job->rooms[i], k, OX_STYLE_DROP, text))
+          (void) try_leaders (&tagger, side_middle (&tagger, run->job->rooms[i], k), text, TRUE,
+                              G_N_ELEMENTS (reaches_mm));
       }
   ox_drawing_builder_item (builder, NULL, 0);
 }

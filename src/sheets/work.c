@@ -3,8 +3,10 @@
  */
 #include "sheets/picture.h"
 
-/* Axes of strips side by side keep 0.7 mm clear of each other and of their own width, or are not drawn. */
-#define LEAST_AXIS_PITCH_MM 0.9
+/* Axes closer than this would be all that one sees; then only every fifth is drawn, as far as 0.7 mm stay clear between
+ * those. */
+#define LEAST_AXIS_PITCH_MM 1.3
+#define LEAST_FIFTH_PITCH_MM 0.2
 #define PITCH_SHARE 0.9 /* of the blast width, about, from one strip to the next */
 
 static OxStyle
@@ -41,7 +43,8 @@ append_strips (const OxPicture *picture)
     {
       const OxStrip *strip = &plan->strips[i];
       g_autofree char *id = strip_id (strip);
-      if (ox_picture_item (picture, id, LEAST_AXIS_PITCH_MM / (strip->width * PITCH_SHARE)))
+      double pitch = strip->order % 5 == 0 || strip->order == 1 ? LEAST_FIFTH_PITCH_MM : LEAST_AXIS_PITCH_MM;
+      if (ox_picture_item (picture, id, pitch / (strip->width * PITCH_SHARE)))
         ox_drawing_builder_line (picture->builder,
                                  strip->kind == OX_STRIP_MAIN ? OX_STYLE_STRIP_AXIS : OX_STYLE_CROSS_AXIS, strip->a,
                                  strip->b);

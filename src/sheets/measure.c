@@ -1,0 +1,37 @@
+/* Oxturn: sheets/measure - quantities as they stand in tables and tags.
+ * SPDX-License-Identifier: GPL-3.0-or-later
+ */
+#include "sheets/measure.h"
+#include <math.h>
+
+#define INCH 0.0254
+#define CENTIMETRE 0.01
+#define SQUARE_FOOT (0.3048 * 0.3048)
+#define SMALL_M2 1.0
+#define SMALL_FT2 10.0
+
+char *
+ox_measure_number (double value, guint decimals)
+{
+  char format[8], text[G_ASCII_DTOSTR_BUF_SIZE];
+  g_snprintf (format, sizeof format, "%%.%uf", decimals);
+  return g_strdup (g_ascii_formatd (text, sizeof text, format, value));
+}
+
+char *
+ox_measure_length (OxUnits units, double metres)
+{
+  double step = units == OX_UNITS_FEET ? INCH : CENTIMETRE;
+  return ox_units_length_text (units, round (metres / step) * step, TRUE);
+}
+
+char *
+ox_measure_area (OxUnits units, double square_metres)
+{
+  gboolean feet = units == OX_UNITS_FEET;
+  double area = feet ? square_metres / SQUARE_FOOT : square_metres;
+  if (area >= (feet ? SMALL_FT2 : SMALL_M2))
+    return ox_units_area_text (units, square_metres);
+  g_autofree char *number = ox_measure_number (area, feet ? 1 : 2);
+  return g_strdup_printf (feet ? "%s ft\xc2\xb2" : "%s m\xc2\xb2", number);
+}

@@ -1,0 +1,15 @@
+/* Oxturn: sheets/measure - quantities as they stand in tables and tags: rounded alike, so that columns line up.
+ * SPDX-License-Identifier: GPL-3.0-or-later
+ *
+ * Always a decimal point, in every locale. All are (transfer full). What is set out on the floor (dimensions, chalk lines) is written in
+ * full with ox_units_length_text() instead.
+ */
+#pragma once
+#include "base/units.h"
+G_BEGIN_DECLS
+
+char *ox_measure_number (double value, guint decimals) G_GNUC_WARN_UNUSED_RESULT; /* all decimals written */
+char *ox_measure_length (OxUnits units, double metres) G_GNUC_WARN_UNUSED_RESULT; /* to 10 mm or to an inch */
+char *ox_measure_area (OxUnits units, double square_metres) G_GNUC_WARN_UNUSED_RESULT; /* small areas with one decimal more */
+
+G_END_DECLS
