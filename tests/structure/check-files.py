@@ -96,6 +96,13 @@ def translated_problems(tree: Tree):
             + [f'po/POTFILES names {path}, which has no text' for path in sorted(listed - holding)])
 
 
+def extracted_problems(tree: Tree):
+    """Texts are whole constants: xgettext cannot see through a format macro and would cut the text there."""
+    cut = re.compile(r'\b(?:N_|Q_|_|ngettext) ?\((?:"(?:\\.|[^"\\])*"\s*,?\s*)+G_\w+_FORMAT')
+    return [f'{path}:{tree.read(path)[:match.start()].count(chr(10)) + 1}: a text with a format macro; use a cast and %u or %d'
+            for path in tree.files(['src'], ['.c', '.h']) for match in cut.finditer(tree.read(path))]
+
+
 def check(tree: Tree):
     """Returns (rule, problems) for each rule."""
     return [('files/top', top_problems(tree)),
@@ -103,7 +110,8 @@ def check(tree: Tree):
             ('files/tested', tested_problems(tree)),
             ('files/licence', licence_problems(tree)),
             ('files/finished', finished_problems(tree)),
-            ('files/translated', translated_problems(tree))]
+            ('files/translated', translated_problems(tree)),
+            ('files/extracted', extracted_problems(tree))]
 
 
 if __name__ == '__main__':
