@@ -110,6 +110,14 @@ ox_geos_collect (GPtrArray *polygons, int type)
   return all;
 }
 
+/* GEOS keeps its grid by the reciprocal of 1e-9, which is no double, and so misses the nearest one to 0.4 by a bit. */
+static void
+round_corners (OxPoint *points, guint n)
+{
+  for (guint i = 0; i < n; i++)
+    points[i] = (OxPoint){ ox_region_round (points[i].x), ox_region_round (points[i].y) };
+}
+
 static void
 add_ring (OxRegionBuilder *builder, const GEOSGeometry *ring, gboolean hole)
 {
@@ -121,6 +129,7 @@ add_ring (OxRegionBuilder *builder, const GEOSGeometry *ring, gboolean hole)
   g_autofree OxPoint *points = g_new (OxPoint, n);
   if (n > 0 && !GEOSCoordSeq_copyToBuffer_r (geos, sequence, &points[0].x, 0, 0))
     ox_geos_stop ("corners");
+  round_corners (points, n);
   ox_region_builder_add (builder, points, n, hole);
 }
 

@@ -7,8 +7,19 @@
 #include <geos_c.h>
 G_BEGIN_DECLS
 
-/* Rings with less area than this are dropped, m2: what is left between sides that should coincide. */
+/* Rings with less area than this, m2, or thinner than this, m, are dropped: what is left between sides that should coincide. */
 #define OX_REGION_MIN_RING 1e-9
+#define OX_REGION_MIN_WIDTH 1e-8
+
+/* The grid for results, m: small beside the grid of stored coordinates, large beside rounding. */
+#define OX_REGION_GRID 1e-9
+
+/* ox_region_round: the double nearest to a multiple of OX_REGION_GRID; what is on OX_GRID stays what it is */
+static inline double
+ox_region_round (double v)
+{
+  return round (v * 1e9) / 1e9 + 0.0; /* no negative zero */
+}
 
 typedef struct
 {
@@ -48,7 +59,10 @@ OxRegion *ox_geos_take_region (GEOSGeometry *geometry) G_GNUC_WARN_UNUSED_RESULT
 /* ox_geos_take_union: union of @polygons, which may overlap; empties the array */
 OxRegion *ox_geos_take_union (GPtrArray *polygons) G_GNUC_WARN_UNUSED_RESULT;
 
-/* ox_geos_add_hull: the convex hull of @points, which are put in order, unless it has no area */
+/* ox_geos_take_union_of_hulls: the same, faster, where all @polygons come from ox_geos_add_hull() */
+OxRegion *ox_geos_take_union_of_hulls (GPtrArray *polygons) G_GNUC_WARN_UNUSED_RESULT;
+
+/* ox_geos_add_hull: the convex hull of @points, which are put in order and rounded to 1e-9 m, unless it has no area */
 void ox_geos_add_hull (GPtrArray *polygons, OxPoint *points, guint n);
 
 G_END_DECLS

@@ -92,7 +92,8 @@ ox_region_builder_add (OxRegionBuilder *builder, const OxPoint *points, guint n,
   OxPoint *own = &g_array_index (builder->points, OxPoint, start);
   n = drop_repeated (own, n);
   double area = n >= 3 ? ox_outline_area (own, n) : 0;
-  gboolean dropped = fabs (area) < OX_REGION_MIN_RING;
+  gboolean dropped
+      = fabs (area) < OX_REGION_MIN_RING || 2 * fabs (area) < OX_REGION_MIN_WIDTH * ox_outline_perimeter (own, n);
   if (!hole)
     builder->dropped = dropped;
   if (dropped)

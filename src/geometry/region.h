@@ -11,8 +11,9 @@
  *
  * Parts are sorted (by their lowest, then leftmost corner) and each ring starts at its lowest, leftmost corner, so that
  * the same floor gives the same bytes. Any thread may call; nothing global (one GEOS context a thread).
- * Operations work on doubles and do not snap. An operation that GEOS fails at is tried again on a 1e-6 m grid; if that fails
- * too the program stops with a message (never seen; not an input error, since inputs are checked first).
+ * Results have corners to 1e-9 m (coordinates on OX_GRID stay what they are) and no parts or holes thinner than 1e-8 m or under
+ * 1e-9 m2. An operation that GEOS fails at is tried again on a 1e-6 m grid; if that fails too the program stops with a message
+ * (never seen; not an input error, since inputs are checked first).
  */
 #pragma once
 #include "geometry/ring.h"
