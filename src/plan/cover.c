@@ -136,27 +136,6 @@ quad_span (const OxPoint q[4], double y, double *lo, double *hi)
   return any;
 }
 
-void
-ox_cover_add (OxCover *cover, const OxBand *band, int by)
-{
-  OxPoint q[4];
-  band_corners (cover, band, q);
-  double bottom = MIN (MIN (q[0].y, q[1].y), MIN (q[2].y, q[3].y));
-  double top = MAX (MAX (q[0].y, q[1].y), MAX (q[2].y, q[3].y));
-  double first = MAX (ceil ((bottom - cover->y0) / cover->cell - 0.5), 0);
-  double last = MIN (ceil ((top - cover->y0) / cover->cell - 0.5) - 1, cover->n_y - 1.0);
-  for (double j = first; j <= last; j++)
-    {
-      double lo = 0, hi = 0;
-      if (!quad_span (q, cover->y0 + (j + 0.5) * cover->cell, &lo, &hi))
-        continue;
-      guint8 *row = cover->count + (gsize) j * cover->n_x;
-      guint end = cell_from (cover, hi);
-      for (guint i = cell_from (cover, lo); i < end; i++)
-        row[i] = (guint8) (row[i] + by);
-    }
-}
-
 /* Bands along the raster's rows or columns are counted cell by cell, exactly as they were added; others are sampled. */
 typedef enum
 {
@@ -184,23 +163,79 @@ cells_between (const OxCover *cover, double lo, double hi, guint n, guint *first
   *end = (guint) CLAMP (ceil (hi / cover->cell - 0.5), 0.0, (double) n);
 }
 
+/* The rectangle of cells that a straight band covers: columns i0 to i1, rows j0 to j1, the ends not included. */
+typedef struct
+{
+  OxBox box; /* of the band in the frame */
+  OxPoint corners[4];
+  guint i0, i1, j0, j1;
+} Cells;
+
+static Cells
+straight_cells (const OxCover *cover, const OxBand *band)
+{
+  Cells cells = { .box = OX_BOX_EMPTY };
+  band_corners (cover, band, cells.corners);
+  for (guint i = 0; i < 4; i++)
+    ox_box_add (&cells.box, cells.corners[i]);
+  cells_between (cover, cells.box.x0 - cover->x0, cells.box.x1 - cover->x0, cover->n_x, &cells.i0, &cells.i1);
+  cells_between (cover, cells.box.y0 - cover->y0, cells.box.y1 - cover->y0, cover->n_y, &cells.j0, &cells.j1);
+  return cells;
+}
+
+static void
+add_straight (OxCover *cover, const OxBand *band, int by)
+{
+  Cells cells = straight_cells (cover, band);
+  for (guint j = cells.j0; j < cells.j1; j++)
+    {
+      guint8 *row = cover->count + (gsize) j * cover->n_x;
+      for (guint i = cells.i0; i < cells.i1; i++)
+        row[i] = (guint8) (row[i] + by);
+    }
+}
+
+static void
+add_slanted (OxCover *cover, const OxBand *band, int by)
+{
+  OxPoint q[4];
+  guint j0, j1;
+  band_corners (cover, band, q);
+  double bottom = MIN (MIN (q[0].y, q[1].y), MIN (q[2].y, q[3].y));
+  double top = MAX (MAX (q[0].y, q[1].y), MAX (q[2].y, q[3].y));
+  cells_between (cover, bottom - cover->y0, top - cover->y0, cover->n_y, &j0, &j1);
+  for (guint j = j0; j < j1; j++)
+    {
+      double lo = 0, hi = 0;
+      if (!quad_span (q, cover->y0 + (j + 0.5) * cover->cell, &lo, &hi))
+        continue;
+      guint8 *row = cover->count + (gsize) j * cover->n_x;
+      guint end = cell_from (cover, hi);
+      for (guint i = cell_from (cover, lo); i < end; i++)
+        row[i] = (guint8) (row[i] + by);
+    }
+}
+
+void
+ox_cover_add (OxCover *cover, const OxBand *band, int by)
+{
+  double c, s;
+  if (band_run (cover, band, &c, &s) == SLANTED)
+    add_slanted (cover, band, by);
+  else
+    add_straight (cover, band, by);
+}
+
 /* Counts along rows or columns; entries lie in the order of the band's x. */
 static void
 profile_straight (const OxCover *cover, const OxBand *band, guint level, Run run, OxProfile *out)
 {
-  OxPoint q[4];
-  OxBox box = OX_BOX_EMPTY;
-  guint i0, i1, j0, j1;
-  band_corners (cover, band, q);
-  for (guint i = 0; i < 4; i++)
-    ox_box_add (&box, q[i]);
-  cells_between (cover, box.x0 - cover->x0, box.x1 - cover->x0, cover->n_x, &i0, &i1);
-  cells_between (cover, box.y0 - cover->y0, box.y1 - cover->y0, cover->n_y, &j0, &j1);
-  guint n = run == ALONG_ROWS ? i1 - i0 : j1 - j0;
-  gboolean backwards = run == ALONG_ROWS ? q[1].x < q[0].x : q[1].y < q[0].y;
-  /* The first cell's lower edge, in the band's own x. */
-  double lead = run == ALONG_ROWS ? i0 * cover->cell + cover->x0 - box.x0 : j0 * cover->cell + cover->y0 - box.y0;
-  double tail = (run == ALONG_ROWS ? box.x1 - box.x0 : box.y1 - box.y0) - lead - n * cover->cell;
+  Cells at = straight_cells (cover, band);
+  guint n = run == ALONG_ROWS ? at.i1 - at.i0 : at.j1 - at.j0;
+  gboolean backwards = run == ALONG_ROWS ? at.corners[1].x < at.corners[0].x : at.corners[1].y < at.corners[0].y;
+  /* From the band's low end to the first cell's lower edge, and from the last cell's upper edge to the high end. */
+  double lead = run == ALONG_ROWS ? at.i0 * cover->cell + cover->x0 - at.box.x0 : at.j0 * cover->cell + cover->y0 - at.box.y0;
+  double tail = (run == ALONG_ROWS ? at.box.x1 - at.box.x0 : at.box.y1 - at.box.y0) - lead - n * cover->cell;
   out->step = cover->cell;
   out->x0 = band->x0 + (backwards ? tail : lead);
   out->sample_m2 = cover->cell * cover->cell;
@@ -209,12 +244,12 @@ profile_straight (const OxCover *cover, const OxBand *band, guint level, Run run
     return;
   memset (out->counts->data, 0, sizeof (guint) * n);
   guint *sums = (guint *) (void *) out->counts->data;
-  for (guint j = j0; j < j1; j++)
-    for (guint i = i0; i < i1; i++)
+  for (guint j = at.j0; j < at.j1; j++)
+    for (guint i = at.i0; i < at.i1; i++)
       {
-        gsize at = (gsize) j * cover->n_x + i;
-        guint k = run == ALONG_ROWS ? i - i0 : j - j0;
-        sums[backwards ? n - 1 - k : k] += cover->need[at] & (cover->count[at] == level);
+        gsize cell = (gsize) j * cover->n_x + i;
+        guint k = run == ALONG_ROWS ? i - at.i0 : j - at.j0;
+        sums[backwards ? n - 1 - k : k] += cover->need[cell] & (cover->count[cell] == level);
       }
 }
 

@@ -318,8 +318,19 @@ ox_layout_finish (OxLayout *layout, const OxRun *run)
         drop_head (&finish);
       else if (head->rate < rate)
         sink (&finish, 0);
-      else if (!lay_candidate (&finish, head))
-        drop_head (&finish);
+      else
+        {
+          /* Laid or not, it has had its turn unless it would now save something else: a stretch farther along the same lane. */
+          double gain = head->gain;
+          if (!lay_candidate (&finish, head))
+            drop_head (&finish);
+          else
+            {
+              rate_candidate (&finish, head);
+              if (head->rate >= rate && head->gain >= gain)
+                drop_head (&finish);
+            }
+        }
     }
   return TRUE;
 }

@@ -3,6 +3,8 @@
  */
 #include "plan/layout.h"
 
+#define LEAST_SHARE 0.03
+
 /* First and last step of the draft's band that it alone covers, and how much floor that is; FALSE when there is none. */
 static gboolean
 own_part (const OxLayout *layout, const OxBand *band, OxProfile *profile, OxSpan *out, double *own_m2)
@@ -25,10 +27,13 @@ own_part (const OxLayout *layout, const OxBand *band, OxProfile *profile, OxSpan
   return TRUE;
 }
 
-/* Whether doing the strip's own floor by hand costs less than the strip. */
+/* Whether doing the strip's own floor by hand costs less than the strip, or next to nothing of what it would cover is its own. */
 static gboolean
-is_idle (const OxLayout *layout, OxSpan own, double own_m2)
+is_idle (const OxLayout *layout, const OxBand *band, OxSpan own, double own_m2)
 {
+  double length = MIN (own.hi - own.lo + layout->machine->min_strip, band->x1 - band->x0);
+  if (own_m2 < LEAST_SHARE * length * band->width)
+    return TRUE;
   double seconds = MAX (own.hi - own.lo, layout->machine->min_strip) / layout->machine->travel_speed * 60;
   return own_m2 * ox_layout_hand_seconds (layout) < seconds + ox_layout_move_seconds (layout) / 2;
 }
@@ -70,7 +75,7 @@ trim_all (OxLayout *layout, OxStripKind kind)
           i++;
           continue;
         }
-      if (!own_part (layout, &band, &profile, &own, &own_m2) || is_idle (layout, own, own_m2))
+      if (!own_part (layout, &band, &profile, &own, &own_m2) || is_idle (layout, &band, own, own_m2))
         {
           ox_layout_remove (layout, i);
           continue;
