@@ -10,7 +10,7 @@ import re
 import sys
 
 sys.dont_write_bytecode = True
-from tree import Tree, report, unused  # noqa: E402
+from tree import Tree, report, unused, without_comments, without_strings  # noqa: E402
 
 TOP = {'README.md', 'DEVELOPERS.md', 'LICENSE', 'meson.build', 'src', 'data', 'po', 'tests', 'help', 'samples'}
 ALLOW = 'allow-untested.txt'
@@ -85,6 +85,14 @@ def finished_problems(tree: Tree):
     return problems
 
 
+def quiet_problems(tree: Tree):
+    """Only the batch command and the start of the window write to the terminal; a forgotten trace does, too."""
+    speaks = re.compile(r'\b(?:g_print|g_printerr|printf|fprintf|puts|fputs|perror) ?\(')
+    return [f'{path} writes to the terminal: {match.group()}' for path in tree.files(['src'], ['.c', '.h'])
+            if not path.startswith('src/batch/') and path != 'src/app/main.c'
+            for match in speaks.finditer(without_strings(without_comments(tree.read(path))))]
+
+
 def translated_problems(tree: Tree):
     """po/POTFILES names the sources with texts for people, and no others."""
     listed = {line for line in tree.read('po/POTFILES').splitlines() if line and not line.startswith('#')}
@@ -110,6 +118,7 @@ def check(tree: Tree):
             ('files/tested', tested_problems(tree)),
             ('files/licence', licence_problems(tree)),
             ('files/finished', finished_problems(tree)),
+            ('files/quiet', quiet_problems(tree)),
             ('files/translated', translated_problems(tree)),
             ('files/extracted', extracted_problems(tree))]
 

@@ -61,6 +61,7 @@ CASES = [
     ('files/finished', 'data/a.xml', '<!-- TO' + 'DO -->', 'data/a.xml:1'),
     ('files/translated', 'src/high/b.c', SPDX + '_ ("text")\n', 'is not in po/POTFILES'),
     ('files/translated', 'po/POTFILES', 'src/low/a.c\nsrc/high/b.c\n', 'which has no text'),
+    ('files/quiet', 'src/high/b.c', SPDX + 'void\nf (void)\n{\n  fprintf (stderr, "here");\n}\n', 'src/high/b.c writes'),
     ('files/extracted', 'src/low/a.c', SPDX + '_ ("%" G_GSIZE_FORMAT " MB")\n', 'src/low/a.c:2'),
     ('help/valid', 'help/C/b.page', PAGE.replace('title>', 'headline>'), 'b.page'),
     ('help/valid', 'help/C/b.page', PAGE.replace('</page>', ''), 'b.page'),
