@@ -10,6 +10,7 @@
 #include "file/read-items.h"
 #include "job/check.h"
 #include "job/machine-fields.h"
+#include "job/text.h"
 
 /* Broken rules that one message lists. */
 #define MOST_FINDINGS 10
@@ -55,7 +56,7 @@ read_version (const OxReader *reader, const xmlNode *root, gboolean *newer, char
   return TRUE;
 }
 
-static void
+static gboolean
 read_texts (const Load *load, const xmlNode *root)
 {
   const xmlNode *node = find_child (root, "texts");
@@ -69,8 +70,11 @@ read_texts (const Load *load, const xmlNode *root)
       g_free (*ox_text_field_at (texts, i));
       *ox_text_field_at (texts, i) = g_strdup ((const char *) content);
       xmlFree (content);
+      if (strlen (*ox_text_field_at (texts, i)) > OX_TEXT_MOST)
+        return ox_read_fail (&load->reader, field, _ ("<%s> has more than %d bytes"), field->name, OX_TEXT_MOST);
     }
   ox_job_builder_set_texts (load->builder, texts);
+  return TRUE;
 }
 
 static gboolean
@@ -124,7 +128,7 @@ read_machine (const Load *load, const xmlNode *root)
   g_autoptr (OxMachine) machine = g_new0 (OxMachine, 1);
   machine->class_id = ox_read_text (&load->reader, node, "class", "");
   machine->name = ox_read_text (&load->reader, node, "name", "");
-  if (!read_figures (load, node, machine))
+  if (!machine->class_id || !machine->name || !read_figures (load, node, machine))
     return FALSE;
   for (const xmlNode *child = node->children; child; child = child->next)
     if (ox_known_is_ours (child, "wear") && !read_wear (load, child, machine))
@@ -190,8 +194,7 @@ read_root (const Load *load, xmlNode *root)
     return FALSE;
   g_autofree char *rest = ox_known_rest (root);
   ox_job_builder_set_extra (load->builder, rest, newer ? version : NULL);
-  read_texts (load, root);
-  if (!read_machine (load, root) || !read_settings (load, root) || !read_items (load, root))
+  if (!read_texts (load, root) || !read_machine (load, root) || !read_settings (load, root) || !read_items (load, root))
     return FALSE;
   if (newer)
     {

@@ -53,7 +53,7 @@ read_head (const OxReader *reader, const xmlNode *node, Head *head)
                          head->id, node->name);
   head->name = ox_read_text (reader, node, "name", "");
   head->rest = ox_known_rest (node);
-  return TRUE;
+  return head->name != NULL;
 }
 
 static gboolean
@@ -149,6 +149,8 @@ read_room (const OxReader *reader, const xmlNode *node, OxJobBuilder *builder)
   if (!ring || !read_direction (reader, node, ring->n, &direction))
     return FALSE;
   g_autofree char *profile = ox_read_text (reader, node, "profile", "");
+  if (!profile)
+    return FALSE;
   g_autoptr (OxRoom) room = ox_room_new (&(OxRoom){
       .id = head.id,
       .name = head.name,

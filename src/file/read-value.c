@@ -4,9 +4,11 @@
 #include "file/read-value.h"
 #include <glib/gi18n-lib.h>
 #include <math.h>
+#include <string.h>
 #include "base/number.h"
 #include "file/job-xml.h"
 #include "geometry/point.h"
+#include "job/text.h"
 
 /* Characters of a wrong value that are shown; it may be megabytes long. */
 #define SHOWN 40
@@ -62,13 +64,16 @@ place_text (const xmlNode *node)
 char *
 ox_read_text (const OxReader *reader, const xmlNode *node, const char *key, const char *otherwise)
 {
-  char *text = attribute_text (node, key);
-  if (text)
-    return text;
-  if (otherwise)
+  g_autofree char *text = attribute_text (node, key);
+  if (text && strlen (text) <= OX_TEXT_MOST)
+    return g_steal_pointer (&text);
+  if (!text && otherwise)
     return g_strdup (otherwise);
   g_autofree char *place = place_text (node);
-  ox_read_fail (reader, node, _ ("%s has no %s; one is needed"), place, key);
+  if (text)
+    ox_read_fail (reader, node, _ ("%s of %s has more than %d bytes"), key, place, OX_TEXT_MOST);
+  else
+    ox_read_fail (reader, node, _ ("%s has no %s; one is needed"), place, key);
   return NULL;
 }
 
@@ -103,7 +108,8 @@ ox_read_number (const OxReader *reader, const xmlNode *node, const OxRange *rang
       g_autofree char *place = place_text (node);
       return ox_read_fail (reader, node, _ ("%s has no %s; one is needed"), place, range->key);
     }
-  if (!ox_number_parse (text, &value))
+  /* The schema has decimal numbers only, so an exponent is refused here already, in better words. */
+  if (!ox_number_parse (text, &value) || strpbrk (text, "eE"))
     return fail_range (reader, node, range, text);
   if (range->snap && fabs (value) <= range->most)
     value = ox_snap (value);

@@ -32,7 +32,8 @@ typedef struct
 /* ox_read_fail: sets OX_FILE_ERROR_INVALID with file and line; Returns: FALSE */
 gboolean ox_read_fail (const OxReader *reader, const xmlNode *node, const char *format, ...) G_GNUC_PRINTF (3, 4);
 
-/* ox_read_text: (transfer full): the attribute's text, @otherwise when it is missing; NULL, with an error, when both are */
+/* ox_read_text: (transfer full): the attribute's text, @otherwise when it is missing; NULL, with an error, when both are or when it has more
+ * than OX_TEXT_MOST bytes */
 char *ox_read_text (const OxReader *reader, const xmlNode *node, const char *key, const char *otherwise) G_GNUC_WARN_UNUSED_RESULT;
 
 /* ox_read_number: @out: (out): a number that @range allows */

@@ -19,6 +19,8 @@ ox_text_clean (const char *text, gboolean lines)
   g_autoptr (GString) clean = g_string_sized_new (strlen (valid));
   for (const char *p = valid; *p; p = g_utf8_next_char (p))
     {
+      if (clean->len + (gsize) (g_utf8_next_char (p) - p) > OX_TEXT_MOST)
+        break;
       gunichar c = g_utf8_get_char (p);
       if (c == '\r')
         {

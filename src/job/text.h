@@ -5,11 +5,14 @@
 #include <glib.h>
 G_BEGIN_DECLS
 
+#define OX_TEXT_MOST 100000 /* bytes of one text; more is no name and no note */
+
 /* ox_text_clean:
  * @text: (nullable): what somebody typed or pasted; NULL counts as ""
  * @lines: whether line breaks may stay; if not, each becomes a blank
  *
- * Makes valid UTF-8 of it, line breaks "\n", and a blank of every character that XML 1.0 (section 2.2) cannot hold.
+ * Makes valid UTF-8 of it, line breaks "\n", and a blank of every character that XML 1.0 (section 2.2) cannot hold; cuts it after
+ * OX_TEXT_MOST bytes.
  * Returns: (transfer full)
  */
 char *ox_text_clean (const char *text, gboolean lines) G_GNUC_WARN_UNUSED_RESULT;

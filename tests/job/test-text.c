@@ -2,6 +2,7 @@
  * SPDX-License-Identifier: GPL-3.0-or-later
  */
 #include "job/text.h"
+#include <string.h>
 
 static void
 test_clean (void)
@@ -31,6 +32,19 @@ test_clean (void)
     }
 }
 
+/* Cut between two characters, never within one. */
+static void
+test_clean_cuts (void)
+{
+  g_autofree char *most = g_strnfill (OX_TEXT_MOST, 'x');
+  g_autofree char *kept = ox_text_clean (most, FALSE);
+  g_assert_cmpuint (strlen (kept), ==, OX_TEXT_MOST);
+  most[OX_TEXT_MOST - 1] = '\0';
+  g_autofree char *longer = g_strconcat (most, "µ", NULL);
+  g_autofree char *cut = ox_text_clean (longer, FALSE);
+  g_assert_cmpuint (strlen (cut), ==, OX_TEXT_MOST - 1);
+}
+
 static void
 test_is_id (void)
 {
@@ -51,6 +65,7 @@ main (int argc, char **argv)
 {
   g_test_init (&argc, &argv, NULL);
   g_test_add_func ("/job/text/clean", test_clean);
+  g_test_add_func ("/job/text/clean/cuts", test_clean_cuts);
   g_test_add_func ("/job/text/is-id", test_is_id);
   return g_test_run ();
 }
