@@ -71,7 +71,7 @@ best_stretch (Finish *finish, Candidate *c, OxSpan span)
   if (best <= 0)
     return;
   double x0 = MAX (span.lo, profile->x0 + from * profile->step + half), x1 = MIN (span.hi, profile->x0 + to * profile->step - half);
-  double lack = m->min_strip - (x1 - x0);
+  double lack = ox_layout_least (layout) - (x1 - x0);
   if (lack > 0)
     {
       double before = MIN (lack, x0 - span.lo);
@@ -169,7 +169,7 @@ add_lane (Finish *finish, guint frame, double y, double x0, double x1)
         {
           OxSpan span = g_array_index (spans, OxSpan, i);
           span = (OxSpan) { MAX (span.lo, x0), MIN (span.hi, x1) };
-          if (span.hi - span.lo < layout->machine->min_strip)
+          if (span.hi - span.lo < ox_layout_least (layout))
             continue;
           g_array_append_val (finish->spans, span);
           c.n_spans++;
@@ -254,7 +254,7 @@ shift_candidate (Finish *finish, const Candidate *c, double shift, Candidate *ou
     {
       OxSpan span = g_array_index (spans, OxSpan, i);
       span = (OxSpan) { MAX (span.lo, c->x0 - 1), MIN (span.hi, c->x1 + 1) };
-      if (span.hi - span.lo < layout->machine->min_strip)
+      if (span.hi - span.lo < ox_layout_least (layout))
         continue;
       g_array_append_val (finish->spans, span);
       out->n_spans++;

@@ -50,16 +50,18 @@ side_slab (OxPoint a, OxPoint b, double in, double out)
 static OxRegion *
 side_capsule (OxPoint a, OxPoint b, double distance)
 {
-  enum { HALF = 16 };
-  OxPoint corners[2 * HALF + 2];
-  /* Circumscribed arcs: never nearer than @distance. */
-  double reach = distance / cos (G_PI / (2 * HALF));
-  double heading = atan2 (b.y - a.y, b.x - a.x);
-  for (guint i = 0; i <= HALF; i++)
+  enum { STEPS = 16 };
+  OxPoint corners[2 * (STEPS + 2)];
+  /* Arcs circumscribed between the flanks: never nearer than @distance, and exactly that along the side. */
+  double heading = atan2 (b.y - a.y, b.x - a.x), step = G_PI / STEPS;
+  for (guint i = 0; i < STEPS + 2; i++)
     {
-      double angle = heading - G_PI / 2 + G_PI * i / HALF;
-      corners[i] = (OxPoint) { b.x + reach * cos (angle), b.y + reach * sin (angle) };
-      corners[HALF + 1 + i] = (OxPoint) { a.x - reach * cos (angle), a.y - reach * sin (angle) };
+      gboolean flank = i == 0 || i == STEPS + 1;
+      double reach = flank ? distance : distance / cos (step / 2);
+      double angle = heading - G_PI / 2 + (flank ? (i == 0 ? 0 : G_PI) : (i - 0.5) * step);
+      OxPoint off = { reach * cos (angle), reach * sin (angle) };
+      corners[i] = ox_point_add (b, off);
+      corners[STEPS + 2 + i] = ox_point_sub (a, off);
     }
   return ox_region_new_points (corners, G_N_ELEMENTS (corners));
 }

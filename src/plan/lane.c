@@ -4,9 +4,6 @@
 #include "plan/lane.h"
 #include <stdlib.h>
 
-/* A side that enters the band by less than this does not block: corners lie on the 0.0001 m grid and lanes are computed from them. */
-#define TOUCH 0.0005
-
 typedef struct
 {
   double x0, y0, x1, y1; /* y0 <= y1 */
@@ -101,7 +98,7 @@ static gboolean
 side_in_band (const Side *side, double y0, double y1, OxSpan *out)
 {
   double xa = side->x0, xb = side->x1;
-  if (side->y1 <= y0 + TOUCH || side->y0 >= y1 - TOUCH)
+  if (side->y1 <= y0 + OX_LANE_TOUCH || side->y0 >= y1 - OX_LANE_TOUCH)
     return FALSE;
   if (side->y0 < y0)
     xa = side_x_at (side, y0);

@@ -15,6 +15,9 @@
 #include "geometry/region.h"
 G_BEGIN_DECLS
 
+/* A side that enters a lane's band by less than this does not block it: corners lie on the 0.0001 m grid and lanes are computed from them. */
+#define OX_LANE_TOUCH 0.0005 /* m */
+
 typedef struct
 {
   double lo, hi;

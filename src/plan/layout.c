@@ -110,6 +110,12 @@ ox_layout_remove (OxLayout *layout, guint i)
 }
 
 double
+ox_layout_least (const OxLayout *layout)
+{
+  return layout->machine->min_strip + 2 * OX_GRID;
+}
+
+double
 ox_layout_hand_seconds (const OxLayout *layout)
 {
   return 3600 / layout->hand_rate;

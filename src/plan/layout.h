@@ -78,6 +78,7 @@ void ox_layout_add (OxLayout *layout, const OxDraft *draft);
 void ox_layout_remove (OxLayout *layout, guint i);
 OxBand ox_layout_band (const OxLayout *layout, const OxDraft *draft);
 
+double ox_layout_least (const OxLayout *layout); /* m that a strip must be long before its ends are rounded to OX_GRID */
 double ox_layout_hand_seconds (const OxLayout *layout); /* seconds that a square metre takes by hand */
 double ox_layout_move_seconds (const OxLayout *layout); /* seconds that it takes to reach one more short strip, at a guess */
 

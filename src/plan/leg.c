@@ -19,6 +19,13 @@ can_reverse (const OxLayout *layout, const OxDraft *draft)
   return FALSE;
 }
 
+static void
+set_heading (OxLeg *leg)
+{
+  leg->heading = atan2 (leg->b.y - leg->a.y, leg->b.x - leg->a.x);
+  leg->along = (OxPoint) { cos (leg->heading), sin (leg->heading) };
+}
+
 GArray *
 ox_legs_new (const OxLayout *layout, const OxWays *ways)
 {
@@ -32,7 +39,7 @@ ox_legs_new (const OxLayout *layout, const OxWays *ways)
       OxLeg leg = { 0 };
       leg.a = draft->sign > 0 ? low : high;
       leg.b = draft->sign > 0 ? high : low;
-      leg.heading = atan2 (leg.b.y - leg.a.y, leg.b.x - leg.a.x);
+      set_heading (&leg);
       leg.turn_a = ox_ways_turn_distance (ways, leg.a);
       leg.turn_b = ox_ways_turn_distance (ways, leg.b);
       leg.reversible = can_reverse (layout, draft);
@@ -54,19 +61,20 @@ ox_leg_reverse (OxLeg *leg)
   leg->b = old.a;
   leg->turn_a = old.turn_b;
   leg->turn_b = old.turn_a;
-  leg->heading = atan2 (leg->b.y - leg->a.y, leg->b.x - leg->a.x);
+  set_heading (leg);
 }
 
 gboolean
 ox_leg_turns (const OxLeg *from, const OxLeg *to)
 {
-  return fabs (remainder (to->heading - from->heading, 2 * G_PI)) > OX_TURN_ANGLE;
+  return ox_point_dot (from->along, to->along) < OX_TURN_COSINE;
 }
 
 double
 ox_leg_seconds (const OxMachine *machine, const OxLeg *from, const OxLeg *to)
 {
-  double way = ox_point_distance (from->b, to->a);
+  OxPoint off = ox_point_sub (to->a, from->b);
+  double way = sqrt (off.x * off.x + off.y * off.y);
   double seconds = 0;
   if (ox_leg_turns (from, to))
     {

@@ -7,10 +7,13 @@ G_BEGIN_DECLS
 
 #define OX_TURN_ANGLE (10 * G_PI / 180) /* two headings nearer than this need no swing: the machine is steered on the way */
 
+#define OX_TURN_COSINE 0.98480775301220802
+
 typedef struct
 {
   OxPoint a, b;     /* start, stop, on the floor */
   double heading;
+  OxPoint along;         /* unit vector of the heading */
   double turn_a, turn_b; /* m from the ends to where a swing fits */
   gboolean reversible;   /* whether the strip may be run the other way as well */
   OxStripKind kind;

@@ -38,7 +38,7 @@ fitting_m (const OxLayout *layout, double y, int sign)
   for (guint i = 0; i < spans->len; i++)
     {
       const OxSpan *span = &g_array_index (spans, OxSpan, i);
-      if (span->hi - span->lo >= layout->machine->min_strip)
+      if (span->hi - span->lo >= ox_layout_least (layout))
         length += span->hi - span->lo;
     }
   return length;
@@ -89,6 +89,23 @@ longer_lane (const OxLayout *layout, const GArray *events, int side, double oute
   return best;
 }
 
+/* Between @before, where nothing fits, and @at, where something does: the first place where it does. Beside a wall along the lanes that is @at itself: a
+ * little nearer fits only because a lane may touch. */
+static double
+halve_down (const OxLayout *layout, double before, double at)
+{
+  double inner = at;
+  for (guint k = 0; k < 24 && fabs (inner - before) > 1e-5; k++)
+    {
+      double half = (inner + before) / 2;
+      if (fits (layout, half) > 0)
+        inner = half;
+      else
+        before = half;
+    }
+  return fabs (at - inner) < 2 * OX_LANE_TOUCH ? at : inner + (at > inner ? OX_LANE_TOUCH : -OX_LANE_TOUCH);
+}
+
 /* The outermost lane on one side (-1: lowest y, +1: highest). Free spans appear only where the band's edge passes a corner, or between two such
  * places along a slanted wall; there the place is halved down to. NAN when nothing fits. */
 static double
@@ -116,15 +133,7 @@ outermost_lane (const OxLayout *layout, int side)
             }
           at = middle;
         }
-      for (guint k = 0; k < 24 && !isnan (before) && fabs (at - before) > 1e-5; k++)
-        {
-          double half = (at + before) / 2;
-          if (fits (layout, half) > 0)
-            at = half;
-          else
-            before = half;
-        }
-      return longer_lane (layout, events, side, at);
+      return longer_lane (layout, events, side, isnan (before) ? at : halve_down (layout, before, at));
     }
   return NAN;
 }
@@ -141,7 +150,7 @@ lay_lane (OxLayout *layout, guint k, double y)
   for (guint i = 0; i < spans->len; i++)
     {
       const OxSpan *span = &g_array_index (spans, OxSpan, i);
-      if (span->hi - span->lo < layout->machine->min_strip)
+      if (span->hi - span->lo < ox_layout_least (layout))
         continue;
       OxDraft draft = { 0, lane, sign, y, span->lo, span->hi, OX_STRIP_MAIN, TRUE, span->lo, span->hi };
       ox_layout_add (layout, &draft);
@@ -155,7 +164,10 @@ ox_layout_mains (OxLayout *layout)
   double lowest = outermost_lane (layout, -1), highest = outermost_lane (layout, 1);
   if (isnan (lowest) || isnan (highest))
     return FALSE;
-  double width = MAX (highest - lowest, 0) + m->blast_width;
+  /* Where the band is a hair wider than one strip, the rest costs less by hand than a second lane. */
+  if ((highest - lowest) * ox_layout_hand_seconds (layout) < 60 / m->travel_speed)
+    lowest = highest = (lowest + highest) / 2;
+  double width = highest - lowest + m->blast_width;
   layout->first_y = lowest;
   layout->n_main_lanes = ox_production_lanes (width, m->blast_width, m->min_overlap);
   layout->spacing = ox_production_spacing (width, m->blast_width, layout->n_main_lanes);

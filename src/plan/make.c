@@ -267,9 +267,11 @@ make_plan (Making *making, OxRun *run)
   if (limit == NULL)
     return FALSE;
   plan->blasted = ox_leftover_blasted (making->floor, plan, &gross);
-  ox_leftover_edges (making->floor, plan->blasted, limit, plan);
+  /* What was reached can be reached: on a floor just as wide as the body the places have no area and the erosion sees none. */
+  g_autoptr (OxRegion) reached = ox_region_union (limit, plan->blasted);
+  ox_leftover_edges (making->floor, plan->blasted, reached, plan);
   ox_leftover_zones (making->floor, plan);
-  write_totals (plan, gross, ox_region_area (limit));
+  write_totals (plan, gross, ox_region_area (reached));
   return TRUE;
 }
 

@@ -14,7 +14,8 @@
 
 #define RUN_GAP 8.0       /* m between strips of one lane that a crew still walks round rather than coming back later */
 #define MOST_MOVED 3      /* strips moved at a time while improving */
-#define MAX_IMPROVEMENTS 20000
+#define MAX_SWEEPS 12
+#define SWEEP_WORK 1000000 /* places looked at in a sweep: on long lists only those not far along the order */
 
 typedef struct
 {
@@ -238,13 +239,14 @@ improve_at (GArray *legs, const OxMachine *machine, guint fixed, guint from, gui
   gboolean best_reverse = FALSE;
   OxLeg turned = *first;
   ox_leg_reverse (&turned);
-  for (guint to = MAX (fixed, 1); to <= legs->len; to++)
+  guint window = MAX (SWEEP_WORK / legs->len, 50);
+  guint begin = MAX (MAX (fixed, 1), from > window ? from - window : 0), end = MIN (legs->len, from + n + window);
+  for (guint to = begin; to <= end; to++)
     {
       if (to >= from && to <= from + n)
         continue;
       const OxLeg *p = leg_at (legs, to - 1), *q = leg_at (legs, to);
       double gap = seconds (machine, p, q);
-      /* Nothing can be cheaper than the straight way to the first leg. */
       double cost = seconds (machine, p, first) + seconds (machine, last, q) - gap;
       gboolean reverse = FALSE;
       if (n == 1 && first->reversible)
@@ -271,10 +273,8 @@ improve_at (GArray *legs, const OxMachine *machine, guint fixed, guint from, gui
 static void
 improve (GArray *legs, const OxMachine *machine, guint fixed, const OxRun *run)
 {
-  /* Quadratic for each sweep: a bounded number of them, fewer for long lists. */
-  guint budget = legs->len > fixed ? (guint) MIN (MAX_IMPROVEMENTS, 4e8 / ((double) legs->len * legs->len + 1)) : 0;
   gboolean better = TRUE;
-  for (guint sweep = 0; better && sweep < MIN (budget, 12); sweep++)
+  for (guint sweep = 0; better && sweep < MAX_SWEEPS; sweep++)
     {
       better = FALSE;
       for (guint n = 1; n <= MOST_MOVED; n++)

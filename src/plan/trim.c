@@ -31,10 +31,10 @@ own_part (const OxLayout *layout, const OxBand *band, OxProfile *profile, OxSpan
 static gboolean
 is_idle (const OxLayout *layout, const OxBand *band, OxSpan own, double own_m2)
 {
-  double length = MIN (own.hi - own.lo + layout->machine->min_strip, band->x1 - band->x0);
+  double length = MIN (own.hi - own.lo + ox_layout_least (layout), band->x1 - band->x0);
   if (own_m2 < LEAST_SHARE * length * band->width)
     return TRUE;
-  double seconds = MAX (own.hi - own.lo, layout->machine->min_strip) / layout->machine->travel_speed * 60;
+  double seconds = MAX (own.hi - own.lo, ox_layout_least (layout)) / layout->machine->travel_speed * 60;
   return own_m2 * ox_layout_hand_seconds (layout) < seconds + ox_layout_move_seconds (layout) / 2;
 }
 
@@ -46,7 +46,7 @@ trim_draft (const OxLayout *layout, OxDraft *draft, OxSpan own)
   double half = m->blast_length / 2;
   double seam = m->min_overlap + layout->cover->cell;
   double x0 = MAX (draft->x0, own.lo - seam + half), x1 = MIN (draft->x1, own.hi + seam - half);
-  double lack = m->min_strip - (x1 - x0);
+  double lack = ox_layout_least (layout) - (x1 - x0);
   if (lack > 0)
     {
       double before = MIN (lack / 2, x0 - draft->x0);

@@ -108,22 +108,6 @@ ox_ways_has_turns (const OxWays *ways)
   return !ox_region_is_empty (ways->turn_area);
 }
 
-double
-ox_ways_turn_distance (const OxWays *ways, OxPoint p)
-{
-  const OxRegion *area = ways->turn_area;
-  if (ox_clearance_at (ways->clearance, p, NULL) >= ways->turn_radius)
-    return 0;
-  double best = INFINITY;
-  for (guint r = 0; r < area->n_rings; r++)
-    for (guint i = 0, n = area->rings[r].n; i < n; i++)
-      {
-        const OxPoint *points = area->points + area->rings[r].start;
-        best = MIN (best, ox_point_segment_distance (p, points[i], points[(i + 1) % n], NULL));
-      }
-  return best;
-}
-
 int
 ox_ways_part (const OxWays *ways, OxPoint p)
 {
@@ -336,6 +320,25 @@ push_off (const OxWays *ways, OxPoint *p)
       *p = ox_point_add (*p, ox_point_scale (away, (ways->turn_radius - d + 0.0005) / d));
     }
   return FALSE;
+}
+
+double
+ox_ways_turn_distance (const OxWays *ways, OxPoint p)
+{
+  const OxRegion *area = ways->turn_area;
+  OxPoint place = p;
+  if (ox_region_is_empty (area))
+    return INFINITY;
+  if (push_off (ways, &place))
+    return ox_point_distance (p, place);
+  double best = INFINITY;
+  for (guint r = 0; r < area->n_rings; r++)
+    for (guint i = 0, n = area->rings[r].n; i < n; i++)
+      {
+        const OxPoint *points = area->points + area->rings[r].start;
+        best = MIN (best, ox_point_segment_distance (p, points[i], points[(i + 1) % n], NULL));
+      }
+  return best;
 }
 
 /* Turning points near the straight way from @a to @b. */

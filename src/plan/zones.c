@@ -98,7 +98,7 @@ lay_lane (OxLayout *layout, const OxStretch *stretch, double y, int sign)
     {
       const OxSpan *span = &g_array_index (spans, OxSpan, i);
       OxSpan x = { MAX (span->lo, stretch->x0 - beyond), MIN (span->hi, stretch->x1 + beyond) };
-      if (x.hi - x.lo < m->min_strip)
+      if (x.hi - x.lo < ox_layout_least (layout))
         continue;
       OxDraft draft = { stretch->frame, 0, sign, y, x.lo, x.hi, OX_STRIP_CROSSWISE, FALSE, span->lo, span->hi };
       if (!pays (layout, &draft, &profile) || ox_layout_slot_shift (layout, stretch->frame, y, x) != 0)
