@@ -388,6 +388,7 @@ ox_drawing_builder_text (OxDrawingBuilder *builder, OxTextLook look, OxPoint at,
   element.text.centred = look.centred;
   element.text.bold = look.bold;
   element.text.ground_mm = look.ground_mm;
+  element.text.flat = look.flat;
   element.text.text = g_string_chunk_insert_const (builder->strings, text);
   ox_box_add (&element.box, element.text.at);
   g_array_append_val (builder->elements, element);
@@ -406,8 +407,8 @@ ox_drawing_builder_drawing (OxDrawingBuilder *builder, const OxDrawing *drawing)
       to.id = g_string_chunk_insert_const (builder->strings, from->id);
       to.from_mm = from->from_mm / builder->scale;
       to.box = OX_BOX_EMPTY;
-      ox_box_add (&to.box, placed (builder, (OxPoint) { from->box.x0, from->box.y0 }));
-      ox_box_add (&to.box, placed (builder, (OxPoint) { from->box.x1, from->box.y1 }));
+      ox_box_add (&to.box, placed (builder, (OxPoint){ from->box.x0, from->box.y0 }));
+      ox_box_add (&to.box, placed (builder, (OxPoint){ from->box.x1, from->box.y1 }));
       if (to.kind == OX_ELEMENT_MARK)
         to.mark.at = placed (builder, from->mark.at);
       else if (to.kind == OX_ELEMENT_TEXT)
@@ -435,13 +436,12 @@ ox_element_text_corners (const OxElement *element, double mm, OxPoint corners[4]
   g_return_if_fail (element->kind == OX_ELEMENT_TEXT);
   double w = ox_text_width (element->text.text, element->text.height_mm, element->text.bold),
          h = element->text.height_mm;
-  double out = element->text.ground_mm;
+  double out = element->text.ground_mm, up = element->text.flat ? 0 : out;
   double x = element->text.align == OX_ALIGN_START ? 0 : element->text.align == OX_ALIGN_MIDDLE ? -w / 2 : -w;
   double y = element->text.centred ? -h / 2 : 0;
-  double drop = out > 0 ? 0 : h / OX_TEXT_CAP_SHARE * OX_TEXT_DROP_SHARE;
-  const OxPoint local[4] = {
-    { x - out, y - out - drop }, { x + w + out, y - out - drop }, { x + w + out, y + h + out }, { x - out, y + h + out }
-  };
+  double down = out > 0 ? up : h / OX_TEXT_CAP_SHARE * OX_TEXT_DROP_SHARE;
+  const OxPoint local[4]
+      = { { x - out, y - down }, { x + w + out, y - down }, { x + w + out, y + h + up }, { x - out, y + h + up } };
   for (int i = 0; i < 4; i++)
     {
       OxPoint turned = ox_point_turn (local[i], cos (element->text.angle), sin (element->text.angle));

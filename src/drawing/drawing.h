@@ -57,7 +57,8 @@ typedef struct
       double height_mm;  /* of capitals */
       OxAlign align;
       gboolean centred, bold;
-      double ground_mm;  /* > 0: a ground of the style's fill stands so far out on all sides */
+      double ground_mm;  /* > 0: a ground of the style's fill stands so far out on all sides ... */
+      gboolean flat;     /* ... or before and behind only, no higher than the capitals */
       const char *text;  /* one line, UTF-8 */
     } text;
     struct { OxMarkKind kind; OxPoint at; double angle, size_mm; } mark;
@@ -133,6 +134,7 @@ typedef struct
   OxAlign align;
   gboolean centred, bold;
   double ground_mm;
+  gboolean flat;
 } OxTextLook;
 
 /* ox_drawing_builder_text: the empty text appends nothing */

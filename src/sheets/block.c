@@ -229,7 +229,7 @@ append_cells (const OxBlock *block, OxDrawingBuilder *builder, OxPoint corner, c
       double at = align == OX_ALIGN_START ? x + CELL_PAD_MM
                   : align == OX_ALIGN_END ? x + width - CELL_PAD_MM
                                           : x + width / 2;
-      OxTextLook look = { OX_STYLE_INK, block->body_mm, 0, align, TRUE, row->strong, 0 };
+      OxTextLook look = { OX_STYLE_INK, block->body_mm, 0, align, TRUE, row->strong, 0, FALSE };
       ox_drawing_builder_text (builder, look, (OxPoint){ at, corner.y - height / 2 }, row->cells[i]);
     }
   OxPoint left = { corner.x, corner.y - height }, right = { corner.x + block->width_mm, left.y };
@@ -250,7 +250,7 @@ append_entry (const OxBlock *block, OxDrawingBuilder *builder, OxPoint corner, c
     ox_drawing_builder_box (builder, row->style, (OxBox){ corner.x + 0.5, middle - 1.6, x1, middle + 1.6 });
   else
     ox_drawing_builder_line (builder, row->style, (OxPoint){ corner.x + 0.5, middle }, (OxPoint){ x1, middle });
-  OxTextLook look = { OX_STYLE_INK, block->body_mm, 0, OX_ALIGN_START, TRUE, FALSE, 0 };
+  OxTextLook look = { OX_STYLE_INK, block->body_mm, 0, OX_ALIGN_START, TRUE, FALSE, 0, FALSE };
   ox_drawing_builder_text (builder, look, (OxPoint){ corner.x + SAMPLE_WIDTH_MM + 1, middle }, row->cells[0]);
 }
 
@@ -263,7 +263,7 @@ append_blanks (const OxBlock *block, OxDrawingBuilder *builder, OxPoint corner, 
       double width = row->shares[i] * block->width_mm;
       OxBox cell = { x, corner.y - BLANK_HEIGHT_MM, x + width, corner.y };
       ox_drawing_builder_box (builder, OX_STYLE_BLOCK, cell);
-      OxTextLook look = { OX_STYLE_QUIET, OX_TEXT_MIN_MM, 0, OX_ALIGN_START, FALSE, FALSE, 0 };
+      OxTextLook look = { OX_STYLE_QUIET, OX_TEXT_MIN_MM, 0, OX_ALIGN_START, FALSE, FALSE, 0, FALSE };
       g_autofree char *label = ox_text_fit (row->cells[i], OX_TEXT_MIN_MM, FALSE, width - 2 * CELL_PAD_MM);
       ox_drawing_builder_text (builder, look, (OxPoint){ x + CELL_PAD_MM, corner.y - 1 - OX_TEXT_MIN_MM }, label);
       x += width;
@@ -273,7 +273,7 @@ append_blanks (const OxBlock *block, OxDrawingBuilder *builder, OxPoint corner, 
 static void
 append_row (const OxBlock *block, OxDrawingBuilder *builder, OxPoint corner, const Row *row)
 {
-  OxTextLook look = { OX_STYLE_INK, block->body_mm, 0, OX_ALIGN_START, TRUE, FALSE, 0 };
+  OxTextLook look = { OX_STYLE_INK, block->body_mm, 0, OX_ALIGN_START, TRUE, FALSE, 0, FALSE };
   double middle = corner.y - row_height (block, row) / 2;
   switch (row->kind)
     {
@@ -301,7 +301,7 @@ static void
 append_head (const OxBlock *block, OxDrawingBuilder *builder, OxPoint corner)
 {
   double title = title_mm (block), line = corner.y - title - 2.0;
-  OxTextLook look = { OX_STYLE_INK, title, 0, OX_ALIGN_START, FALSE, TRUE, 0 };
+  OxTextLook look = { OX_STYLE_INK, title, 0, OX_ALIGN_START, FALSE, TRUE, 0, FALSE };
   g_autofree char *text = ox_text_fit (block->title, title, TRUE, block->width_mm);
   ox_drawing_builder_text (builder, look, (OxPoint){ corner.x, corner.y - title }, text);
   ox_drawing_builder_line (builder, OX_STYLE_BLOCK, (OxPoint){ corner.x, line },
@@ -310,7 +310,7 @@ append_head (const OxBlock *block, OxDrawingBuilder *builder, OxPoint corner)
     return;
   double top = corner.y - title - 3.0, height = block->body_mm * 2.2, x = corner.x;
   ox_drawing_builder_box (builder, OX_STYLE_HEAD, (OxBox){ corner.x, top - height, corner.x + block->width_mm, top });
-  look = (OxTextLook){ OX_STYLE_INK, OX_TEXT_MIN_MM, 0, OX_ALIGN_START, TRUE, TRUE, 0 };
+  look = (OxTextLook){ OX_STYLE_INK, OX_TEXT_MIN_MM, 0, OX_ALIGN_START, TRUE, TRUE, 0, FALSE };
   for (guint i = 0; i < block->n_columns; x += block->columns[i++].share * block->width_mm)
     {
       double width = block->columns[i].share * block->width_mm;

@@ -46,8 +46,8 @@ order_block (const OxSheetRun *run)
 static OxBlock *
 chalk_block (const OxSheetRun *run)
 {
-  const OxColumn columns[] = { { _ ("Room"), 0.3, OX_ALIGN_START },
-                               { _ ("Heading"), 0.16, OX_ALIGN_END },
+  const OxColumn columns[] = { { _ ("Room"), 0.26, OX_ALIGN_START },
+                               { _ ("Heading"), 0.2, OX_ALIGN_END },
                                { _ ("Lane 1 at"), 0.19, OX_ALIGN_END },
                                { _ ("Spacing"), 0.19, OX_ALIGN_END },
                                { _ ("Lanes"), 0.16, OX_ALIGN_END } };

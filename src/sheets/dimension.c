@@ -52,7 +52,7 @@ ox_dimension_append (const OxDimension *dimension, OxDrawingBuilder *builder)
     }
   double angle;
   OxPoint at = ox_dimension_get_text (dimension, &angle);
-  OxTextLook look = { OX_STYLE_DIMENSION, OX_DIMENSION_TEXT_MM, angle, OX_ALIGN_MIDDLE, FALSE, FALSE, 0.35 };
+  OxTextLook look = { OX_STYLE_DIMENSION, OX_DIMENSION_TEXT_MM, angle, OX_ALIGN_MIDDLE, FALSE, FALSE, 0.35, FALSE };
   ox_drawing_builder_text (builder, look, at, dimension->text);
 }
 
@@ -69,7 +69,7 @@ ox_scale_bar_append (OxDrawingBuilder *builder, OxPoint corner, OxScale scale, O
 {
   double metres = units == OX_UNITS_FEET ? FOOT : 1, mm = metres * 1000 / scale.denominator;
   double unit = round_unit (mm), part = unit * mm, zero = corner.x + part;
-  OxTextLook figure = { OX_STYLE_INK, 1.8, 0, OX_ALIGN_MIDDLE, FALSE, FALSE, 0 };
+  OxTextLook figure = { OX_STYLE_INK, 1.8, 0, OX_ALIGN_MIDDLE, FALSE, FALSE, 0, FALSE };
   /* One part left of zero, in fifths; four whole ones to the right. */
   for (int i = 0; i < 5; i++)
     ox_drawing_builder_box (
@@ -88,7 +88,7 @@ ox_scale_bar_append (OxDrawingBuilder *builder, OxPoint corner, OxScale scale, O
     }
   g_autofree char *ratio = ox_scale_text (scale);
   g_autofree char *words = g_strdup_printf (_ ("Scale %s at %s"), ratio, paper_name);
-  OxTextLook look = { OX_STYLE_INK, 2.5, 0, OX_ALIGN_START, FALSE, TRUE, 0 };
+  OxTextLook look = { OX_STYLE_INK, 2.5, 0, OX_ALIGN_START, FALSE, TRUE, 0, FALSE };
   ox_drawing_builder_text (builder, look, (OxPoint){ corner.x, corner.y + BAR_MM + 5.4 }, words);
 }
 
@@ -96,7 +96,7 @@ void
 ox_north_append (OxDrawingBuilder *builder, OxPoint centre, double north_deg)
 {
   double angle = north_deg * G_PI / 180;
-  OxTextLook look = { OX_STYLE_INK, 2.5, 0, OX_ALIGN_MIDDLE, TRUE, TRUE, 0 };
+  OxTextLook look = { OX_STYLE_INK, 2.5, 0, OX_ALIGN_MIDDLE, TRUE, TRUE, 0, FALSE };
   ox_drawing_builder_mark (builder, OX_STYLE_INK, OX_MARK_NORTH, centre, angle, 10);
   OxPoint tip = { centre.x + cos (angle) * 7.5, centre.y + sin (angle) * 7.5 };
   ox_drawing_builder_text (builder, look, tip, C_ ("north, on a drawing", "N"));

@@ -117,7 +117,7 @@ append_fields (OxDrawingBuilder *builder, const GridSide *side)
         {
           double near = k == 0 ? side->near : side->near2, far = k == 0 ? side->far : side->far2;
           OxPoint at = { (start + end) / 2, (near + far) / 2 };
-          OxTextLook look = { OX_STYLE_QUIET, 2.5, 0, OX_ALIGN_MIDDLE, TRUE, FALSE, 0 };
+          OxTextLook look = { OX_STYLE_QUIET, 2.5, 0, OX_ALIGN_MIDDLE, TRUE, FALSE, 0, FALSE };
           ox_drawing_builder_text (builder, look, side->level ? at : (OxPoint){ at.y, at.x }, name);
           if (i > 0 && side->level)
             append_line (builder, OX_STYLE_BLOCK, start, near, start, far);
@@ -137,10 +137,10 @@ append_frame (const OxForm *form, OxDrawingBuilder *builder)
   append_fields (builder, &level);
   append_fields (builder, &upright);
   double x = (f.x0 + f.x1) / 2, y = (f.y0 + f.y1) / 2;
-  append_line (builder, OX_STYLE_FRAME, x, outer.y1, x, f.y1 - 3);
-  append_line (builder, OX_STYLE_FRAME, x, outer.y0, x, f.y0 + 3);
-  append_line (builder, OX_STYLE_FRAME, outer.x0, y, f.x0 + 3, y);
-  append_line (builder, OX_STYLE_FRAME, outer.x1, y, f.x1 - 3, y);
+  append_line (builder, OX_STYLE_FRAME, x, outer.y1, x, f.y1);
+  append_line (builder, OX_STYLE_FRAME, x, outer.y0, x, f.y0);
+  append_line (builder, OX_STYLE_FRAME, outer.x0, y, f.x0, y);
+  append_line (builder, OX_STYLE_FRAME, outer.x1, y, f.x1, y);
   ox_drawing_builder_box (builder, OX_STYLE_FRAME, f);
 }
 
@@ -162,8 +162,8 @@ append_fitted (OxDrawingBuilder *builder, OxTextLook look, OxPoint at, const cha
 static void
 append_field (OxDrawingBuilder *builder, OxBox cell, const char *label, const char *value)
 {
-  OxTextLook quiet = { OX_STYLE_QUIET, 1.8, 0, OX_ALIGN_START, FALSE, FALSE, 0 };
-  OxTextLook ink = { OX_STYLE_INK, 2.5, 0, OX_ALIGN_START, FALSE, FALSE, 0 };
+  OxTextLook quiet = { OX_STYLE_QUIET, 1.8, 0, OX_ALIGN_START, FALSE, FALSE, 0, FALSE };
+  OxTextLook ink = { OX_STYLE_INK, 2.5, 0, OX_ALIGN_START, FALSE, FALSE, 0, FALSE };
   ox_drawing_builder_box (builder, OX_STYLE_BLOCK, cell);
   append_fitted (builder, quiet, (OxPoint){ cell.x0 + 1.2, cell.y1 - 3.0 }, label, cell.x1 - cell.x0 - 2);
   append_fitted (builder, ink, (OxPoint){ cell.x0 + 1.2, cell.y0 + 1.5 }, value, cell.x1 - cell.x0 - 2);
@@ -188,7 +188,7 @@ static void
 append_names (OxDrawingBuilder *builder, OxBox box, const OxTexts *texts, const char *kind)
 {
   double width = box.x1 - box.x0 - 4, x = box.x0 + 2;
-  OxTextLook bold = { OX_STYLE_INK, 2.5, 0, OX_ALIGN_START, FALSE, TRUE, 0 }, plain = bold, quiet = bold;
+  OxTextLook bold = { OX_STYLE_INK, 2.5, 0, OX_ALIGN_START, FALSE, TRUE, 0, FALSE }, plain = bold, quiet = bold;
   plain.bold = FALSE;
   quiet.bold = FALSE;
   quiet.style = OX_STYLE_QUIET;

@@ -143,3 +143,26 @@ ox_labels_take (OxLabels *labels, const OxLabelBox *box)
   g_array_append_val (labels->places, place);
   index_place (labels, labels->places->len - 1);
 }
+
+guint
+ox_labels_get_count (const OxLabels *labels)
+{
+  return labels->places->len;
+}
+
+void
+ox_labels_keep (OxLabels *labels, guint n)
+{
+  g_return_if_fail (n <= labels->places->len);
+  g_array_set_size (labels->places, n);
+  GHashTableIter iter;
+  gpointer cell;
+  g_hash_table_iter_init (&iter, labels->cells);
+  while (g_hash_table_iter_next (&iter, NULL, &cell))
+    {
+      /* Places were put in in order, so those to go are the last ones. */
+      GArray *inside = cell;
+      while (inside->len > 0 && g_array_index (inside, guint, inside->len - 1) >= n)
+        g_array_set_size (inside, inside->len - 1);
+    }
+}

@@ -9,10 +9,12 @@
 #include <string.h>
 
 #define NUMBER_MM 1.8
-#define NUMBER_GROUND_MM 0.25
+#define NUMBER_GROUND_MM 0.4
+#define CLEAR_MM 0.25 /* above and below a label, to the next one */
 #define ARROW_MM 2.2
 #define FLAG_MM 6.0
 #define NAME_MM 2.5
+#define MOST_SHARE 0.6
 #define SMALLEST_MM_PER_M 0.5
 #define LARGEST_MM_PER_M 400.0
 
@@ -43,11 +45,22 @@ typedef struct
   OxTextLook look;
   OxStyle arrow_style;
   OxLabelBox box;
-  double sway_m;  /* how far it may stand from its place, up, down or to the sides */
-  double room_m;  /* floor along the label, that it must not be longer than; 0: any */
-  double from_mm; /* scale at which it was placed */
+  double sway_m;         /* how far it may stand from its place, up, down or to the sides */
+  double room_m;         /* floor along the label, that it must not be longer than; 0: any */
+  double from_mm;        /* scale at which it was placed */
+  double least_mm_per_m; /* not shown below this scale even where there is room */
   gboolean placed;
+  guint field;          /* strips of a room in one direction: they show their numbers together */
+  guint index;          /* place in the list, so that sorting keeps the order */
+  gboolean field_shown; /* of the first of its rank and field: whether numbers have appeared */
 } Candidate;
+
+/* candidates of one rank and field */
+typedef struct
+{
+  Candidate *candidates;
+  guint n;
+} Field;
 
 static void
 clear_candidate (gpointer data)
@@ -67,9 +80,10 @@ text_box (const OxTextLook *look, const char *text)
   element.text.centred = look->centred;
   element.text.bold = look->bold;
   element.text.ground_mm = look->ground_mm;
+  element.text.flat = look->flat;
   OxPoint corners[4];
   ox_element_text_corners (&element, 1, corners);
-  return (OxBox){ corners[0].x, corners[0].y, corners[2].x, corners[2].y };
+  return (OxBox){ corners[0].x, corners[0].y - CLEAR_MM, corners[2].x, corners[2].y + CLEAR_MM };
 }
 
 static void
@@ -101,16 +115,19 @@ add_strip (GArray *candidates, const OxPlan *plan, const OxStrip *strip)
   Candidate candidate
       = { .rank = strip_rank (plan, strip), .layer = "numbers", .id = g_strdup_printf ("strip-%u", strip->order) };
   candidate.look = (OxTextLook){
-    OX_STYLE_INK, NUMBER_MM,       turned ? heading + G_PI : heading, turned ? OX_ALIGN_END : OX_ALIGN_START, TRUE,
-    ends,         NUMBER_GROUND_MM
+    OX_STYLE_INK,     NUMBER_MM, turned ? heading + G_PI : heading, turned ? OX_ALIGN_END : OX_ALIGN_START, TRUE, ends,
+    NUMBER_GROUND_MM, TRUE
   };
   candidate.room_m = ends ? 0 : ox_strip_length (strip);
+  candidate.field = 181 * strip->room + (guint) lround (fmod (strip->heading + 4 * G_PI, G_PI) * 180 / G_PI);
   add_text (candidates, candidate, number, strip->a);
   Candidate arrow
       = { .kind = LABEL_ARROW, .rank = candidate.rank, .layer = "directions", .id = g_strdup (candidate.id) };
   arrow.arrow_style = strip->kind == OX_STRIP_MAIN ? OX_STYLE_STRIP_AXIS : OX_STYLE_CROSS_AXIS;
   arrow.box = (OxLabelBox){ strip->b, heading, { -ARROW_MM, -ARROW_MM * 0.3, 0, ARROW_MM * 0.3 } };
   arrow.room_m = ox_strip_length (strip);
+  arrow.field = candidate.field;
+  arrow.least_mm_per_m = ox_picture_axis_from (strip);
   g_array_append_val (candidates, arrow);
 }
 
@@ -131,7 +148,7 @@ add_names (GArray *candidates, const OxPicture *picture)
                               .id = g_strdup (job->rooms[i]->id),
                               .room_m = 3 * radius,
                               .sway_m = radius / 2 };
-      candidate.look = (OxTextLook){ OX_STYLE_INK, NAME_MM, 0, OX_ALIGN_MIDDLE, TRUE, TRUE, 0.8 };
+      candidate.look = (OxTextLook){ OX_STYLE_INK, NAME_MM, 0, OX_ALIGN_MIDDLE, TRUE, TRUE, 0.8, FALSE };
       add_text (candidates, candidate, name, at);
     }
 }
@@ -142,7 +159,7 @@ add_tag (GArray *candidates, const char *id, const OxRegion *region, OxStyle sty
   if (ox_region_is_empty (region))
     return;
   Candidate candidate = { .rank = RANK_TAG, .layer = "names", .id = g_strdup (id) };
-  candidate.look = (OxTextLook){ style, NUMBER_MM, 0, OX_ALIGN_MIDDLE, TRUE, FALSE, 0.5 };
+  candidate.look = (OxTextLook){ style, NUMBER_MM, 0, OX_ALIGN_MIDDLE, TRUE, FALSE, 0.5, FALSE };
   add_text (candidates, candidate, id, ox_region_label_point (region, NULL));
 }
 
@@ -183,38 +200,76 @@ static gboolean
 fits (const Candidate *candidate, const OxLabels *labels, double mm_per_m)
 {
   double length = candidate->box.mm.x1 - candidate->box.mm.x0;
-  return (candidate->room_m <= 0 || length <= candidate->room_m * mm_per_m)
+  return mm_per_m >= candidate->least_mm_per_m && (candidate->room_m <= 0 || length <= candidate->room_m * mm_per_m)
          && ox_labels_is_free (labels, &candidate->box);
 }
 
-/* place_rank: a rank of the rule appears as a whole or not at all: not before half of its labels have room */
-static void
-place_rank (GArray *candidates, Rank rank, OxLabels *labels, double mm_per_m)
+/* place_kind: texts or arrows of one field; how many of them stand now */
+static guint
+place_kind (Field field, LabelKind kind, OxLabels *labels, double mm_per_m)
 {
-  guint all = 0, free = 0;
-  for (guint i = 0; i < candidates->len; i++)
+  guint placed = 0;
+  for (guint i = 0; i < field.n; i++)
     {
-      const Candidate *candidate = &g_array_index (candidates, Candidate, i);
-      if (candidate->rank != rank || candidate->kind != LABEL_TEXT)
+      Candidate *candidate = &field.candidates[i];
+      if (candidate->kind != kind)
         continue;
-      all++;
-      free += candidate->placed || fits (candidate, labels, mm_per_m);
+      if (!candidate->placed)
+        {
+          sway (candidate, labels);
+          if (!fits (candidate, labels, mm_per_m))
+            continue;
+          ox_labels_take (labels, &candidate->box);
+          candidate->placed = TRUE;
+          candidate->from_mm = mm_per_m;
+        }
+      placed++;
     }
-  if (rank >= RANK_TENTH && free * 2 < all)
-    return;
-  for (LabelKind kind = LABEL_TEXT; kind <= LABEL_ARROW; kind++)
-    for (guint i = 0; i < candidates->len; i++)
-      {
-        Candidate *candidate = &g_array_index (candidates, Candidate, i);
-        if (candidate->rank != rank || candidate->kind != kind || candidate->placed)
-          continue;
-        sway (candidate, labels);
-        if (!fits (candidate, labels, mm_per_m))
-          continue;
-        ox_labels_take (labels, &candidate->box);
-        candidate->placed = TRUE;
-        candidate->from_mm = mm_per_m;
-      }
+  return placed;
+}
+
+static guint
+count_texts (Field field)
+{
+  guint n = 0;
+  for (guint i = 0; i < field.n; i++)
+    n += field.candidates[i].kind == LABEL_TEXT;
+  return n;
+}
+
+/* withdraw: takes back the texts that were just placed */
+static void
+withdraw (Field field, OxLabels *labels, guint n_labels)
+{
+  ox_labels_keep (labels, n_labels);
+  for (guint i = 0; i < field.n; i++)
+    if (field.candidates[i].kind == LABEL_TEXT)
+      field.candidates[i].placed = FALSE;
+}
+
+/* place_field: numbers of the rule appear together or not at all: not before most of them have room; from then on the
+ * others follow as they get it */
+static void
+place_field (Field field, OxLabels *labels, double mm_per_m)
+{
+  guint before = ox_labels_get_count (labels), placed = place_kind (field, LABEL_TEXT, labels, mm_per_m);
+  Candidate *first = &field.candidates[0];
+  if (first->rank < RANK_TENTH || first->field_shown || placed >= count_texts (field) * MOST_SHARE)
+    first->field_shown = TRUE;
+  else
+    withdraw (field, labels, before);
+  (void) place_kind (field, LABEL_ARROW, labels, mm_per_m);
+}
+
+static int
+compare_candidates (gconstpointer a, gconstpointer b)
+{
+  const Candidate *p = a, *q = b;
+  if (p->rank != q->rank)
+    return p->rank < q->rank ? -1 : 1;
+  if (p->field != q->field)
+    return p->field < q->field ? -1 : 1;
+  return p->index < q->index ? -1 : p->index > q->index;
 }
 
 static void
@@ -222,11 +277,20 @@ place (const OxPicture *picture, GArray *candidates, OxLabels *labels)
 {
   double from = picture->mm_per_m > 0 ? picture->mm_per_m : SMALLEST_MM_PER_M;
   double to = picture->mm_per_m > 0 ? picture->mm_per_m : LARGEST_MM_PER_M;
+  for (guint i = 0; i < candidates->len; i++)
+    g_array_index (candidates, Candidate, i).index = i;
+  g_array_sort (candidates, compare_candidates);
+  Candidate *all = (Candidate *) (gpointer) candidates->data;
   for (double scale = from; scale <= to; scale *= G_SQRT2)
     {
       ox_labels_set_scale (labels, scale);
-      for (Rank rank = 0; rank < N_RANKS; rank++)
-        place_rank (candidates, rank, labels, scale);
+      for (guint start = 0, end; start < candidates->len; start = end)
+        {
+          for (end = start + 1;
+               end < candidates->len && all[end].rank == all[start].rank && all[end].field == all[start].field;)
+            end++;
+          place_field ((Field){ &all[start], end - start }, labels, scale);
+        }
     }
 }
 

@@ -21,6 +21,9 @@ void ox_picture_layer (const OxPicture *picture, const char *id);
  * Returns: FALSE when the picture's scale is smaller, and nothing is to be appended */
 gboolean ox_picture_item (const OxPicture *picture, const char *id, double from_mm);
 
+/* ox_picture_axis_from: mm a metre from which on the axis of a strip is drawn: all where they leave each other room, every fifth before */
+double ox_picture_axis_from (const OxStrip *strip);
+
 void ox_picture_ground (const OxPicture *picture); /* rooms, obstacles, excluded areas, joints, outline, stations */
 void ox_picture_work (const OxPicture *picture);   /* zones, strips, edge work, moves; needs a plan */
 void ox_picture_labels (const OxPicture *picture, OxLabels *labels); /* names, tags, strip numbers, arrows */

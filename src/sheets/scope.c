@@ -45,11 +45,11 @@ room_name (const OxRoom *room)
 static OxBlock *
 quantities_block (const OxSheetRun *run)
 {
-  const OxColumn columns[] = { { _ ("Room"), 0.34, OX_ALIGN_START },
-                               { _ ("Profile"), 0.18, OX_ALIGN_START },
-                               { _ ("In scope"), 0.17, OX_ALIGN_END },
-                               { _ ("Machine"), 0.16, OX_ALIGN_END },
-                               { _ ("Edge work"), 0.15, OX_ALIGN_END } };
+  const OxColumn columns[] = { { _ ("Room"), 0.24, OX_ALIGN_START },
+                               { _ ("Profile"), 0.15, OX_ALIGN_START },
+                               { _ ("In scope"), 0.19, OX_ALIGN_END },
+                               { _ ("Machine"), 0.2, OX_ALIGN_END },
+                               { _ ("Edge work"), 0.22, OX_ALIGN_END } };
   OxBlock *block = ox_block_new (_ ("Quantities"), run->form.block_mm, run->form.body_mm);
   ox_block_set_columns (block, columns, G_N_ELEMENTS (columns));
   OxUnits units = run->job->units;
@@ -182,8 +182,8 @@ append_name (const OxSheetRun *run, const OxPlot *plot, OxDrawingBuilder *builde
   g_autofree char *area = ox_measure_area (run->job->units, room_target (run, i));
   g_autofree char *detail
       = room->profile[0] != '\0' ? g_strdup_printf ("%s \xc2\xb7 %s", area, room->profile) : g_strdup (area);
-  OxTextLook name = { OX_STYLE_INK, NAME_MM, 0, OX_ALIGN_MIDDLE, FALSE, TRUE, 0.8 };
-  OxTextLook quiet = { OX_STYLE_INK, DETAIL_MM, 0, OX_ALIGN_MIDDLE, FALSE, FALSE, 0.8 };
+  OxTextLook name = { OX_STYLE_INK, NAME_MM, 0, OX_ALIGN_MIDDLE, FALSE, TRUE, 0.8, FALSE };
+  OxTextLook quiet = { OX_STYLE_INK, DETAIL_MM, 0, OX_ALIGN_MIDDLE, FALSE, FALSE, 0.8, FALSE };
   ox_drawing_builder_item (builder, room->id, 0);
   ox_drawing_builder_text (builder, name, (OxPoint){ at.x, at.y + 0.8 }, room_name (room));
   ox_drawing_builder_text (builder, quiet, (OxPoint){ at.x, at.y - DETAIL_MM - 1.2 }, detail);

@@ -6,10 +6,8 @@
 #include "sheets/measure.h"
 #include <glib/gi18n-lib.h>
 
-#define TAG_MM 1.8
 #define TAG_GROUND_MM 0.7
-#define SIDE_TEXT_MM 1.8
-#define SIDE_OFFSET_MM 2.2
+#define SIDE_OFFSET_MM 2.6
 #define DIRECTIONS 16
 #define DOT_MM 0.8
 
@@ -61,7 +59,7 @@ static Tag
 lay_tag (const Tagger *tagger, OxPoint from, double angle, double reach, double width)
 {
   Tag tag = { .from = from, .to = { from.x + reach * cos (angle), from.y + reach * sin (angle) } };
-  double w = width + 2 * TAG_GROUND_MM, h = TAG_MM / 2 + TAG_GROUND_MM + 0.4;
+  double w = width + 2 * TAG_GROUND_MM, h = tagger->run->form.body_mm / 2 + TAG_GROUND_MM + 0.4;
   tag.align = cos (angle) > 0.3 ? OX_ALIGN_START : cos (angle) < -0.3 ? OX_ALIGN_END : OX_ALIGN_MIDDLE;
   double x = tag.align == OX_ALIGN_START ? 0 : tag.align == OX_ALIGN_END ? -w : -w / 2;
   tag.box = (OxLabelBox){ to_metres (tagger, tag.to), 0, { x - 0.4, -h, x + w + 0.4, h } };
@@ -85,7 +83,7 @@ append_tag (const Tagger *tagger, const Tag *tag, const char *text)
   ox_drawing_builder_line (tagger->builder, OX_STYLE_LEADER, tag->from, tag->to);
   ox_drawing_builder_mark (tagger->builder, OX_STYLE_LEADER, OX_MARK_DOT, tag->from, 0, DOT_MM);
   double shift = tag->align == OX_ALIGN_START ? TAG_GROUND_MM : tag->align == OX_ALIGN_END ? -TAG_GROUND_MM : 0;
-  OxTextLook look = { OX_STYLE_TAG, TAG_MM, 0, tag->align, TRUE, FALSE, TAG_GROUND_MM };
+  OxTextLook look = { OX_STYLE_TAG, tagger->run->form.body_mm, 0, tag->align, TRUE, FALSE, TAG_GROUND_MM, FALSE };
   ox_drawing_builder_text (tagger->builder, look, (OxPoint){ tag->to.x + shift, tag->to.y }, text);
 }
 
@@ -93,7 +91,7 @@ append_tag (const Tagger *tagger, const Tag *tag, const char *text)
 static gboolean
 try_leaders (const Tagger *tagger, OxPoint from, const char *text, gboolean outside, guint n_reaches)
 {
-  double width = ox_text_width (text, TAG_MM, FALSE);
+  double width = ox_text_width (text, tagger->run->form.body_mm, FALSE);
   for (guint r = 0; r < n_reaches; r++)
     for (guint i = 0; i < DIRECTIONS; i++)
       {
@@ -161,12 +159,12 @@ typedef struct
 static gboolean
 append_at (const Tagger *tagger, const Along *along, OxPoint at)
 {
-  double w = ox_text_width (along->text, SIDE_TEXT_MM, TRUE) / 2 + 1, h = SIDE_TEXT_MM * 0.8;
+  double w = ox_text_width (along->text, tagger->run->form.body_mm, TRUE) / 2 + 1, h = tagger->run->form.body_mm * 0.8;
   OxLabelBox box = { to_metres (tagger, at), along->angle, { -w, -h, w, h } };
   if (!ox_labels_is_free (tagger->labels, &box))
     return FALSE;
   ox_labels_take (tagger->labels, &box);
-  OxTextLook look = { along->style, SIDE_TEXT_MM, along->angle, OX_ALIGN_MIDDLE, TRUE, TRUE, 0.3 };
+  OxTextLook look = { along->style, tagger->run->form.body_mm, along->angle, OX_ALIGN_MIDDLE, TRUE, TRUE, 0.3, FALSE };
   ox_drawing_builder_text (tagger->builder, look, at, along->text);
   return TRUE;
 }
@@ -180,7 +178,7 @@ append_along (const Tagger *tagger, const OxRoom *room, guint side, OxStyle styl
   OxPoint a = ox_plot_to_page (tagger->plot, ring->points[side]);
   OxPoint b = ox_plot_to_page (tagger->plot, ring->points[(side + 1) % ring->n]), along_side = ox_point_sub (b, a);
   double length = ox_point_distance (a, b), sign = ox_ring_area (ring) >= 0 ? -1 : 1;
-  if (ox_text_width (text, SIDE_TEXT_MM, TRUE) > length)
+  if (ox_text_width (text, tagger->run->form.body_mm, TRUE) > length)
     return FALSE;
   OxPoint out = { -along_side.y / length * sign * SIDE_OFFSET_MM, along_side.x / length * sign * SIDE_OFFSET_MM };
   double angle = atan2 (along_side.y, along_side.x);
@@ -213,7 +211,10 @@ ox_tags_append_sides (const OxSheetRun *run, const OxPlot *plot, OxDrawingBuilde
     {
       const OxChalk *chalk = &run->plan->chalks[i];
       ox_drawing_builder_item (builder, run->job->rooms[chalk->room]->id, 0);
-      append_along (&tagger, run->job->rooms[chalk->room], chalk->base_side, OX_STYLE_CHALK, _ ("base wall"));
+      const OxRoom *room = run->job->rooms[chalk->room];
+      if (!append_along (&tagger, room, chalk->base_side, OX_STYLE_CHALK, _ ("base wall")))
+        (void) try_leaders (&tagger, side_middle (&tagger, room, chalk->base_side), _ ("base wall"), FALSE,
+                            G_N_ELEMENTS (reaches_mm));
     }
   for (guint i = 0; i < run->job->n_rooms; i++)
     for (guint k = 0; k < run->job->rooms[i]->ring->n; k++)
@@ -239,10 +240,10 @@ ox_tags_append_stations (const OxSheetRun *run, const OxPlot *plot, OxDrawingBui
       const OxStation *station = run->job->stations[i];
       OxPoint at = ox_plot_to_page (plot, station->at);
       const char *name = station->name[0] != '\0' ? station->name : station->id;
-      double w = ox_text_width (name, TAG_MM, TRUE);
+      double w = ox_text_width (name, run->form.body_mm, TRUE);
       OxLabelBox box = { station->at, 0, { -2.6, -2.6, 3.4 + w + 0.6, 2.6 } };
       ox_labels_take (labels, &box);
-      OxTextLook look = { OX_STYLE_STATION, TAG_MM, 0, OX_ALIGN_START, TRUE, TRUE, 0.5 };
+      OxTextLook look = { OX_STYLE_STATION, run->form.body_mm, 0, OX_ALIGN_START, TRUE, TRUE, 0.5, FALSE };
       ox_drawing_builder_item (builder, station->id, 0);
       ox_drawing_builder_text (builder, look, (OxPoint){ at.x + 3.4, at.y }, name);
     }

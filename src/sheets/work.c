@@ -24,6 +24,13 @@ strip_id (const OxStrip *strip)
   return g_strdup_printf ("strip-%u", strip->order);
 }
 
+double
+ox_picture_axis_from (const OxStrip *strip)
+{
+  double pitch_mm = strip->order % 5 == 0 || strip->order == 1 ? LEAST_FIFTH_PITCH_MM : LEAST_AXIS_PITCH_MM;
+  return pitch_mm / (strip->width * PITCH_SHARE);
+}
+
 static void
 append_strips (const OxPicture *picture)
 {
@@ -43,8 +50,7 @@ append_strips (const OxPicture *picture)
     {
       const OxStrip *strip = &plan->strips[i];
       g_autofree char *id = strip_id (strip);
-      double pitch = strip->order % 5 == 0 || strip->order == 1 ? LEAST_FIFTH_PITCH_MM : LEAST_AXIS_PITCH_MM;
-      if (ox_picture_item (picture, id, pitch / (strip->width * PITCH_SHARE)))
+      if (ox_picture_item (picture, id, ox_picture_axis_from (strip)))
         ox_drawing_builder_line (picture->builder,
                                  strip->kind == OX_STRIP_MAIN ? OX_STYLE_STRIP_AXIS : OX_STYLE_CROSS_AXIS, strip->a,
                                  strip->b);
