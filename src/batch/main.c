@@ -16,6 +16,7 @@ static const struct
   { "new", ox_command_new, ox_usage_new,
     N_ ("make a job from an outline: first ring the room, inner rings solid obstacles") },
   { "plan", ox_command_plan, ox_usage_plan, N_ ("plan the job, write its tables") },
+  { "draw", ox_command_draw, ox_usage_draw, N_ ("plan the job, draw its sheets") },
 };
 
 static OxExit
@@ -31,7 +32,7 @@ print_help (void)
 static OxExit
 run_command (int argc, char **argv)
 {
-  static const char usage[] = "oxturn-batch check|new|plan ... (--help says more)";
+  static const char usage[] = "oxturn-batch check|new|plan|draw ... (--help says more)";
   const char *name = argc > 1 ? argv[1] : NULL;
   if (!name)
     return ox_exit_usage (_ ("a command is missing"), usage);

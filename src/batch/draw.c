@@ -1,0 +1,94 @@
+/* Oxturn: batch/draw - oxturn-batch draw: the sheets of a job as SVG or PDF.
+ * SPDX-License-Identifier: GPL-3.0-or-later
+ */
+#include "batch/command.h"
+#include <glib/gi18n-lib.h>
+#include "file/job-xml.h"
+#include "paint/export.h"
+#include "sheets/sheets.h"
+
+const char ox_usage_draw[]
+    = "oxturn-batch draw JOB --sheet scope|crew|schedule|all --paper A3 --scale auto|1:100|'1/8in' "
+      "-o OUT.svg|OUT.pdf";
+
+typedef struct
+{
+  char *sheet;
+  char *paper;
+  char *scale;
+  char *out;
+} Wishes;
+
+static void
+wishes_clear (Wishes *wishes)
+{
+  g_free (wishes->sheet);
+  g_free (wishes->paper);
+  g_free (wishes->scale);
+  g_free (wishes->out);
+}
+
+G_DEFINE_AUTO_CLEANUP_CLEAR_FUNC (Wishes, wishes_clear)
+
+static char *
+paper_names (void)
+{
+  g_autoptr (GString) names = g_string_new (NULL);
+  for (guint i = 0; i < ox_paper_get_count (); i++)
+    g_string_append_printf (names, "%s%s", i ? ", " : "", ox_paper_get (i)->name);
+  return g_string_free (g_steal_pointer (&names), FALSE);
+}
+
+/* (transfer full) (nullable): what is wrong with the wishes, NULL when @options has them */
+static char *
+read_wishes (const Wishes *wishes, OxSheetOptions *options)
+{
+  if (!wishes->out)
+    return g_strdup (_ ("-o is missing"));
+  if (!ox_export_knows (wishes->out))
+    return g_strdup_printf (_ ("“%s” ends neither in .svg nor in .pdf"), wishes->out);
+  if (wishes->sheet && !ox_sheet_kinds_parse (wishes->sheet, &options->which))
+    return g_strdup_printf (_ ("“%s” is no sheet"), wishes->sheet);
+  if (wishes->scale && !ox_scale_parse (wishes->scale, &options->scale))
+    return g_strdup_printf (_ ("“%s” is no scale"), wishes->scale);
+  options->paper = wishes->paper ? ox_paper_find (wishes->paper) : NULL;
+  if (!wishes->paper || options->paper)
+    return NULL;
+  g_autofree char *names = paper_names ();
+  return g_strdup_printf (_ ("“%s” is none of the papers %s"), wishes->paper, names);
+}
+
+static OxExit
+draw_job (const char *path, const OxSheetOptions *options, const char *out)
+{
+  g_autoptr (OxJob) job = NULL;
+  g_autoptr (OxPlan) plan = NULL;
+  g_autoptr (OxPageSet) set = NULL;
+  g_autoptr (GError) error = NULL;
+  if (!ox_job_file_read (path, &job, &error))
+    return ox_exit_failed (error);
+  plan = ox_plan_new (job, NULL, &error);
+  set = plan ? ox_sheets_new (job, plan, options, &error) : NULL;
+  if (!set || !ox_export_write (set, out, NULL, &error))
+    return ox_exit_failed (error);
+  return OX_EXIT_DONE;
+}
+
+OxExit
+ox_command_draw (int argc, char **argv)
+{
+  g_auto (Wishes) wishes = { NULL };
+  const char *path;
+  const GOptionEntry entries[] = {
+    { "sheet", 0, 0, G_OPTION_ARG_STRING, &wishes.sheet, NULL, NULL },
+    { "paper", 0, 0, G_OPTION_ARG_STRING, &wishes.paper, NULL, NULL },
+    { "scale", 0, 0, G_OPTION_ARG_STRING, &wishes.scale, NULL, NULL },
+    { "output", 'o', 0, G_OPTION_ARG_FILENAME, &wishes.out, NULL, NULL },
+    G_OPTION_ENTRY_NULL,
+  };
+  OxSheetOptions options = OX_SHEET_OPTIONS_INIT;
+  if (!ox_command_parse (&argc, &argv, entries, ox_usage_draw, &path))
+    return OX_EXIT_USAGE;
+  g_autofree char *wrong = path ? read_wishes (&wishes, &options) : g_strdup (_ ("JOB is missing"));
+  return wrong ? ox_exit_usage (wrong, ox_usage_draw) : draw_job (path, &options, wishes.out);
+}
