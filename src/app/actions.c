@@ -1,0 +1,183 @@
+/* Oxturn: app/actions - every action with its keys, its name and its line of help, in one table.
+ * SPDX-License-Identifier: GPL-3.0-or-later
+ */
+#include "app/actions.h"
+
+#include <glib/gi18n-lib.h>
+
+/* clang-format off */
+static const OxActionRow rows[] = {
+  { "app.new", NULL, N_("_New"), N_("Opens an empty floor in a new window."), { "<Control>n" }, FALSE, OX_GROUP_JOB, 0 },
+  { "win.open", NULL, N_("_Open…"), N_("Opens a job file."), { "<Control>o" }, FALSE, OX_GROUP_JOB, 0 },
+  { "win.save", NULL, N_("_Save"), N_("Saves the job."), { "<Control>s" }, FALSE, OX_GROUP_JOB, 0 },
+  { "win.save-as", NULL, N_("Save _As…"), N_("Saves the job under another name."), { "<Control><Shift>s" }, FALSE, OX_GROUP_JOB, 0 },
+  { "win.export-pdf", NULL, N_("Save Sheets as _PDF…"), N_("Writes the chosen sheets as PDF, at true scale."), { "<Control>e" }, FALSE, OX_GROUP_JOB, OX_NEEDS_PLAN },
+  { "win.export-svg", NULL, N_("Save Sheets as S_VG…"), N_("Writes the chosen sheets as SVG, one file a page."), { NULL }, FALSE, OX_GROUP_JOB, OX_NEEDS_PLAN },
+  { "win.print", NULL, N_("P_rint…"), N_("Prints the chosen sheets at true scale."), { "<Control>p" }, FALSE, OX_GROUP_JOB, OX_NEEDS_PLAN },
+  { "win.close", NULL, N_("_Close"), N_("Closes the window; asks first when something is not saved."), { "<Control>w" }, FALSE, OX_GROUP_JOB, 0 },
+
+  { "win.undo", NULL, N_("_Undo"), N_("Takes the last edit back."), { "<Control>z" }, FALSE, OX_GROUP_EDIT, OX_NEEDS_UNDO },
+  { "win.redo", NULL, N_("_Redo"), N_("Makes the edit again that was taken back."), { "<Control><Shift>z", "<Control>y" }, FALSE, OX_GROUP_EDIT, OX_NEEDS_REDO },
+  { "win.delete", NULL, N_("_Delete"), N_("Deletes what is selected."), { "Delete" }, TRUE, OX_GROUP_EDIT, OX_NEEDS_SELECTION },
+  { "win.select-all", NULL, N_("Select A_ll"), N_("Selects everything on the floor."), { "<Control>a" }, TRUE, OX_GROUP_EDIT, OX_NEEDS_ITEMS },
+  { "win.select-none", NULL, N_("Select N_othing"), N_("Selects nothing."), { "<Control><Shift>a" }, TRUE, OX_GROUP_EDIT, OX_NEEDS_SELECTION },
+  { "win.units", "metres", N_("_Metres"), N_("Shows lengths in metres."), { NULL }, FALSE, OX_GROUP_EDIT, 0 },
+  { "win.units", "millimetres", N_("M_illimetres"), N_("Shows lengths in millimetres."), { NULL }, FALSE, OX_GROUP_EDIT, 0 },
+  { "win.units", "feet", N_("_Feet and Inches"), N_("Shows lengths in feet and inches."), { NULL }, FALSE, OX_GROUP_EDIT, 0 },
+
+  { "win.zoom-in", NULL, N_("Zoom _In"), N_("Shows the floor larger."), { "<Control>plus", "<Control>equal", "<Control>KP_Add" }, FALSE, OX_GROUP_VIEW, 0 },
+  { "win.zoom-out", NULL, N_("Zoom _Out"), N_("Shows the floor smaller."), { "<Control>minus", "<Control>KP_Subtract" }, FALSE, OX_GROUP_VIEW, 0 },
+  { "win.zoom-fit", NULL, N_("Zoom to _Fit"), N_("Shows all of the floor."), { "<Control>0", "<Control>KP_0" }, FALSE, OX_GROUP_VIEW, 0 },
+  { "win.show-strips", NULL, N_("_Strips"), N_("Shows or hides what the strips cover."), { NULL }, FALSE, OX_GROUP_VIEW, 0 },
+  { "win.show-numbers", NULL, N_("_Numbers and Arrows"), N_("Shows or hides the numbers and arrows of the strips."), { NULL }, FALSE, OX_GROUP_VIEW, 0 },
+  { "win.show-zones", NULL, N_("_Turnaround Zones"), N_("Shows or hides the turnaround zones."), { NULL }, FALSE, OX_GROUP_VIEW, 0 },
+  { "win.show-edge-work", NULL, N_("_Edge Work"), N_("Shows or hides the edge work."), { NULL }, FALSE, OX_GROUP_VIEW, 0 },
+  { "win.show-moves", NULL, N_("_Moves"), N_("Shows or hides the moves between the strips."), { NULL }, FALSE, OX_GROUP_VIEW, 0 },
+  { "win.show-names", NULL, N_("N_ames"), N_("Shows or hides the names of rooms and items."), { NULL }, FALSE, OX_GROUP_VIEW, 0 },
+  { "win.stop-planning", NULL, N_("_Stop Planning"), N_("Stops the plan that is under way."), { NULL }, FALSE, OX_GROUP_VIEW, OX_NEEDS_PLANNING },
+
+  { "win.stage", "floor", N_("_Floor"), N_("Goes to the floor: rooms, obstacles, doorways, stations."), { "<Control>1" }, FALSE, OX_GROUP_STAGES, 0 },
+  { "win.stage", "machine", N_("_Machine"), N_("Goes to the machine and the rates."), { "<Control>2" }, FALSE, OX_GROUP_STAGES, 0 },
+  { "win.stage", "plan", N_("_Plan"), N_("Goes to the plan: findings and chalk lines."), { "<Control>3" }, FALSE, OX_GROUP_STAGES, 0 },
+  { "win.stage", "sheets", N_("_Sheets"), N_("Goes to the sheets: texts, paper, what is printed."), { "<Control>4" }, FALSE, OX_GROUP_STAGES, 0 },
+
+  { "win.tool", "select", N_("_Select"), N_("Selects, moves and reshapes what is on the floor."), { "s" }, TRUE, OX_GROUP_TOOLS, 0 },
+  { "win.tool", "room-corners", N_("Room by _Corners"), N_("Draws a room corner by corner."), { "r" }, TRUE, OX_GROUP_TOOLS, 0 },
+  { "win.tool", "room-rectangle", N_("Rectangular _Room"), N_("Draws a room between two corners."), { "b" }, TRUE, OX_GROUP_TOOLS, 0 },
+  { "win.tool", "obstacle-rectangle", N_("Rectangular _Obstacle"), N_("Draws an obstacle between two corners."), { "o" }, TRUE, OX_GROUP_TOOLS, 0 },
+  { "win.tool", "obstacle-circle", N_("Ro_und Obstacle"), N_("Draws an obstacle around its middle."), { "c" }, TRUE, OX_GROUP_TOOLS, 0 },
+  { "win.tool", "excluded", N_("_Excluded Area"), N_("Leaves floor out of the scope."), { "x" }, TRUE, OX_GROUP_TOOLS, 0 },
+  { "win.tool", "doorway", N_("_Doorway"), N_("Places a doorway on a side of a room."), { "d" }, TRUE, OX_GROUP_TOOLS, 0 },
+  { "win.tool", "station", N_("S_tation"), N_("Places the dust collector or the power supply."), { "t" }, TRUE, OX_GROUP_TOOLS, 0 },
+  { "win.obstacle-kind", "solid", N_("_Solid"), N_("New obstacles are solid: columns, plant, racks."), { NULL }, FALSE, OX_GROUP_TOOLS, 0 },
+  { "win.obstacle-kind", "pit", N_("_Pit"), N_("New obstacles are pits: drains, hatches, openings."), { NULL }, FALSE, OX_GROUP_TOOLS, 0 },
+  { "win.obstacle-kind", "masked", N_("_Masked"), N_("New obstacles are masked: floor to be protected."), { NULL }, FALSE, OX_GROUP_TOOLS, 0 },
+
+  { "app.keys", NULL, N_("_Keyboard Shortcuts"), N_("Lists the keys."), { "<Control>question" }, FALSE, OX_GROUP_PROGRAM, 0 },
+  { "app.help", NULL, N_("_Help"), N_("Opens the manual."), { "F1" }, FALSE, OX_GROUP_PROGRAM, 0 },
+  { "app.about", NULL, N_("A_bout Oxturn"), N_("Says which version this is and under which licence."), { NULL }, FALSE, OX_GROUP_PROGRAM, 0 },
+  { "win.menu", NULL, N_("Main _Menu"), N_("Opens the main menu."), { "F10" }, FALSE, OX_GROUP_PROGRAM, 0 },
+  { "win.next-pane", NULL, N_("Next _Pane"), N_("Moves the focus between stages, panel and floor."), { "F6" }, FALSE, OX_GROUP_PROGRAM, 0 },
+  { "app.quit", NULL, N_("_Quit"), N_("Closes all windows; asks first where something is not saved."), { "<Control>q" }, FALSE, OX_GROUP_PROGRAM, 0 },
+};
+/* clang-format on */
+
+const OxActionRow *
+ox_action_rows (guint *n)
+{
+  *n = G_N_ELEMENTS (rows);
+  return rows;
+}
+
+const char *
+ox_action_group_title (OxActionGroup group)
+{
+  static const char *const titles[OX_N_GROUPS] = {
+    [OX_GROUP_JOB] = N_ ("Job"),       [OX_GROUP_EDIT] = N_ ("Edit"),   [OX_GROUP_VIEW] = N_ ("View"),
+    [OX_GROUP_STAGES] = N_ ("Stages"), [OX_GROUP_TOOLS] = N_ ("Tools"), [OX_GROUP_PROGRAM] = N_ ("Program"),
+  };
+
+  g_return_val_if_fail (group < OX_N_GROUPS, NULL);
+  return _ (titles[group]);
+}
+
+static char *
+detailed_name (const OxActionRow *row)
+{
+  return row->target != NULL ? g_strdup_printf ("%s::%s", row->action, row->target) : g_strdup (row->action);
+}
+
+void
+ox_actions_set_accels (GtkApplication *application)
+{
+  for (guint i = 0; i < G_N_ELEMENTS (rows); i++)
+    {
+      g_autofree char *name = detailed_name (&rows[i]);
+
+      if (!rows[i].on_canvas && rows[i].keys[0] != NULL)
+        gtk_application_set_accels_for_action (application, name, rows[i].keys);
+    }
+}
+
+static void
+add_shortcut (GtkShortcutController *controller, const OxActionRow *row, const char *key)
+{
+  GtkShortcut *shortcut = gtk_shortcut_new (gtk_shortcut_trigger_parse_string (key), gtk_named_action_new (row->action));
+
+  if (row->target != NULL)
+    gtk_shortcut_set_arguments (shortcut, g_variant_new_string (row->target));
+  gtk_shortcut_controller_add_shortcut (controller, shortcut);
+}
+
+void
+ox_actions_add_canvas_keys (GtkWidget *canvas)
+{
+  GtkEventController *controller = gtk_shortcut_controller_new ();
+
+  for (guint i = 0; i < G_N_ELEMENTS (rows); i++)
+    for (guint k = 0; rows[i].on_canvas && rows[i].keys[k] != NULL; k++)
+      add_shortcut (GTK_SHORTCUT_CONTROLLER (controller), &rows[i], rows[i].keys[k]);
+  gtk_widget_add_controller (canvas, controller);
+}
+
+void
+ox_actions_update (GActionMap *window, guint there)
+{
+  for (guint i = 0; i < G_N_ELEMENTS (rows); i++)
+    if (rows[i].needs != 0)
+      {
+        GAction *action = g_action_map_lookup_action (window, strchr (rows[i].action, '.') + 1);
+
+        g_simple_action_set_enabled (G_SIMPLE_ACTION (action), (rows[i].needs & ~there) == 0);
+      }
+}
+
+/* --- The main menu --- */
+
+static GMenu *
+new_section (const char *const *names, const char *prefix)
+{
+  GMenu *section = g_menu_new ();
+
+  for (guint n = 0; names[n] != NULL; n++)
+    for (guint i = 0; i < G_N_ELEMENTS (rows); i++)
+      {
+        g_autofree char *name = detailed_name (&rows[i]);
+
+        if (g_str_equal (name, names[n]) || (prefix != NULL && g_str_has_prefix (name, prefix)))
+          g_menu_append (section, _ (rows[i].label), name);
+      }
+  return section;
+}
+
+static void
+append_section (GMenu *menu, const char *const *names)
+{
+  g_autoptr (GMenu) section = new_section (names, NULL);
+
+  g_menu_append_section (menu, NULL, G_MENU_MODEL (section));
+}
+
+static void
+append_submenu (GMenu *menu, const char *title, const char *prefix)
+{
+  g_autoptr (GMenu) section = g_menu_new ();
+  g_autoptr (GMenu) items = new_section ((const char *const[]) { "", NULL }, prefix);
+
+  g_menu_append_submenu (section, title, G_MENU_MODEL (items));
+  g_menu_append_section (menu, NULL, G_MENU_MODEL (section));
+}
+
+GMenuModel *
+ox_actions_new_menu (void)
+{
+  GMenu *menu = g_menu_new ();
+
+  append_section (menu, (const char *const[]) { "app.new", "win.save-as", NULL });
+  append_section (menu, (const char *const[]) { "win.export-pdf", "win.export-svg", "win.print", NULL });
+  append_section (menu, (const char *const[]) { "win.select-all", "win.select-none", "win.delete", NULL });
+  append_submenu (menu, _("Lengths _In"), "win.units::");
+  append_submenu (menu, _("S_how"), "win.show-");
+  append_section (menu, (const char *const[]) { "app.keys", "app.help", "app.about", NULL });
+  return G_MENU_MODEL (menu);
+}

@@ -1,0 +1,47 @@
+/* Oxturn: app/canvas/canvas - the floor on screen: layers, view, and the tool that is in hand.
+ * SPDX-License-Identifier: GPL-3.0-or-later
+ *
+ * Two layers of the same size: the floor picture, drawn once per change, and over it what the tool shows. Gestures become plain events
+ * of the tool (tools/tool.h) and nothing more; tests call the same entries.
+ * Signals: "tool-changed" (), "hint-changed" (), "view-changed" (), "refused" (const char *why).
+ */
+#pragma once
+#include "drawing/view.h"
+#include "session/session.h"
+#include "sheets/floor.h"
+#include "tools/tool.h"
+#include <gtk/gtk.h>
+G_BEGIN_DECLS
+
+#define OX_TYPE_CANVAS (ox_canvas_get_type ())
+G_DECLARE_FINAL_TYPE (OxCanvas, ox_canvas, OX, CANVAS, GtkWidget)
+
+GtkWidget *ox_canvas_new (OxSession *session) G_GNUC_WARN_UNUSED_RESULT;
+
+void ox_canvas_set_tool (OxCanvas *canvas, OxToolKind kind); /* what was half done with the old one is dropped */
+OxToolKind ox_canvas_get_tool (OxCanvas *canvas);
+const char *ox_canvas_get_hint (OxCanvas *canvas);
+void ox_canvas_set_obstacle_kind (OxCanvas *canvas, OxObstacleKind kind);
+OxObstacleKind ox_canvas_get_obstacle_kind (OxCanvas *canvas);
+void ox_canvas_set_layers (OxCanvas *canvas, OxFloorLayers layers);
+
+const OxView *ox_canvas_get_view (OxCanvas *canvas);
+void ox_canvas_zoom (OxCanvas *canvas, double factor); /* about the middle */
+void ox_canvas_fit (OxCanvas *canvas);
+void ox_canvas_show_point (OxCanvas *canvas, OxPoint at); /* brings a place into the middle */
+
+void ox_canvas_select_all (OxCanvas *canvas);
+void ox_canvas_delete_selected (OxCanvas *canvas); /* as the Delete key does, whatever tool is in hand */
+
+/* ox_canvas_is_settled: what is on screen is the floor and the plan as they are now */
+gboolean ox_canvas_is_settled (OxCanvas *canvas);
+
+/* Events, in pixels of the canvas. */
+void ox_canvas_press (OxCanvas *canvas, OxPixel at, OxHold hold, guint clicks);
+void ox_canvas_motion (OxCanvas *canvas, OxPixel at, OxHold hold);
+void ox_canvas_release (OxCanvas *canvas, OxPixel at, OxHold hold);
+gboolean ox_canvas_key (OxCanvas *canvas, const OxKey *key);
+void ox_canvas_pan (OxCanvas *canvas, OxPixel by);
+void ox_canvas_zoom_at (OxCanvas *canvas, double factor, OxPixel about);
+
+G_END_DECLS

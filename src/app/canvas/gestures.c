@@ -1,0 +1,249 @@
+/* Oxturn: app/canvas/gestures - pointer, scroll, pinch and keys of the canvas.
+ * SPDX-License-Identifier: GPL-3.0-or-later
+ */
+#include "app/canvas/canvas-private.h"
+
+#define ZOOM_STEP 1.15
+#define SCROLL_PX 60.0 /* of one notch of a wheel */
+
+/* What the gestures need to remember between their signals; owned by the canvas as data. */
+typedef struct
+{
+  gboolean space; /* the space bar is held: the pointer drags the paper */
+  gboolean panning;
+  OxPixel pan_from; /* pan done so far in this drag */
+  double pinch;     /* scale of the pinch so far */
+  OxPixel pointer;
+} Hands;
+
+static Hands *
+hands_of (OxCanvas *canvas)
+{
+  return g_object_get_data (G_OBJECT (canvas), "ox-hands");
+}
+
+static OxHold
+hold_of (GtkEventController *controller)
+{
+  GdkModifierType state = gtk_event_controller_get_current_event_state (controller);
+
+  return ((state & GDK_SHIFT_MASK) != 0 ? OX_HOLD_SHIFT : OX_HOLD_NONE)
+         | ((state & GDK_CONTROL_MASK) != 0 ? OX_HOLD_CONTROL : OX_HOLD_NONE);
+}
+
+static void
+pressed_cb (GtkGestureClick *gesture, int clicks, double x, double y, OxCanvas *canvas)
+{
+  gtk_widget_grab_focus (GTK_WIDGET (canvas));
+  if (!hands_of (canvas)->space)
+    ox_canvas_press (canvas, (OxPixel){ x, y }, hold_of (GTK_EVENT_CONTROLLER (gesture)), (guint) clicks);
+}
+
+static void
+released_cb (GtkGestureClick *gesture, int clicks, double x, double y, OxCanvas *canvas)
+{
+  (void) clicks;
+  if (!hands_of (canvas)->space)
+    ox_canvas_release (canvas, (OxPixel){ x, y }, hold_of (GTK_EVENT_CONTROLLER (gesture)));
+}
+
+static void
+motion_cb (GtkEventControllerMotion *motion, double x, double y, OxCanvas *canvas)
+{
+  Hands *hands = hands_of (canvas);
+
+  hands->pointer = (OxPixel){ x, y };
+  if (!hands->panning)
+    ox_canvas_motion (canvas, hands->pointer, hold_of (GTK_EVENT_CONTROLLER (motion)));
+}
+
+/* --- Panning with the middle button, or with the space bar held --- */
+
+static void
+pan_begin_cb (GtkGestureDrag *drag, double x, double y, OxCanvas *canvas)
+{
+  Hands *hands = hands_of (canvas);
+  guint button = gtk_gesture_single_get_current_button (GTK_GESTURE_SINGLE (drag));
+
+  (void) x;
+  (void) y;
+  if (button != GDK_BUTTON_MIDDLE && !(button == GDK_BUTTON_PRIMARY && hands->space))
+    {
+      gtk_gesture_set_state (GTK_GESTURE (drag), GTK_EVENT_SEQUENCE_DENIED);
+      return;
+    }
+  gtk_gesture_set_state (GTK_GESTURE (drag), GTK_EVENT_SEQUENCE_CLAIMED);
+  hands->panning = TRUE;
+  hands->pan_from = (OxPixel){ 0, 0 };
+  gtk_widget_set_cursor_from_name (GTK_WIDGET (canvas), "grabbing");
+}
+
+static void
+pan_update_cb (GtkGestureDrag *drag, double x, double y, OxCanvas *canvas)
+{
+  Hands *hands = hands_of (canvas);
+
+  (void) drag;
+  if (!hands->panning)
+    return;
+  ox_canvas_pan (canvas, (OxPixel){ x - hands->pan_from.x, y - hands->pan_from.y });
+  hands->pan_from = (OxPixel){ x, y };
+}
+
+static void
+pan_end_cb (GtkGestureDrag *drag, double x, double y, OxCanvas *canvas)
+{
+  (void) drag;
+  (void) x;
+  (void) y;
+  hands_of (canvas)->panning = FALSE;
+}
+
+/* --- Scrolling and pinching --- */
+
+static gboolean
+scroll_cb (GtkEventControllerScroll *scroll, double dx, double dy, OxCanvas *canvas)
+{
+  gboolean wheel = gtk_event_controller_scroll_get_unit (scroll) == GDK_SCROLL_UNIT_WHEEL;
+  double px = wheel ? SCROLL_PX : 1;
+  OxHold hold = hold_of (GTK_EVENT_CONTROLLER (scroll));
+
+  if ((hold & OX_HOLD_CONTROL) != 0)
+    ox_canvas_zoom_at (canvas, pow (ZOOM_STEP, wheel ? -dy : -dy / SCROLL_PX), hands_of (canvas)->pointer);
+  else if ((hold & OX_HOLD_SHIFT) != 0 && dx == 0)
+    ox_canvas_pan (canvas, (OxPixel){ -dy * px, 0 });
+  else
+    ox_canvas_pan (canvas, (OxPixel){ -dx * px, -dy * px });
+  return TRUE;
+}
+
+static void
+pinch_begin_cb (GtkGesture *gesture, GdkEventSequence *sequence, OxCanvas *canvas)
+{
+  (void) gesture;
+  (void) sequence;
+  hands_of (canvas)->pinch = 1;
+}
+
+static void
+pinch_cb (GtkGestureZoom *zoom, double scale, OxCanvas *canvas)
+{
+  Hands *hands = hands_of (canvas);
+  OxPixel about = hands->pointer;
+
+  gtk_gesture_get_bounding_box_center (GTK_GESTURE (zoom), &about.x, &about.y);
+  ox_canvas_zoom_at (canvas, scale / hands->pinch, about);
+  hands->pinch = scale;
+}
+
+/* --- Keys --- */
+
+static gboolean
+name_of_key (guint keyval, OxKeyName *name)
+{
+  static const struct
+  {
+    guint keyval;
+    OxKeyName name;
+  } names[] = {
+    { GDK_KEY_Return, OX_KEY_ENTER },        { GDK_KEY_KP_Enter, OX_KEY_ENTER },
+    { GDK_KEY_Escape, OX_KEY_ESCAPE },       { GDK_KEY_Tab, OX_KEY_TAB },
+    { GDK_KEY_Delete, OX_KEY_DELETE },       { GDK_KEY_KP_Delete, OX_KEY_DELETE },
+    { GDK_KEY_BackSpace, OX_KEY_BACKSPACE }, { GDK_KEY_Left, OX_KEY_LEFT },
+    { GDK_KEY_Right, OX_KEY_RIGHT },         { GDK_KEY_Up, OX_KEY_UP },
+    { GDK_KEY_Down, OX_KEY_DOWN },
+  };
+
+  for (guint i = 0; i < G_N_ELEMENTS (names); i++)
+    if (names[i].keyval == keyval)
+      {
+        *name = names[i].name;
+        return TRUE;
+      }
+  return FALSE;
+}
+
+static gboolean
+key_pressed_cb (GtkEventControllerKey *keys, guint keyval, guint keycode, GdkModifierType state, OxCanvas *canvas)
+{
+  OxKey key = { .name = OX_KEY_SIGN, .hold = hold_of (GTK_EVENT_CONTROLLER (keys)) };
+
+  (void) keycode;
+  /* Ctrl+Tab leaves the canvas whatever the tool does with Tab. */
+  if ((state & (GDK_CONTROL_MASK | GDK_ALT_MASK | GDK_SUPER_MASK)) != 0)
+    return FALSE;
+  if (!name_of_key (keyval, &key.name))
+    key.sign = gdk_keyval_to_unicode (keyval);
+  if (key.name == OX_KEY_SIGN && key.sign == 0)
+    return FALSE;
+  if (ox_canvas_key (canvas, &key))
+    return TRUE;
+  if (keyval != GDK_KEY_space)
+    return FALSE;
+  hands_of (canvas)->space = TRUE;
+  gtk_widget_set_cursor_from_name (GTK_WIDGET (canvas), "grab");
+  return TRUE;
+}
+
+static void
+key_released_cb (GtkEventControllerKey *keys, guint keyval, guint keycode, GdkModifierType state, OxCanvas *canvas)
+{
+  (void) keys;
+  (void) keycode;
+  (void) state;
+  if (keyval == GDK_KEY_space)
+    hands_of (canvas)->space = FALSE;
+}
+
+static void
+add_controller (OxCanvas *canvas, gpointer controller)
+{
+  gtk_widget_add_controller (GTK_WIDGET (canvas), controller);
+}
+
+static void
+add_panning (OxCanvas *canvas)
+{
+  GtkGesture *drag = gtk_gesture_drag_new ();
+
+  gtk_gesture_single_set_button (GTK_GESTURE_SINGLE (drag), 0);
+  g_signal_connect (drag, "drag-begin", G_CALLBACK (pan_begin_cb), canvas);
+  g_signal_connect (drag, "drag-update", G_CALLBACK (pan_update_cb), canvas);
+  g_signal_connect (drag, "drag-end", G_CALLBACK (pan_end_cb), canvas);
+  add_controller (canvas, drag);
+}
+
+static void
+add_zooming (OxCanvas *canvas)
+{
+  GtkEventController *scroll = gtk_event_controller_scroll_new (GTK_EVENT_CONTROLLER_SCROLL_BOTH_AXES);
+  GtkGesture *pinch = gtk_gesture_zoom_new ();
+
+  g_signal_connect (scroll, "scroll", G_CALLBACK (scroll_cb), canvas);
+  g_signal_connect (pinch, "begin", G_CALLBACK (pinch_begin_cb), canvas);
+  g_signal_connect (pinch, "scale-changed", G_CALLBACK (pinch_cb), canvas);
+  add_controller (canvas, scroll);
+  add_controller (canvas, pinch);
+}
+
+void
+ox_canvas_add_gestures (OxCanvas *canvas)
+{
+  GtkGesture *click = gtk_gesture_click_new ();
+  GtkEventController *motion = gtk_event_controller_motion_new ();
+  GtkEventController *keys = gtk_event_controller_key_new ();
+
+  /* What is typed into a tool comes before the letters that choose one. */
+  gtk_event_controller_set_propagation_phase (keys, GTK_PHASE_CAPTURE);
+  g_object_set_data_full (G_OBJECT (canvas), "ox-hands", g_new0 (Hands, 1), g_free);
+  g_signal_connect (click, "pressed", G_CALLBACK (pressed_cb), canvas);
+  g_signal_connect (click, "released", G_CALLBACK (released_cb), canvas);
+  g_signal_connect (motion, "motion", G_CALLBACK (motion_cb), canvas);
+  g_signal_connect (keys, "key-pressed", G_CALLBACK (key_pressed_cb), canvas);
+  g_signal_connect (keys, "key-released", G_CALLBACK (key_released_cb), canvas);
+  add_controller (canvas, click);
+  add_controller (canvas, motion);
+  add_controller (canvas, keys);
+  add_panning (canvas);
+  add_zooming (canvas);
+}

@@ -1,0 +1,82 @@
+/* Oxturn: app/dialogs/choose-file - asks for the name of a file.
+ * SPDX-License-Identifier: GPL-3.0-or-later
+ */
+#include "app/dialogs/choose-file.h"
+
+#include <glib/gi18n-lib.h>
+
+typedef struct
+{
+  OxFilePurpose purpose;
+  OxFileChosen done;
+  gpointer data;
+} Choice;
+
+static const struct
+{
+  const char *title;
+  const char *accept;
+  const char *filter;
+  const char *ending;
+} purposes[] = {
+  [OX_FILE_OPEN_JOB] = { N_ ("Open a Job"), N_ ("_Open"), N_ ("Oxturn jobs"), ".oxturn" },
+  [OX_FILE_SAVE_JOB] = { N_ ("Save the Job"), N_ ("_Save"), N_ ("Oxturn jobs"), ".oxturn" },
+  [OX_FILE_SAVE_PDF] = { N_ ("Save Sheets as PDF"), N_ ("_Save"), N_ ("PDF documents"), ".pdf" },
+  [OX_FILE_SAVE_SVG] = { N_ ("Save Sheets as SVG"), N_ ("_Save"), N_ ("SVG pictures"), ".svg" },
+};
+
+char *
+ox_file_with_ending (const char *path, OxFilePurpose purpose)
+{
+  const char *ending = purposes[purpose].ending;
+  g_autofree char *small = g_ascii_strdown (path, -1);
+
+  return g_str_has_suffix (small, ending) ? g_strdup (path) : g_strconcat (path, ending, NULL);
+}
+
+static void
+response_cb (GtkNativeDialog *dialog, int response, Choice *choice)
+{
+  g_autoptr (GFile) file
+      = response == GTK_RESPONSE_ACCEPT ? gtk_file_chooser_get_file (GTK_FILE_CHOOSER (dialog)) : NULL;
+  g_autofree char *path = file != NULL ? g_file_get_path (file) : NULL;
+  g_autofree char *named = path != NULL && choice->purpose != OX_FILE_OPEN_JOB
+                               ? ox_file_with_ending (path, choice->purpose)
+                               : g_strdup (path);
+
+  gtk_native_dialog_destroy (dialog);
+  choice->done (named, choice->data);
+  g_object_unref (dialog);
+}
+
+static void
+add_filters (GtkFileChooser *chooser, OxFilePurpose purpose)
+{
+  g_autoptr (GtkFileFilter) filter = gtk_file_filter_new ();
+  g_autoptr (GtkFileFilter) all = gtk_file_filter_new ();
+
+  gtk_file_filter_set_name (filter, _ (purposes[purpose].filter));
+  gtk_file_filter_add_suffix (filter, purposes[purpose].ending + 1);
+  gtk_file_chooser_add_filter (chooser, filter);
+  gtk_file_filter_set_name (all, _ ("All files"));
+  gtk_file_filter_add_pattern (all, "*");
+  gtk_file_chooser_add_filter (chooser, all);
+}
+
+void
+ox_choose_file (GtkWindow *parent, OxFilePurpose purpose, const char *suggested, OxFileChosen done, gpointer data)
+{
+  gboolean open = purpose == OX_FILE_OPEN_JOB;
+  GtkFileChooserNative *dialog = gtk_file_chooser_native_new (
+      _ (purposes[purpose].title), parent, open ? GTK_FILE_CHOOSER_ACTION_OPEN : GTK_FILE_CHOOSER_ACTION_SAVE,
+      _ (purposes[purpose].accept), _ ("_Cancel"));
+  Choice *choice = g_new0 (Choice, 1);
+
+  *choice = (Choice){ .purpose = purpose, .done = done, .data = data };
+  add_filters (GTK_FILE_CHOOSER (dialog), purpose);
+  if (suggested != NULL && !open)
+    gtk_file_chooser_set_current_name (GTK_FILE_CHOOSER (dialog), suggested);
+  gtk_native_dialog_set_modal (GTK_NATIVE_DIALOG (dialog), TRUE);
+  g_signal_connect_data (dialog, "response", G_CALLBACK (response_cb), choice, (GClosureNotify) (GCallback) g_free, 0);
+  gtk_native_dialog_show (GTK_NATIVE_DIALOG (dialog));
+}

@@ -1,0 +1,103 @@
+/* Oxturn: app/rows - rows of name and widget in the side panel.
+ * SPDX-License-Identifier: GPL-3.0-or-later
+ */
+#include "app/rows.h"
+
+GtkWidget *
+ox_rows_new (void)
+{
+  return g_object_new (GTK_TYPE_GRID, "row-spacing", 4, "column-spacing", 10, NULL);
+}
+
+static int
+next_row (GtkGrid *rows)
+{
+  int row = 0;
+
+  while (gtk_grid_get_child_at (rows, 0, row) != NULL)
+    row++;
+  return row;
+}
+
+void
+ox_rows_add (GtkGrid *rows, const char *name, GtkWidget *widget)
+{
+  GtkWidget *label = gtk_label_new_with_mnemonic (name);
+  int row = next_row (rows);
+
+  gtk_label_set_mnemonic_widget (GTK_LABEL (label), widget);
+  gtk_label_set_xalign (GTK_LABEL (label), 0);
+  gtk_label_set_wrap (GTK_LABEL (label), TRUE);
+  gtk_label_set_width_chars (GTK_LABEL (label), 13);
+  gtk_label_set_max_width_chars (GTK_LABEL (label), 16);
+  gtk_widget_set_hexpand (widget, TRUE);
+  gtk_grid_attach (rows, label, 0, row, 1, 1);
+  gtk_grid_attach (rows, widget, 1, row, 1, 1);
+}
+
+void
+ox_rows_add_wide (GtkGrid *rows, GtkWidget *widget)
+{
+  gtk_grid_attach (rows, widget, 0, next_row (rows), 2, 1);
+}
+
+OxField *
+ox_rows_add_field (GtkGrid *rows, OxFieldKind kind, const char *name)
+{
+  GtkWidget *field = ox_field_new (kind, name);
+
+  ox_rows_add (rows, name, field);
+  return OX_FIELD (field);
+}
+
+GtkDropDown *
+ox_rows_add_choice (GtkGrid *rows, const char *name, const char *const *choices)
+{
+  GtkWidget *choice = gtk_drop_down_new_from_strings (choices);
+
+  gtk_accessible_update_property (GTK_ACCESSIBLE (choice), GTK_ACCESSIBLE_PROPERTY_LABEL, name, -1);
+  ox_rows_add (rows, name, choice);
+  return GTK_DROP_DOWN (choice);
+}
+
+void
+ox_rows_set_row_visible (GtkGrid *rows, OxField *field, gboolean visible)
+{
+  int row;
+
+  gtk_grid_query_child (rows, GTK_WIDGET (field), NULL, &row, NULL, NULL);
+  gtk_widget_set_visible (GTK_WIDGET (field), visible);
+  gtk_widget_set_visible (gtk_grid_get_child_at (rows, 0, row), visible);
+}
+
+GtkWidget *
+ox_heading_new (const char *text)
+{
+  GtkWidget *label = gtk_label_new (text);
+
+  gtk_label_set_xalign (GTK_LABEL (label), 0);
+  gtk_widget_add_css_class (label, "section");
+  return label;
+}
+
+GtkWidget *
+ox_note_new (const char *text)
+{
+  GtkWidget *label = gtk_label_new (text);
+
+  gtk_label_set_xalign (GTK_LABEL (label), 0);
+  gtk_label_set_wrap (GTK_LABEL (label), TRUE);
+  gtk_label_set_max_width_chars (GTK_LABEL (label), 34);
+  gtk_widget_add_css_class (label, "dim-label");
+  return label;
+}
+
+void
+ox_choice_select (GtkDropDown *choice, guint i, gpointer data)
+{
+  if (gtk_drop_down_get_selected (choice) == i)
+    return;
+  g_signal_handlers_block_matched (choice, G_SIGNAL_MATCH_DATA, 0, 0, NULL, NULL, data);
+  gtk_drop_down_set_selected (choice, i);
+  g_signal_handlers_unblock_matched (choice, G_SIGNAL_MATCH_DATA, 0, 0, NULL, NULL, data);
+}

@@ -1,0 +1,60 @@
+/* Oxturn: app/window-private - the parts of the window that its files share.
+ * SPDX-License-Identifier: GPL-3.0-or-later
+ */
+#pragma once
+#include "app/canvas/page-view.h"
+#include "app/panels/panels.h"
+#include "app/panels/stage-bar.h"
+#include "app/window.h"
+G_BEGIN_DECLS
+
+struct _OxWindow
+{
+  GtkApplicationWindow parent_instance;
+
+  /* Children */
+  OxCanvas *canvas;
+  OxPageView *pages;
+  OxStageBar *stages;
+  OxSheetsPanel *sheets;
+  GtkStack *panels; /* one child a stage */
+  GtkStack *middle; /* "floor" or "sheets" */
+  GtkLabel *title;
+  GtkLabel *told;
+  GtkWidget *welcome;
+  GtkMenuButton *menu;
+  GtkWidget *undo, *redo;
+
+  /* Owned */
+  OxSession *session;
+  OxPageSet *page_set; /* (nullable) sheets as they are shown */
+  guint told_id;       /* source that takes the sentence away, 0 for none */
+
+  OxChooseFile choose_file;
+  OxStage stage;
+  gboolean pages_stale;
+  gboolean closing;     /* asked and answered: the next close goes through */
+  gboolean close_after; /* close when the save that is being asked for is done */
+  guint inhibit_cookie;
+};
+
+/* window-actions.c */
+void ox_window_add_actions (OxWindow *self);
+void ox_window_update_actions (OxWindow *self);
+void ox_window_set_stage (OxWindow *self, OxStage stage);
+
+/* window-files.c */
+void ox_window_ask_open (OxWindow *self);
+void ox_window_save (OxWindow *self);
+void ox_window_save_as (OxWindow *self);
+void ox_window_export (OxWindow *self, OxFilePurpose purpose);
+void ox_window_print (OxWindow *self);
+gboolean ox_window_close_request (OxWindow *self); /* TRUE: stays open for now */
+
+/* ox_window_update_pages: makes the sheets anew when they are in sight and stale */
+void ox_window_update_pages (OxWindow *self);
+
+/* ox_window_make_pages: the sheets as chosen; (transfer full) */
+OxPageSet *ox_window_make_pages (OxWindow *self, GError **error) G_GNUC_WARN_UNUSED_RESULT;
+
+G_END_DECLS
