@@ -7,6 +7,7 @@ before the end of its plan or cannot be read counts as one failure more, when no
 The last line is "N passed, N failed"; the exit status is 0 when nothing failed and something passed.
 """
 import json
+import os
 import re
 import sys
 
@@ -64,13 +65,15 @@ def log_results(path):
 
 def main(paths):
     """Prints what failed and the sum."""
-    results = [result for path in paths for result in log_results(path)]
+    logs = [(os.path.splitext(os.path.basename(path))[0], log_results(path)) for path in paths]
+    results = [result for _, log in logs for result in log]
     passed = sum(ok and not skipped for ok, _, skipped in results)
     skipped = sum(ok and skipped for ok, _, skipped in results)
     failed = sum(not ok for ok, _, _ in results)
-    for ok, name, _ in results:
-        if not ok:
-            print(f'failed: {name}')
+    for run, log in logs:
+        for ok, name, _ in log:
+            if not ok:
+                print(f'failed in {run}: {name}')
     if skipped:
         print(f'{skipped} skipped')
     print(f'{passed} passed, {failed} failed')
