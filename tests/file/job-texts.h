@@ -31,7 +31,8 @@ G_BEGIN_DECLS
   "    <corner x=\"0\" y=\"8\"/>\n"                                                                                    \
   "  </room>\n"
 #define JOB_ITEMS                                                                                                      \
-  "  <solid id=\"O1\" name=\"Column\" shape=\"rectangle\" x=\"5\" y=\"3\" width=\"0.5\" depth=\"0.4\" angle=\"30\"/>\n" \
+  "  <solid id=\"O1\" name=\"Column\" shape=\"rectangle\" x=\"5\" y=\"3\" width=\"0.5\" depth=\"0.4\" "                \
+  "angle=\"30\"/>\n"                                                                                                   \
   "  <pit id=\"O2\" shape=\"circle\" x=\"8\" y=\"3\" radius=\"0.15\" keep-back=\"0.1\"/>\n"                            \
   "  <masked id=\"O3\" shape=\"polygon\">\n"                                                                           \
   "    <corner x=\"2\" y=\"5\"/>\n"                                                                                    \

@@ -1,0 +1,88 @@
+/* Oxturn: tests/file/test-job-schema
+ * SPDX-License-Identifier: GPL-3.0-or-later
+ *
+ * The schema by itself, as another program would use it: what the reader's own rules refuse it refuses, too.
+ */
+#include "file/job-schema.h"
+#include "file/xml-parse.h"
+#include "job-texts.h"
+
+static gboolean
+is_valid (const char *text, GError **error)
+{
+  g_autoptr (xmlDoc) doc = ox_xml_parse ("floor.oxturn", text, strlen (text), NULL);
+  return ox_job_schema_check ("floor.oxturn", doc, error);
+}
+
+static void
+test_valid (void)
+{
+  static const struct
+  {
+    const char *old;
+    const char *new;
+  } rows[] = {
+    { "<job", "<job" },
+    { "\"1.0\" units", "\"1.7\" units" },
+    { " units=\"metres\"", "" },
+    { "  <rates edge-m2-per-hour=\"4\"/>\n", "" },
+    { "<rates", "<v:x xmlns:v=\"urn:v\" a=\"b\">text<c/></v:x><rates" },
+    { "<room ", "<room xmlns:v=\"urn:v\" v:a=\"1\" " },
+    { "along-side=\"2\"", "angle=\"-12.5\"" },
+  };
+  for (guint i = 0; i < G_N_ELEMENTS (rows); i++)
+    {
+      g_autoptr (GError) error = NULL;
+      g_autofree char *text = job_text_with (JOB_WHOLE, rows[i].old, rows[i].new);
+      gboolean valid = is_valid (text, &error);
+      g_assert_no_error (error);
+      g_assert_true (valid);
+    }
+}
+
+static void
+test_invalid (void)
+{
+  static const struct
+  {
+    const char *old;
+    const char *new;
+  } rows[] = {
+    { "\"1.0\" units", "\"2.0\" units" },
+    { "\"1.0\" units", "\"1.01\" units" },
+    { "<rates", "<lighting/><rates" },
+    { "<rates", "<n xmlns=\"\"/><rates" },
+    { "<room ", "<room colour=\"red\" " },
+    { "along-side=\"2\"", "along-side=\"2\" angle=\"3\"" },
+    { "along-side=\"2\"", "along-side=\"0\"" },
+    { "x=\"12\" y=\"0\"", "x=\"NaN\" y=\"0\"" },
+    { "x=\"12\" y=\"0\"", "x=\"INF\" y=\"0\"" },
+    { "x=\"12\" y=\"0\"", "x=\"10000.0001\" y=\"0\"" },
+    { "side=\"open\"", "side=\"open\" keep-back=\"1\"" },
+    { " keep-back=\"0.6\"", "" },
+    { "width=\"0.5\"", "width=\"0\"" },
+    { "shape=\"circle\"", "shape=\"rectangle\"" },
+    { "id=\"O1\"", "id=\"1O\"" },
+    { "phases=\"1\"", "phases=\"2\"" },
+    { "kind=\"supply\"", "kind=\"tap\"" },
+    { "<title>", "<heading/><title>" },
+  };
+  for (guint i = 0; i < G_N_ELEMENTS (rows); i++)
+    {
+      g_autoptr (GError) error = NULL;
+      g_autofree char *text = job_text_with (JOB_WHOLE, rows[i].old, rows[i].new);
+      if (is_valid (text, &error))
+        g_error ("row %u: %s is taken", i, rows[i].new);
+      g_assert_error (error, OX_FILE_ERROR, OX_FILE_ERROR_INVALID);
+      g_assert_true (g_str_has_prefix (error->message, "floor.oxturn:"));
+    }
+}
+
+int
+main (int argc, char **argv)
+{
+  g_test_init (&argc, &argv, NULL);
+  g_test_add_func ("/file/job-schema/valid", test_valid);
+  g_test_add_func ("/file/job-schema/invalid", test_invalid);
+  return g_test_run ();
+}
