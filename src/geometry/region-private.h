@@ -59,10 +59,7 @@ OxRegion *ox_geos_take_region (GEOSGeometry *geometry) G_GNUC_WARN_UNUSED_RESULT
 /* ox_geos_take_union: union of @polygons, which may overlap; empties the array */
 OxRegion *ox_geos_take_union (GPtrArray *polygons) G_GNUC_WARN_UNUSED_RESULT;
 
-/* ox_geos_take_union_of_hulls: the same, faster, where all @polygons come from ox_geos_add_hull() */
-OxRegion *ox_geos_take_union_of_hulls (GPtrArray *polygons) G_GNUC_WARN_UNUSED_RESULT;
-
-/* ox_geos_add_hull: the convex hull of @points, which are put in order and rounded to 1e-9 m, unless it has no area */
+/* ox_geos_add_hull: the convex hull of @points, which are put in order, unless it has no area */
 void ox_geos_add_hull (GPtrArray *polygons, OxPoint *points, guint n);
 
 G_END_DECLS

@@ -67,8 +67,6 @@ ox_geos_add_hull (GPtrArray *polygons, OxPoint *points, guint n)
 {
   if (n < 3)
     return;
-  for (guint i = 0; i < n; i++)
-    points[i] = (OxPoint){ ox_region_round (points[i].x), ox_region_round (points[i].y) };
   g_autofree OxPoint *hull = g_new (OxPoint, 2 * (gsize) n);
   guint corners = convex_hull (points, n, hull);
   if (corners >= 3 && ox_outline_area (hull, corners) >= OX_REGION_MIN_RING)
@@ -86,7 +84,7 @@ ox_region_union_hulls (const OxPoint *points, guint n, guint size)
         group[k] = points[(gsize) i * size + k];
       ox_geos_add_hull (polygons, group, size);
     }
-  return ox_geos_take_union_of_hulls (polygons);
+  return ox_geos_take_union (polygons);
 }
 
 /* A strip's four corners are their own hull, whatever their order. */
@@ -185,7 +183,7 @@ ox_region_erode_rectangle (const OxRegion *region, double rear, double front, do
   rectangle_corners (reflected, (const double[]){ front, rear, left, right }, angle);
   g_autoptr (GPtrArray) polygons = g_ptr_array_new ();
   add_swept_outlines (polygons, region, TRUE, reflected);
-  g_autoptr (OxRegion) removed = ox_geos_take_union_of_hulls (polygons);
+  g_autoptr (OxRegion) removed = ox_geos_take_union (polygons);
   return ox_region_difference (region, removed);
 }
 
@@ -198,6 +196,6 @@ ox_region_dilate_rectangle (const OxRegion *region, double rear, double front, d
   rectangle_corners (rectangle, (const double[]){ rear, front, right, left }, angle);
   g_autoptr (GPtrArray) polygons = g_ptr_array_new ();
   add_swept_outlines (polygons, region, FALSE, rectangle);
-  g_autoptr (OxRegion) added = ox_geos_take_union_of_hulls (polygons);
-  return ox_region_union (region, added);
+  ox_geos_add_parts (polygons, region);
+  return ox_geos_take_union (polygons);
 }
