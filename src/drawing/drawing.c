@@ -363,14 +363,13 @@ ox_drawing_builder_box (OxDrawingBuilder *builder, OxStyle style, OxBox box)
 }
 
 void
-ox_drawing_builder_mark (OxDrawingBuilder *builder, OxStyle style, OxMarkKind kind, OxPoint at, double angle,
-                         double size_mm)
+ox_drawing_builder_mark (OxDrawingBuilder *builder, OxMarkLook look, OxPoint at)
 {
-  OxElement element = start_element (builder, OX_ELEMENT_MARK, style);
-  element.mark.kind = kind;
+  OxElement element = start_element (builder, OX_ELEMENT_MARK, look.style);
+  element.mark.kind = look.kind;
   element.mark.at = placed (builder, at);
-  element.mark.angle = angle;
-  element.mark.size_mm = size_mm;
+  element.mark.angle = look.angle;
+  element.mark.size_mm = look.size_mm;
   ox_box_add (&element.box, element.mark.at);
   g_array_append_val (builder->elements, element);
 }

@@ -121,10 +121,19 @@ void ox_drawing_builder_polygon (OxDrawingBuilder *builder, OxStyle style, const
 void ox_drawing_builder_polyline (OxDrawingBuilder *builder, OxStyle style, const OxPoint *points, guint n); /* n >= 2, no fill */
 void ox_drawing_builder_line (OxDrawingBuilder *builder, OxStyle style, OxPoint a, OxPoint b);
 void ox_drawing_builder_box (OxDrawingBuilder *builder, OxStyle style, OxBox box);
-void ox_drawing_builder_mark (OxDrawingBuilder *builder, OxStyle style, OxMarkKind kind, OxPoint at, double angle, double size_mm);
 
 /* ox_drawing_builder_drawing: all of another drawing, layers and items too, its places put where the builder's place says */
 void ox_drawing_builder_drawing (OxDrawingBuilder *builder, const OxDrawing *drawing);
+
+typedef struct
+{
+  OxStyle style;
+  OxMarkKind kind;
+  double angle;    /* radians */
+  double size_mm;
+} OxMarkLook;
+
+void ox_drawing_builder_mark (OxDrawingBuilder *builder, OxMarkLook look, OxPoint at);
 
 typedef struct
 {

@@ -79,6 +79,7 @@ typedef struct
   OxHatch hatch;
 } OxStyleSpec;
 
+/* ox_style_get: how it looks; belongs to the program */
 const OxStyleSpec *ox_style_get (OxStyle style);
 
 /* ox_palette_get_ground: colour of the sheet or canvas under everything */

@@ -24,6 +24,7 @@ typedef struct
   double width_px, height_px;
 } OxView;
 
+/* ox_view_to_pixel, ox_view_to_point: each the inverse of the other; what lies outside the picture has places too */
 OxPixel ox_view_to_pixel (const OxView *view, OxPoint p);
 OxPoint ox_view_to_point (const OxView *view, OxPixel p);
 

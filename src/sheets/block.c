@@ -244,7 +244,7 @@ append_entry (const OxBlock *block, OxDrawingBuilder *builder, OxPoint corner, c
     {
       double size = row->mark == OX_MARK_ARROW ? 2.2 : 3.6;
       OxPoint at = { (corner.x + x1) / 2, row->mark == OX_MARK_FIRST ? middle - size / 2 : middle };
-      ox_drawing_builder_mark (builder, row->style, row->mark, at, 0, size);
+      ox_drawing_builder_mark (builder, (OxMarkLook){ row->style, row->mark, 0, size }, at);
     }
   else if (row->filled)
     ox_drawing_builder_box (builder, row->style, (OxBox){ corner.x + 0.5, middle - 1.6, x1, middle + 1.6 });

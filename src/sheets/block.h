@@ -45,6 +45,7 @@ void ox_block_add_blank (OxBlock *block, const char *label, double share, gboole
 void ox_block_set_foot (OxBlock *block);
 gboolean ox_block_is_foot (const OxBlock *block);
 
+/* ox_block_get_n_rows: lines of wrapped texts each count as one; a block without rows is not worth its head */
 guint ox_block_get_n_rows (const OxBlock *block);
 
 /* ox_block_fit:

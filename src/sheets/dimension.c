@@ -42,7 +42,8 @@ ox_dimension_append (const OxDimension *dimension, OxDrawingBuilder *builder)
   ox_drawing_builder_line (builder, OX_STYLE_DIMENSION, ox_point_add (ends[0], out), ox_point_add (ends[1], out));
   for (int i = 0; i < 2; i++)
     {
-      ox_drawing_builder_mark (builder, OX_STYLE_BLOCK, OX_MARK_TICK, ox_point_add (ends[i], out), heading, 3.5);
+      ox_drawing_builder_mark (builder, (OxMarkLook){ OX_STYLE_BLOCK, OX_MARK_TICK, heading, 3.5 },
+                               ox_point_add (ends[i], out));
       if (fabs (dimension->offset_mm) < EXTENSION_FROM_MM)
         continue;
       OxPoint from = ox_point_add (ends[i], left_of (dimension->a, dimension->b, sign * EXTENSION_GAP_MM));
@@ -97,7 +98,7 @@ ox_north_append (OxDrawingBuilder *builder, OxPoint centre, double north_deg)
 {
   double angle = north_deg * G_PI / 180;
   OxTextLook look = { OX_STYLE_INK, 2.5, 0, OX_ALIGN_MIDDLE, TRUE, TRUE, 0, FALSE };
-  ox_drawing_builder_mark (builder, OX_STYLE_INK, OX_MARK_NORTH, centre, angle, 10);
+  ox_drawing_builder_mark (builder, (OxMarkLook){ OX_STYLE_INK, OX_MARK_NORTH, angle, 10 }, centre);
   OxPoint tip = { centre.x + cos (angle) * 7.5, centre.y + sin (angle) * 7.5 };
   ox_drawing_builder_text (builder, look, tip, C_ ("north, on a drawing", "N"));
 }

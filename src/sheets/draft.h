@@ -26,6 +26,7 @@ typedef struct
   GArray *drafts;      /* of OxDraft */
 } OxSheetRun;
 
+/* ox_sheet_run_add: one more page; it belongs to the run and moves when the next one is added */
 OxDraft *ox_sheet_run_add (OxSheetRun *run, const char *kind, const char *description, const char *scale);
 
 /* blocks that are still to be placed: from row @row of block @block on */
@@ -59,6 +60,7 @@ typedef struct
  * @error: OX_SHEETS_ERROR_TOO_LARGE */
 gboolean ox_plot_new (const OxSheetRun *run, const OxFlow *flow, double around_mm, OxPlot *out, GError **error) G_GNUC_WARN_UNUSED_RESULT;
 
+/* ox_plot_to_page: where a point of the floor stands on the page, mm */
 OxPoint ox_plot_to_page (const OxPlot *plot, OxPoint metres);
 
 /* ox_plot_append: the picture, scale bar, north arrow, and the lines that part the drawing from the blocks */

@@ -194,7 +194,8 @@ append_names (OxDrawingBuilder *builder, OxBox box, const OxTexts *texts, const 
   quiet.style = OX_STYLE_QUIET;
   quiet.height_mm = 1.8;
   ox_drawing_builder_box (builder, OX_STYLE_BLOCK, box);
-  ox_drawing_builder_mark (builder, OX_STYLE_ACCENT, OX_MARK_FURROW, (OxPoint){ x + 4.5, box.y1 - 5.2 }, 0, 8);
+  ox_drawing_builder_mark (builder, (OxMarkLook){ OX_STYLE_ACCENT, OX_MARK_FURROW, 0, 8 },
+                           (OxPoint){ x + 4.5, box.y1 - 5.2 });
   append_fitted (builder, bold, (OxPoint){ x + 11, box.y1 - 6.3 }, texts->company, width - 11);
   append_line (builder, OX_STYLE_ACCENT, box.x0, box.y1 - 10, box.x1, box.y1 - 10);
   append_fitted (builder, quiet, (OxPoint){ x, box.y1 - 13.8 }, kind, width);

@@ -157,7 +157,7 @@ append_stations (const OxPicture *picture)
       const OxStation *station = picture->job->stations[i];
       OxMarkKind kind = station->kind == OX_STATION_COLLECTOR ? OX_MARK_COLLECTOR : OX_MARK_SUPPLY;
       ox_picture_item (picture, station->id, 0);
-      ox_drawing_builder_mark (picture->builder, OX_STYLE_STATION, kind, station->at, 0, STATION_MM);
+      ox_drawing_builder_mark (picture->builder, (OxMarkLook){ OX_STYLE_STATION, kind, 0, STATION_MM }, station->at);
     }
 }
 

@@ -29,6 +29,7 @@ gboolean ox_labels_is_free (const OxLabels *labels, const OxLabelBox *box);
 /* ox_labels_take: takes the place whether it is free or not */
 void ox_labels_take (OxLabels *labels, const OxLabelBox *box);
 
+/* ox_labels_get_count: places taken so far */
 guint ox_labels_get_count (const OxLabels *labels);
 
 /* ox_labels_keep: gives back all places but the first @n taken */

@@ -305,7 +305,7 @@ append_first (const OxPicture *picture, OxLabels *labels)
   ox_labels_take (labels, &box);
   ox_picture_layer (picture, "stations");
   ox_picture_item (picture, "strip-1", 0);
-  ox_drawing_builder_mark (picture->builder, OX_STYLE_FIRST, OX_MARK_FIRST, strip->a, 0, FLAG_MM);
+  ox_drawing_builder_mark (picture->builder, (OxMarkLook){ OX_STYLE_FIRST, OX_MARK_FIRST, 0, FLAG_MM }, strip->a);
 }
 
 static void
@@ -334,7 +334,8 @@ ox_picture_labels (const OxPicture *picture, OxLabels *labels)
       if (candidate->kind == LABEL_TEXT)
         ox_drawing_builder_text (picture->builder, candidate->look, candidate->box.at, candidate->text);
       else
-        ox_drawing_builder_mark (picture->builder, candidate->arrow_style, OX_MARK_ARROW, candidate->box.at,
-                                 candidate->box.angle, ARROW_MM);
+        ox_drawing_builder_mark (picture->builder,
+                                 (OxMarkLook){ candidate->arrow_style, OX_MARK_ARROW, candidate->box.angle, ARROW_MM },
+                                 candidate->box.at);
     }
 }

@@ -81,7 +81,7 @@ append_tag (const Tagger *tagger, const Tag *tag, const char *text)
   ox_labels_take (tagger->labels, &tag->box);
   ox_labels_take (tagger->labels, &tag->leader);
   ox_drawing_builder_line (tagger->builder, OX_STYLE_LEADER, tag->from, tag->to);
-  ox_drawing_builder_mark (tagger->builder, OX_STYLE_LEADER, OX_MARK_DOT, tag->from, 0, DOT_MM);
+  ox_drawing_builder_mark (tagger->builder, (OxMarkLook){ OX_STYLE_LEADER, OX_MARK_DOT, 0, DOT_MM }, tag->from);
   double shift = tag->align == OX_ALIGN_START ? TAG_GROUND_MM : tag->align == OX_ALIGN_END ? -TAG_GROUND_MM : 0;
   OxTextLook look = { OX_STYLE_TAG, tagger->run->form.body_mm, 0, tag->align, TRUE, FALSE, TAG_GROUND_MM, FALSE };
   ox_drawing_builder_text (tagger->builder, look, (OxPoint){ tag->to.x + shift, tag->to.y }, text);
