@@ -160,9 +160,48 @@ side_is_off (const Side *s, OxPoint a, OxPoint b, double distance)
          && ox_point_segment_distance (s->b, a, b, NULL) >= distance;
 }
 
-gboolean
-ox_clearance_is_over (const OxClearance *clearance, OxPoint a, OxPoint b, double distance)
+/* What the way a-b must keep off: everything nearer than @distance, or the rectangle along it. */
+typedef struct
 {
+  OxPoint a, b;
+  gboolean sided;
+  double distance;
+  double left, right;
+} Corridor;
+
+/* Whether the side, seen along a-b, keeps out of the rectangle from @right to @left of it. */
+static gboolean
+side_is_out (const Side *s, const Corridor *corridor)
+{
+  double length = ox_point_distance (corridor->a, corridor->b);
+  if (length <= 0)
+    return TRUE;
+  OxPoint u = ox_point_scale (ox_point_sub (corridor->b, corridor->a), 1 / length);
+  OxPoint p = ox_point_sub (s->a, corridor->a), q = ox_point_sub (s->b, corridor->a);
+  OxPoint c = { ox_point_dot (u, p), ox_point_cross (u, p) }, d = { ox_point_dot (u, q), ox_point_cross (u, q) };
+  double lo = 0, hi = 1; /* part of the side that lies beside the way */
+  double dx = d.x - c.x;
+  if (fabs (dx) < 1e-12)
+    {
+      if (c.x < 0 || c.x > length)
+        return TRUE;
+    }
+  else
+    {
+      double t0 = (0 - c.x) / dx, t1 = (length - c.x) / dx;
+      lo = MAX (lo, MIN (t0, t1));
+      hi = MIN (hi, MAX (t0, t1));
+    }
+  if (lo >= hi)
+    return TRUE;
+  double y0 = c.y + (d.y - c.y) * lo, y1 = c.y + (d.y - c.y) * hi;
+  return MIN (y0, y1) >= corridor->left || MAX (y0, y1) <= -corridor->right;
+}
+
+static gboolean
+corridor_is_clear (const OxClearance *clearance, const Corridor *corridor)
+{
+  OxPoint a = corridor->a, b = corridor->b;
   double length = ox_point_distance (a, b);
   guint steps = (guint) ceil (length / (clearance->cell / 2));
   guint last = G_MAXUINT;
@@ -174,8 +213,25 @@ ox_clearance_is_over (const OxClearance *clearance, OxPoint a, OxPoint b, double
         continue;
       last = cell;
       for (guint k = clearance->starts[cell]; k < clearance->starts[cell + 1]; k++)
-        if (!side_is_off (&clearance->sides[clearance->items[k]], a, b, distance))
-          return FALSE;
+        {
+          const Side *side = &clearance->sides[clearance->items[k]];
+          if (corridor->sided ? !side_is_out (side, corridor) : !side_is_off (side, a, b, corridor->distance))
+            return FALSE;
+        }
     }
   return TRUE;
+}
+
+gboolean
+ox_clearance_is_over (const OxClearance *clearance, OxPoint a, OxPoint b, double distance)
+{
+  Corridor corridor = { a, b, FALSE, distance, 0, 0 };
+  return corridor_is_clear (clearance, &corridor);
+}
+
+gboolean
+ox_clearance_is_off (const OxClearance *clearance, OxPoint a, OxPoint b, double left, double right)
+{
+  Corridor corridor = { a, b, TRUE, 0, left, right };
+  return corridor_is_clear (clearance, &corridor);
 }

@@ -21,5 +21,8 @@ double ox_clearance_at (const OxClearance *clearance, OxPoint p, OxPoint *neares
 /* ox_clearance_is_over: whether no point of the segment is nearer to the outline than @distance (<= reach) */
 gboolean ox_clearance_is_over (const OxClearance *clearance, OxPoint a, OxPoint b, double distance);
 
+/* ox_clearance_is_off: whether the rectangle along @a-@b, from @right (<= reach) on its right to @left on its left, is free of the outline */
+gboolean ox_clearance_is_off (const OxClearance *clearance, OxPoint a, OxPoint b, double left, double right);
+
 G_DEFINE_AUTOPTR_CLEANUP_FUNC (OxClearance, ox_clearance_free)
 G_END_DECLS

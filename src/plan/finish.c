@@ -280,6 +280,11 @@ lay_candidate (Finish *finish, const Candidate *c)
   double shift = ox_layout_slot_shift (layout, c->frame, c->y, (OxSpan) { c->x0, c->x1 });
   if (shift != 0 && !shift_candidate (finish, c, shift, &laid))
     return FALSE;
+  OxSpan where;
+  double nose = ox_layout_nose_shift (layout, laid.frame, laid.y, (OxSpan) { laid.x0, laid.x1 }, &where);
+  Candidate nearer;
+  if (nose != 0 && shift_candidate (finish, &laid, nose, &nearer))
+    laid = nearer;
   OxDraft draft = { laid.frame,
                     ox_layout_lane (layout, laid.frame, laid.y),
                     laid.sign,

@@ -90,6 +90,17 @@ double ox_layout_move_seconds (const OxLayout *layout); /* seconds that it takes
  */
 double ox_layout_slot_shift (const OxLayout *layout, guint frame, double y, OxSpan x);
 
+/* ox_layout_nose_shift: the same for strips that run square on to the stretch and leave off just short of what it covers: m by which the lane had better
+ * move towards them; @where: (out): where along the stretch they do, untouched when 0 is returned */
+double ox_layout_nose_shift (const OxLayout *layout, guint frame, double y, OxSpan x, OxSpan *where);
+
+/* ox_layout_cut_noses: cuts ends of strips off where others leave off just short of them; ox_layout_finish() then lays strips nearer to those.
+ * Returns: whether any was cut */
+gboolean ox_layout_cut_noses (OxLayout *layout);
+
+/* ox_layout_close_slots: moves strips that are not of the lane grid across, where trimming has left an open slot beside them */
+void ox_layout_close_slots (OxLayout *layout);
+
 /* ox_layout_mains: lays the main strips: an even grid of lanes over the width that can be reached, strips cut by what stands in the way.
  * Returns: FALSE when no strip fits */
 gboolean ox_layout_mains (OxLayout *layout);

@@ -144,12 +144,20 @@ try_work (OxLayout *layout, OxWays *ways, const OxRun *run, double *labour)
       ox_layout_zones (layout);
       ox_layout_trim (layout);
     }
-  if (!ox_layout_finish (layout, run))
+  gboolean finished = ox_layout_finish (layout, run);
+  ox_layout_trim (layout);
+  /* Cutting may show strips their better place, but it ends: what is laid anew stands off already. */
+  for (guint round = 0; finished && round < 2 && ox_layout_cut_noses (layout); round++)
+    {
+      finished = ox_layout_finish (layout, run);
+      ox_layout_trim (layout);
+    }
+  if (!finished)
     {
       g_free (plan);
       return NULL;
     }
-  ox_layout_trim (layout);
+  ox_layout_close_slots (layout);
   drop_pockets (layout, ways);
   plan->first_y = layout->first_y;
   plan->spacing = layout->spacing;

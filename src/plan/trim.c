@@ -3,7 +3,8 @@
  */
 #include "plan/layout.h"
 
-#define LEAST_SHARE 0.03
+#define LEAST_SHARE 0.025 /* of what a strip covers must be its own */
+#define LONG_SLOT 0.25    /* m */
 
 /* First and last step of the draft's band that it alone covers, and how much floor that is; FALSE when there is none. */
 static gboolean
@@ -27,14 +28,17 @@ own_part (const OxLayout *layout, const OxBand *band, OxProfile *profile, OxSpan
   return TRUE;
 }
 
-/* Whether doing the strip's own floor by hand costs less than the strip, or next to nothing of what it would cover is its own. */
+/* Whether next to nothing of what the strip covers is its own, or doing that by hand costs less than the strip. A long thin part of its own is
+ * kept all the same: it would stay as a slot between its neighbours. */
 static gboolean
 is_idle (const OxLayout *layout, const OxBand *band, OxSpan own, double own_m2)
 {
-  double length = MIN (own.hi - own.lo + ox_layout_least (layout), band->x1 - band->x0);
-  if (own_m2 < LEAST_SHARE * length * band->width)
+  double length = MAX (own.hi - own.lo, layout->machine->min_strip);
+  if (own_m2 < LEAST_SHARE * MIN (length + layout->machine->blast_length, band->x1 - band->x0) * band->width)
     return TRUE;
-  double seconds = MAX (own.hi - own.lo, ox_layout_least (layout)) / layout->machine->travel_speed * 60;
+  if (own_m2 < (own.hi - own.lo) * band->width / 4 && own.hi - own.lo > LONG_SLOT)
+    return FALSE;
+  double seconds = length / layout->machine->travel_speed * 60;
   return own_m2 * ox_layout_hand_seconds (layout) < seconds + ox_layout_move_seconds (layout) / 2;
 }
 

@@ -50,16 +50,6 @@ expect_sum (OxVerify *verify, double stored, double computed, const char *what)
 }
 
 static OxRegion *
-covered_floor (const OxVerify *verify)
-{
-  guint n = verify->plan->n_strips;
-  g_autofree OxPoint *corners = g_new (OxPoint, MAX (4 * n, 1));
-  for (guint i = 0; i < 4 * n; i++)
-    corners[i] = verify->strips[i / 4].corners[i % 4];
-  return ox_region_union_quads (corners, n);
-}
-
-static OxRegion *
 edge_floor (const Account *account)
 {
   const OxPlan *plan = account->verify->plan;
@@ -84,8 +74,7 @@ judge_areas (OxVerify *verify)
   double whole = ox_region_area (target);
   OxBox box = ox_region_box (target);
   Account account = { verify, OX_VERIFY_ACCOUNT_TOLERANCE * MAX (whole, OX_GRID), { box.x0, box.y0 } };
-  g_autoptr (OxRegion) covered = covered_floor (verify);
-  g_autoptr (OxRegion) blasted = ox_region_intersection (covered, target);
+  g_autoptr (OxRegion) blasted = ox_region_intersection (verify->covered, target);
   g_autoptr (OxRegion) edge = edge_floor (&account);
   g_autoptr (OxRegion) both = ox_region_union (blasted, edge);
 

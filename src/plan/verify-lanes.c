@@ -1,4 +1,4 @@
-/* Oxturn: plan/verify-lanes - strips beside strips: overlap, slots, the even grid.
+/* Oxturn: plan/verify-lanes - strips beside strips: overlap, the even grid.
  * SPDX-License-Identifier: GPL-3.0-or-later
  */
 #include "plan/verify-private.h"
@@ -6,7 +6,6 @@
 #define PARALLEL_SIN 0.001745 /* of 0.1 degree */
 #define SAME_LANE 0.001       /* m across: strips of one chalk line */
 #define LOOK_ACROSS 3         /* blast widths */
-#define SLOT_LENGTH 0.3       /* m; shorter remainders are crumbs of edge work */
 #define CHALK_TOLERANCE 0.001 /* m across */
 
 typedef struct
@@ -83,10 +82,7 @@ judge_gap (OxVerify *verify, guint index, const Neighbour *n, OxPiece x)
       OxPiece piece = g_array_index (pieces, OxPiece, k);
       double length = piece.b - piece.a;
       OxPoint at = ox_axes_from (s->axes, (OxPoint){ (piece.a + piece.b) / 2, middle });
-      if (gap < w / 4 && length > SLOT_LENGTH)
-        ox_verify_blame (verify, OX_RULE_SLOT, s->strip->order, at, "a slot of %.4f x %.3f m is left beside strip %u",
-                         gap, length, verify->strips[n->index].strip->order);
-      else if (gap >= w / 2 && length >= least && strip_fits (verify, s->axes, middle, piece))
+      if (gap >= w / 2 && length >= least && strip_fits (verify, s->axes, middle, piece))
         ox_verify_blame (verify, OX_RULE_OVERLAP, s->strip->order, at,
                          "%.3f m of floor that a strip could run along lie open towards strip %u", gap,
                          verify->strips[n->index].strip->order);

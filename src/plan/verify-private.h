@@ -30,6 +30,7 @@ typedef struct
   OxBounds *target_bounds, *travel_bounds;
   OxVerifyStrip *strips; /* plan->n_strips of them */
   OxBoxGrid *strip_grid; /* of what they cover */
+  OxRegion *covered;     /* all that they cover */
   GArray *near;          /* guint, scratch for queries of strip_grid */
   GPtrArray *breaches;
 } OxVerify;
@@ -47,7 +48,8 @@ gboolean ox_verify_cover_piece (const OxPoint corners[4], double y, OxPiece *pie
 
 void ox_verify_account (OxVerify *verify); /* rule 3 and the totals */
 void ox_verify_strips (OxVerify *verify);  /* rules 1 and 6, and the target */
-void ox_verify_lanes (OxVerify *verify);   /* rules 4 and 5 */
+void ox_verify_lanes (OxVerify *verify);   /* rule 4 */
+void ox_verify_slots (OxVerify *verify);   /* rule 5 */
 void ox_verify_moves (OxVerify *verify);   /* rules 2 and 7 */
 
 G_END_DECLS

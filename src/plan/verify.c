@@ -60,6 +60,16 @@ ox_verify_subtract_cover (OxVerify *verify, OxAxes axes, double y, GArray *piece
     }
 }
 
+static OxRegion *
+covered_floor (const OxVerify *verify)
+{
+  guint n = verify->plan->n_strips;
+  g_autofree OxPoint *corners = g_new (OxPoint, MAX (4 * n, 1));
+  for (guint i = 0; i < 4 * n; i++)
+    corners[i] = verify->strips[i / 4].corners[i % 4];
+  return ox_region_union_quads (corners, n);
+}
+
 static void
 gather_strips (OxVerify *verify)
 {
@@ -83,6 +93,7 @@ gather_strips (OxVerify *verify)
     }
   verify->strip_grid = ox_box_grid_new (boxes, plan->n_strips);
   verify->near = g_array_new (FALSE, FALSE, sizeof (guint));
+  verify->covered = covered_floor (verify);
 }
 
 GPtrArray *
@@ -100,10 +111,12 @@ ox_plan_verify (const OxPlan *plan)
   ox_verify_moves (&verify);
   ox_verify_account (&verify);
   ox_verify_lanes (&verify);
+  ox_verify_slots (&verify);
 
   ox_bounds_free (verify.target_bounds);
   ox_bounds_free (verify.travel_bounds);
   ox_box_grid_free (verify.strip_grid);
+  ox_region_unref (verify.covered);
   g_array_unref (verify.near);
   g_free (verify.strips);
   return verify.breaches;

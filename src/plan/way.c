@@ -7,8 +7,9 @@
 
 #define SLACK 0.002      /* a strip may graze a wall by that much; its way must be allowed to as well */
 #define NODE_OFF 0.004   /* corners of ways stand off by this much more, so that rounding never closes a way */
-#define ALL_NODES 300    /* up to here every corner is tried from every other; beyond, the nearest NEAR_NODES */
-#define NEAR_NODES 48
+#define ALL_NODES 300    /* up to here every corner is tried from every other; beyond, the nearest few in each direction */
+#define SECTORS 16
+#define SECTOR_NODES 8
 #define MAX_EXPANDED 4000
 
 typedef struct
@@ -83,11 +84,16 @@ clear_wide (OxWays *ways, OxPoint a, OxPoint b)
   return ox_clearance_is_over (ways->clearance, a, b, ways->wide);
 }
 
-/* First and last pieces may lie in a lane beside a wall, on the side where the head is. */
+/* First and last pieces may lie in a lane beside a wall, the narrow side of the body towards it, rolling forward or back. */
 static gboolean
 clear_end (OxWays *ways, OxPoint a, OxPoint b)
 {
-  return ox_clearance_is_over (ways->clearance, a, b, ways->narrow);
+  if (clear_wide (ways, a, b))
+    return TRUE;
+  if (ways->wide - ways->narrow < SLACK || !ox_clearance_is_over (ways->clearance, a, b, ways->narrow))
+    return FALSE;
+  return ox_clearance_is_off (ways->clearance, a, b, ways->wide, ways->narrow)
+         || ox_clearance_is_off (ways->clearance, a, b, ways->narrow, ways->wide);
 }
 
 gboolean
@@ -132,6 +138,21 @@ compare_near (const void *a, const void *b)
   return (p->node > q->node) - (p->node < q->node);
 }
 
+/* Of a sorted list the nearest few in each direction, so that the many corners of one round obstacle do not hide all others. */
+static guint
+keep_each_direction (const OxWays *ways, OxPoint p, Near *list, guint n)
+{
+  guint count[SECTORS] = { 0 }, kept = 0;
+  for (guint i = 0; i < n; i++)
+    {
+      OxPoint q = g_array_index (ways->nodes, OxPoint, list[i].node);
+      guint sector = (guint) ((atan2 (q.y - p.y, q.x - p.x) + G_PI) / (2 * G_PI) * SECTORS) % SECTORS;
+      if (count[sector]++ < SECTOR_NODES)
+        list[kept++] = list[i];
+    }
+  return kept;
+}
+
 /* The nodes worth trying from @p, nearest first. */
 static guint
 near_nodes (const OxWays *ways, OxPoint p, Near **out)
@@ -142,7 +163,7 @@ near_nodes (const OxWays *ways, OxPoint p, Near **out)
     list[i] = (Near) { ox_point_distance (p, g_array_index (ways->nodes, OxPoint, i)), i };
   qsort (list, n, sizeof (Near), compare_near);
   *out = list;
-  return n <= ALL_NODES ? n : NEAR_NODES;
+  return n <= ALL_NODES ? n : keep_each_direction (ways, p, list, n);
 }
 
 static const GArray *
