@@ -1,4 +1,4 @@
-/* Oxturn: plan/verify-lanes: overlaps, slots and the even grid.
+/* Oxturn: plan/verify-lanes: overlaps and the even grid.
  * SPDX-License-Identifier: GPL-3.0-or-later
  *
  * judge.h has the measures of the machine and the floors.
@@ -59,15 +59,6 @@ grid_off_chalk (void)
   judge_expect_only (wide, OX_RULE_OVERLAP);
 }
 
-/* 0.24 m apart leaves 30 mm. */
-static void
-slot_left (void)
-{
-  const double lanes[] = { 0.21, 0.45 };
-  g_autoptr (Draft) draft = judge_corridor_of (0.8, lanes, 2);
-  judge_expect_only (draft, OX_RULE_SLOT);
-}
-
 int
 main (int argc, char **argv)
 {
@@ -76,6 +67,5 @@ main (int argc, char **argv)
   g_test_add_func ("/plan/verify-lanes/overlap/lane-missing", overlap_lane_missing);
   g_test_add_func ("/plan/verify-lanes/overlap/column-between", overlap_column_between);
   g_test_add_func ("/plan/verify-lanes/overlap/grid-off-chalk", grid_off_chalk);
-  g_test_add_func ("/plan/verify-lanes/slot/left", slot_left);
   return g_test_run ();
 }
