@@ -14,7 +14,7 @@ sh "$root/.ci/need-packages" \
   gcc libc6-dev meson pkgconf gettext python3 \
   libglib2.0-dev libxml2-dev libgeos-dev libcairo2-dev libpango1.0-dev libgtk-4-dev libxtst-dev \
   librsvg2-common fonts-dejavu-core xvfb xauth \
-  librsvg2-bin poppler-utils qpdf libxml2-utils mallard-rng python3-pyclipper python3-shapely \
+  librsvg2-bin poppler-utils qpdf libxml2-utils mallard-rng desktop-file-utils appstream python3-pyclipper python3-shapely \
   || exit 1
 
 LC_ALL=C.UTF-8
