@@ -19,11 +19,24 @@ static const struct
   { "draw", ox_command_draw, ox_usage_draw, N_ ("plan the job, draw its sheets") },
 };
 
+static gboolean
+asks_for_help (const char *word)
+{
+  return g_strcmp0 (word, "--help") == 0 || g_strcmp0 (word, "-h") == 0;
+}
+
+static OxExit
+print_command_help (guint i)
+{
+  g_print ("%s\n    %s\n", commands[i].usage, _ (commands[i].help));
+  return OX_EXIT_DONE;
+}
+
 static OxExit
 print_help (void)
 {
   for (guint i = 0; i < G_N_ELEMENTS (commands); i++)
-    g_print ("%s\n    %s\n", commands[i].usage, _ (commands[i].help));
+    print_command_help (i);
   g_print (
       _ ("Exit status: 0 done, 1 the job or the input is at fault, 2 wrong usage, 3 the machine (disk, memory)\n"));
   return OX_EXIT_DONE;
@@ -36,7 +49,7 @@ run_command (int argc, char **argv)
   const char *name = argc > 1 ? argv[1] : NULL;
   if (!name)
     return ox_exit_usage (_ ("a command is missing"), usage);
-  if (g_str_equal (name, "--help") || g_str_equal (name, "-h"))
+  if (asks_for_help (name))
     return print_help ();
   if (g_str_equal (name, "--version"))
     {
@@ -45,7 +58,7 @@ run_command (int argc, char **argv)
     }
   for (guint i = 0; i < G_N_ELEMENTS (commands); i++)
     if (g_str_equal (name, commands[i].name))
-      return commands[i].run (argc - 1, argv + 1);
+      return asks_for_help (argv[2]) ? print_command_help (i) : commands[i].run (argc - 1, argv + 1);
   g_autofree char *what = g_strdup_printf (_ ("“%s” is no command"), name);
   return ox_exit_usage (what, usage);
 }

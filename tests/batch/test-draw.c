@@ -1,0 +1,70 @@
+/* Oxturn: tests/batch/test-draw
+ * SPDX-License-Identifier: GPL-3.0-or-later
+ */
+#include "run-batch.h"
+
+static void
+assert_begins (const char *path, const char *start)
+{
+  g_autofree char *text = NULL;
+  g_assert_true (g_file_get_contents (path, &text, NULL, NULL));
+  g_assert_true (g_str_has_prefix (text, start));
+}
+
+static void
+test_files (void)
+{
+  char *folder = ox_test_folder_new ();
+  g_autofree char *job = source_path ("samples/shop.oxturn");
+  g_autofree char *pdf = g_build_filename (folder, "shop.pdf", NULL);
+  g_autofree char *svg = g_build_filename (folder, "shop.svg", NULL);
+  g_auto (Run) all = run_batch ("draw", job, "-o", pdf);
+  assert_silent (&all);
+  assert_begins (pdf, "%PDF-");
+  g_auto (Run) scope = run_batch ("draw", job, "--sheet", "scope", "--paper", "A3", "--scale", "1:100", "-o", svg);
+  assert_silent (&scope);
+  assert_begins (svg, "<?xml");
+  g_auto (Run) inches = run_batch ("draw", job, "--sheet", "scope", "--paper", "Arch D", "--scale", "1/8in", "-o", svg);
+  assert_silent (&inches);
+  ox_test_folder_free (folder);
+}
+
+static void
+test_does_not_fit (void)
+{
+  char *folder = ox_test_folder_new ();
+  g_autofree char *job = source_path ("samples/warehouse.oxturn");
+  g_autofree char *svg = g_build_filename (folder, "warehouse.svg", NULL);
+  g_auto (Run) run = run_batch ("draw", job, "--sheet", "scope", "--paper", "A4", "--scale", "1:10", "-o", svg);
+  assert_complained (&run, 1, "1:10");
+  g_assert_false (g_file_test (svg, G_FILE_TEST_EXISTS));
+  ox_test_folder_free (folder);
+}
+
+static void
+test_usage (void)
+{
+  g_auto (Run) no_out = run_batch ("draw", "floor.oxturn");
+  assert_complained (&no_out, 2, "-o is missing");
+  g_auto (Run) no_job = run_batch ("draw", "-o", "out.svg");
+  assert_complained (&no_job, 2, "JOB is missing");
+  g_auto (Run) ending = run_batch ("draw", "floor.oxturn", "-o", "out.png");
+  assert_complained (&ending, 2, "“out.png” ends neither in .svg nor in .pdf");
+  g_auto (Run) sheet = run_batch ("draw", "floor.oxturn", "--sheet", "bed", "-o", "out.svg");
+  assert_complained (&sheet, 2, "“bed” is no sheet");
+  g_auto (Run) paper = run_batch ("draw", "floor.oxturn", "--paper", "A9", "-o", "out.svg");
+  assert_complained (&paper, 2, "“A9” is none of the papers A4, A3");
+  g_auto (Run) scale = run_batch ("draw", "floor.oxturn", "--scale", "huge", "-o", "out.svg");
+  assert_complained (&scale, 2, "“huge” is no scale");
+  assert_one_line (scale.err);
+}
+
+int
+main (int argc, char **argv)
+{
+  g_test_init (&argc, &argv, NULL);
+  g_test_add_func ("/batch/draw/files", test_files);
+  g_test_add_func ("/batch/draw/does-not-fit", test_does_not_fit);
+  g_test_add_func ("/batch/draw/usage", test_usage);
+  return g_test_run ();
+}
