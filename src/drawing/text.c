@@ -161,6 +161,8 @@ ox_text_fit (const char *text, double height_mm, gboolean bold, double width_mm)
   if (ox_text_width (text, height_mm, bold) <= width_mm)
     return g_strdup (text);
   double room = width_mm - ox_text_width (ellipsis, height_mm, bold);
+  if (room < 0)
+    return g_strdup ("");
   const char *end = text;
   while (*end != '\0' && width_of (text, g_utf8_next_char (end), height_mm, !!bold) <= room)
     end = g_utf8_next_char (end);

@@ -24,7 +24,7 @@ double ox_text_width (const char *text, double height_mm, gboolean bold);
  * Returns: (transfer full): NULL-ended array of lines, none wider than @width_mm; one empty line for the empty text */
 char **ox_text_wrap (const char *text, double height_mm, gboolean bold, double width_mm) G_GNUC_WARN_UNUSED_RESULT;
 
-/* ox_text_fit: @text, or its beginning and an ellipsis, not wider than @width_mm; (transfer full) */
+/* ox_text_fit: @text, or its beginning and an ellipsis, or nothing, not wider than @width_mm; (transfer full) */
 char *ox_text_fit (const char *text, double height_mm, gboolean bold, double width_mm) G_GNUC_WARN_UNUSED_RESULT;
 
 G_END_DECLS

@@ -72,12 +72,18 @@ item_id (Painter *painter, const OxElement *element)
 }
 
 static void
-append_place (Painter *painter, char command, OxPoint p)
+append_pair (Painter *painter, OxPoint p)
 {
-  g_string_append_c (painter->scratch, command);
   ox_number_append (painter->scratch, p.x, DECIMALS);
   g_string_append_c (painter->scratch, ' ');
   ox_number_append (painter->scratch, painter->page->height_mm - p.y, DECIMALS);
+}
+
+static void
+append_place (Painter *painter, char command, OxPoint p)
+{
+  g_string_append_c (painter->scratch, command);
+  append_pair (painter, p);
 }
 
 static void
@@ -235,7 +241,7 @@ write_text (Painter *painter, const OxElement *element)
   else
     {
       g_string_assign (painter->scratch, "translate(");
-      append_place (painter, ' ', base);
+      append_pair (painter, base);
       g_string_append (painter->scratch, ") rotate(");
       ox_number_append (painter->scratch, -element->text.angle * 180 / G_PI, 4);
       g_string_append_c (painter->scratch, ')');

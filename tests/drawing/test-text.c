@@ -74,7 +74,7 @@ test_fit_cuts_at_a_letter (void)
       g_autofree char *cut = ox_text_fit (text, 2.5, FALSE, width);
       g_assert_true (g_utf8_validate (cut, -1, NULL));
       g_assert_cmpfloat (ox_text_width (cut, 2.5, FALSE), <=, width + 1e-9);
-      g_assert_true (g_str_has_suffix (cut, "\xe2\x80\xa6") || strcmp (cut, text) == 0);
+      g_assert_true (g_str_has_suffix (cut, "\xe2\x80\xa6") || cut[0] == '\0');
     }
 }
 
