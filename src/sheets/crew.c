@@ -9,6 +9,9 @@
 #include <glib/gi18n-lib.h>
 
 #define AROUND_MM 22.0 /* tags and their leaders */
+#define CREW_LAYERS                                                                                                    \
+  (OX_FLOOR_OUTLINE | OX_FLOOR_OBSTACLES | OX_FLOOR_STRIPS | OX_FLOOR_NUMBERS | OX_FLOOR_ZONES | OX_FLOOR_EDGE_WORK    \
+   | OX_FLOOR_STATIONS | OX_FLOOR_NAMES | OX_FLOOR_WALKS)
 
 static const char *
 room_name (const OxRoom *room)
@@ -178,9 +181,20 @@ cautions_block (const OxSheetRun *run, guint untagged)
   return block;
 }
 
-/* gather_blocks: (transfer full) */
+static OxBlock *
+edge_note_block (const OxSheetRun *run)
+{
+  OxBlock *block = ox_block_new (_ ("Edge work"), run->form.block_mm, run->form.body_mm);
+  g_autofree char *area = ox_measure_area (run->job->units, run->plan->totals.edge_m2);
+  g_autofree char *text
+      = g_strdup_printf (_ ("%u areas, %s in all; each is listed in the schedule."), run->plan->n_edges, area);
+  ox_block_add_text (block, NULL, text);
+  return block;
+}
+
+/* gather_blocks: @brief: without the table of edge work, which the schedule has; (transfer full) */
 static GPtrArray *
-gather_blocks (const OxSheetRun *run, const OxDrawing *floor, guint untagged)
+gather_blocks (const OxSheetRun *run, const OxDrawing *floor, guint untagged, gboolean brief)
 {
   GPtrArray *blocks = g_ptr_array_new_with_free_func ((GDestroyNotify) ox_block_free);
   g_ptr_array_add (blocks, order_block (run));
@@ -188,8 +202,25 @@ gather_blocks (const OxSheetRun *run, const OxDrawing *floor, guint untagged)
   g_ptr_array_add (blocks, ox_legend_new (run, floor));
   g_ptr_array_add (blocks, chalk_block (run));
   g_ptr_array_add (blocks, stations_block (run));
-  g_ptr_array_add (blocks, ox_edge_table_new (run));
+  g_ptr_array_add (blocks, brief ? edge_note_block (run) : ox_edge_table_new (run));
   return blocks;
+}
+
+/* divide_page: by blocks as long as they will be; what they say of the legend and of tags comes later. @brief: (out):
+ * whether the page is too full for the table of edge work and another has it */
+static gboolean
+divide_page (const OxSheetRun *run, OxPlot *plot, gboolean *brief, GError **error)
+{
+  g_autoptr (OxDrawing) rough = ox_floor_picture_new_at (run->job, run->plan, CREW_LAYERS, 1, NULL);
+  g_autoptr (GPtrArray) blocks = gather_blocks (run, rough, run->plan->n_edges, FALSE);
+  OxFlow flow = { blocks, 0, 0 };
+  if (!ox_plot_new (run, &flow, AROUND_MM, plot, error))
+    return FALSE;
+  *brief = run->has_schedule && !ox_flow_fill (&flow, NULL, plot->slots, plot->n_slots);
+  if (!*brief)
+    return TRUE;
+  g_autoptr (GPtrArray) fewer = gather_blocks (run, rough, run->plan->n_edges, TRUE);
+  return ox_plot_new (run, &(OxFlow){ fewer, 0, 0 }, AROUND_MM, plot, error);
 }
 
 /* append_tags: what stands beside the floor takes its place before the numbers of the strips do */
@@ -205,28 +236,23 @@ append_tags (const OxSheetRun *run, const OxPlot *plot, OxDrawingBuilder *builde
 gboolean
 ox_crew_append (OxSheetRun *run, GError **error)
 {
-  const OxFloorLayers layers = OX_FLOOR_OUTLINE | OX_FLOOR_OBSTACLES | OX_FLOOR_STRIPS | OX_FLOOR_NUMBERS
-                               | OX_FLOOR_ZONES | OX_FLOOR_EDGE_WORK | OX_FLOOR_STATIONS | OX_FLOOR_NAMES
-                               | OX_FLOOR_WALKS;
   const char *kind = _ ("Crew drawing");
   const char *description
       = _ ("Numbered strips with their directions, turnaround zones, edge work, stations and the order of work.");
-  /* The page is divided by blocks as long as they will be; what they say of the legend and of tags comes later. */
-  g_autoptr (OxDrawing) rough = ox_floor_picture_new_at (run->job, run->plan, layers, 1, NULL);
-  g_autoptr (GPtrArray) trial = gather_blocks (run, rough, run->plan->n_edges);
   OxPlot plot;
-  if (!ox_plot_new (run, &(OxFlow){ trial, 0, 0 }, AROUND_MM, &plot, error))
+  gboolean brief;
+  if (!divide_page (run, &plot, &brief, error))
     return FALSE;
   g_autofree char *scale = ox_scale_text (plot.scale);
   g_autoptr (OxLabels) labels = ox_labels_new (plot.mm_per_m);
-  g_autoptr (OxDrawingBuilder) tags = ox_drawing_builder_new ();
+  OxDrawingBuilder *tags = ox_drawing_builder_new ();
   guint untagged = append_tags (run, &plot, tags, labels);
-  g_autoptr (OxDrawing) beside = ox_drawing_builder_end (g_steal_pointer (&tags));
-  g_autoptr (OxDrawing) floor = ox_floor_picture_new_at (run->job, run->plan, layers, plot.mm_per_m, labels);
+  g_autoptr (OxDrawing) beside = ox_drawing_builder_end (tags);
+  g_autoptr (OxDrawing) floor = ox_floor_picture_new_at (run->job, run->plan, CREW_LAYERS, plot.mm_per_m, labels);
   OxDraft *draft = ox_sheet_run_add (run, kind, description, scale);
   ox_plot_append (&plot, run, draft->builder, floor);
   ox_drawing_builder_drawing (draft->builder, beside);
-  g_autoptr (GPtrArray) blocks = gather_blocks (run, floor, untagged);
+  g_autoptr (GPtrArray) blocks = gather_blocks (run, floor, untagged, brief);
   OxFlow flow = { blocks, 0, 0 };
   ox_drawing_builder_item (draft->builder, NULL, 0);
   ox_drawing_builder_layer (draft->builder, "tables", _ ("Tables and notes"));

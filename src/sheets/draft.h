@@ -23,6 +23,7 @@ typedef struct
   const OxPlan *plan;
   OxForm form;
   OxScale asked;       /* denominator 0: the largest that fits */
+  gboolean has_schedule; /* the set has schedules too, which list all edge work */
   GArray *drafts;      /* of OxDraft */
 } OxSheetRun;
 

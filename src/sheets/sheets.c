@@ -92,7 +92,9 @@ ox_sheets_new (const OxJob *job, const OxPlan *plan, const OxSheetOptions *optio
     }
   g_autoptr (GArray) drafts = g_array_new (FALSE, FALSE, sizeof (OxDraft));
   g_array_set_clear_func (drafts, clear_draft);
-  OxSheetRun run = { job, plan, ox_form_new (options, job->units), options->scale, drafts };
+  OxSheetRun run
+      = { job,   plan, ox_form_new (options, job->units), options->scale, (options->which & OX_SHEET_SCHEDULE) != 0,
+          drafts };
   if ((options->which & OX_SHEET_SCOPE) && !ox_scope_append (&run, error))
     return NULL;
   if ((options->which & OX_SHEET_CREW) && !ox_crew_append (&run, error))
