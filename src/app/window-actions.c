@@ -232,6 +232,7 @@ ox_window_set_stage (OxWindow *self, OxStage stage)
   gtk_stack_set_visible_child_name (self->middle, stage == OX_STAGE_SHEETS ? "sheets" : "floor");
   if (stage != OX_STAGE_FLOOR)
     ox_canvas_set_tool (self->canvas, OX_TOOL_SELECT);
+  ox_window_show_hint (self);
   ox_window_update_pages (self);
 }
 

@@ -38,6 +38,8 @@ struct _OxWindow
   guint inhibit_cookie;
 };
 
+void ox_window_show_hint (OxWindow *self); /* instead of a sentence told before */
+
 /* window-actions.c */
 void ox_window_add_actions (OxWindow *self);
 void ox_window_update_actions (OxWindow *self);

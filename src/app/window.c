@@ -11,7 +11,7 @@
 
 #define WIDTH_PX 1280
 #define HEIGHT_PX 800
-#define PANEL_PX 316
+#define PANEL_PX 356
 #define TOLD_MS 8000
 
 G_DEFINE_FINAL_TYPE (OxWindow, ox_window, GTK_TYPE_APPLICATION_WINDOW)
@@ -43,11 +43,13 @@ ox_window_is_untouched (OxWindow *self)
 
 /* --- The line of words over the floor --- */
 
-static void
-show_hint (OxWindow *self)
+void
+ox_window_show_hint (OxWindow *self)
 {
   gtk_widget_remove_css_class (GTK_WIDGET (self->told), "refusal");
-  gtk_label_set_text (self->told, ox_canvas_get_hint (self->canvas));
+  gtk_label_set_text (self->told, self->stage == OX_STAGE_SHEETS
+                                      ? _ ("What is seen here is what is printed. Ctrl and the wheel zoom.")
+                                      : ox_canvas_get_hint (self->canvas));
 }
 
 static gboolean
@@ -56,7 +58,7 @@ forget_cb (gpointer data)
   OxWindow *self = OX_WINDOW (data);
 
   self->told_id = 0;
-  show_hint (self);
+  ox_window_show_hint (self);
   return G_SOURCE_REMOVE;
 }
 
@@ -79,7 +81,7 @@ static void
 hint_changed_cb (OxWindow *self)
 {
   if (self->told_id == 0)
-    show_hint (self);
+    ox_window_show_hint (self);
 }
 
 static void
@@ -299,43 +301,48 @@ make_zoom_buttons (void)
   GtkWidget *box = gtk_box_new (GTK_ORIENTATION_HORIZONTAL, 0);
 
   gtk_widget_add_css_class (box, "linked");
-  gtk_widget_add_css_class (box, "zoom");
-  gtk_widget_set_halign (box, GTK_ALIGN_END);
-  gtk_widget_set_valign (box, GTK_ALIGN_END);
+  gtk_widget_set_valign (box, GTK_ALIGN_CENTER);
   gtk_box_append (GTK_BOX (box), make_button ("zoom-out-symbolic", _ ("Zoom out"), "win.zoom-out"));
   gtk_box_append (GTK_BOX (box), make_button ("zoom-fit-best-symbolic", _ ("Zoom to fit"), "win.zoom-fit"));
   gtk_box_append (GTK_BOX (box), make_button ("zoom-in-symbolic", _ ("Zoom in"), "win.zoom-in"));
   return box;
 }
 
+/* Below the floor and not over it: a hint must not cover what it is about. */
 static GtkWidget *
-make_told (OxWindow *self)
+make_foot (OxWindow *self)
 {
+  GtkWidget *foot = gtk_box_new (GTK_ORIENTATION_HORIZONTAL, 8);
+
   self->told = GTK_LABEL (g_object_new (GTK_TYPE_LABEL, "accessible-role", GTK_ACCESSIBLE_ROLE_STATUS, NULL));
   gtk_label_set_wrap (self->told, TRUE);
+  gtk_label_set_lines (self->told, 2);
+  gtk_label_set_ellipsize (self->told, PANGO_ELLIPSIZE_END);
   gtk_label_set_xalign (self->told, 0);
-  gtk_widget_set_halign (GTK_WIDGET (self->told), GTK_ALIGN_START);
-  gtk_widget_set_valign (GTK_WIDGET (self->told), GTK_ALIGN_END);
-  gtk_widget_set_can_target (GTK_WIDGET (self->told), FALSE);
+  gtk_widget_set_hexpand (GTK_WIDGET (self->told), TRUE);
   gtk_widget_add_css_class (GTK_WIDGET (self->told), "told");
-  return GTK_WIDGET (self->told);
+  gtk_widget_add_css_class (foot, "foot");
+  gtk_box_append (GTK_BOX (foot), GTK_WIDGET (self->told));
+  gtk_box_append (GTK_BOX (foot), make_zoom_buttons ());
+  return foot;
 }
 
 static GtkWidget *
 make_middle (OxWindow *self)
 {
+  GtkWidget *column = gtk_box_new (GTK_ORIENTATION_VERTICAL, 0);
   GtkWidget *overlay = gtk_overlay_new ();
 
   self->middle = GTK_STACK (gtk_stack_new ());
   self->pages = OX_PAGE_VIEW (ox_page_view_new ());
   gtk_overlay_set_child (GTK_OVERLAY (overlay), GTK_WIDGET (self->canvas));
-  gtk_overlay_add_overlay (GTK_OVERLAY (overlay), make_told (self));
-  gtk_overlay_add_overlay (GTK_OVERLAY (overlay), make_zoom_buttons ());
   gtk_overlay_add_overlay (GTK_OVERLAY (overlay), make_welcome (self));
   gtk_stack_add_named (self->middle, overlay, "floor");
   gtk_stack_add_named (self->middle, GTK_WIDGET (self->pages), "sheets");
   gtk_widget_set_hexpand (GTK_WIDGET (self->middle), TRUE);
-  return GTK_WIDGET (self->middle);
+  gtk_box_append (GTK_BOX (column), GTK_WIDGET (self->middle));
+  gtk_box_append (GTK_BOX (column), make_foot (self));
+  return column;
 }
 
 static void
@@ -420,7 +427,7 @@ ox_window_new (GtkApplication *application, OxSession *session)
   tool_changed_cb (self);
   sheets_changed_cb (self);
   state_changed_cb (self);
-  show_hint (self);
+  ox_window_show_hint (self);
   ox_window_set_stage (self, OX_STAGE_FLOOR);
   gtk_widget_grab_focus (GTK_WIDGET (self->canvas));
   return self;

@@ -12,6 +12,7 @@ G_DECLARE_FINAL_TYPE (OxWindow, ox_window, OX, WINDOW, GtkApplicationWindow)
 /* ox_window_new: @application: (nullable): NULL in tests. Returns: (transfer none): owned by GTK */
 OxWindow *ox_window_new (GtkApplication *application, OxSession *session);
 
+/* What the window shows; owned by it. */
 OxSession *ox_window_get_session (OxWindow *window);
 OxCanvas *ox_window_get_canvas (OxWindow *window);
 

@@ -23,11 +23,13 @@ typedef OxPlan *(*OxPlanFunc) (const OxJob *job, OxRun *run, GError **error);
  * Returns: (transfer full) */
 OxPlanService *ox_plan_service_new (OxPlanFunc plan) G_GNUC_WARN_UNUSED_RESULT;
 
+/* ox_plan_service_request: plans @job, at once or as soon as the plan under way has given up */
 void ox_plan_service_request (OxPlanService *service, const OxJob *job);
 
 /* ox_plan_service_stop: cancels, and nothing is reported until the next request */
 void ox_plan_service_stop (OxPlanService *service);
 
+/* ox_plan_service_is_running: whether a worker is at it, be it wanted any more or not */
 gboolean ox_plan_service_is_running (OxPlanService *service);
 
 /* ox_plan_service_get_progress:

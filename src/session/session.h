@@ -55,6 +55,7 @@ const char *const *ox_session_get_selection (OxSession *session); /* never NULL,
 void ox_session_select (OxSession *session, const char *const *ids);
 gboolean ox_session_is_selected (OxSession *session, const char *id);
 
+/* ox_session_is_modified: whether the current job is another than the one saved last */
 gboolean ox_session_is_modified (OxSession *session);
 
 /* ox_session_open: replaces job and history by the file's; on failure nothing changes */

@@ -34,7 +34,9 @@ typedef struct
 
 OxPreview *ox_preview_new (void) G_GNUC_WARN_UNUSED_RESULT;
 void ox_preview_free (OxPreview *preview);
+/* ox_preview_add: @points: @n of them, as the kind says; copied */
 void ox_preview_add (OxPreview *preview, OxPreviewKind kind, const OxPoint *points, guint n);
+/* ox_preview_add_label: @text: translated; copied */
 void ox_preview_add_label (OxPreview *preview, OxPoint at, const char *text);
 
 G_DEFINE_AUTOPTR_CLEANUP_FUNC (OxPreview, ox_preview_free)

@@ -15,7 +15,10 @@ G_DECLARE_FINAL_TYPE (OxFloorLayer, ox_floor_layer, OX, FLOOR_LAYER, GtkWidget)
 
 GtkWidget *ox_floor_layer_new (void) G_GNUC_WARN_UNUSED_RESULT;
 
+/* ox_floor_layer_set_drawing: @drawing: in metres of floor; painted as soon as there is a view with a size */
 void ox_floor_layer_set_drawing (OxFloorLayer *layer, const OxDrawing *drawing);
+
+/* ox_floor_layer_set_view: which part of the floor the widget shows, with the widget's size */
 void ox_floor_layer_set_view (OxFloorLayer *layer, const OxView *view);
 
 /* ox_floor_layer_set_grid: lines of paper every @step metres; 0: none */

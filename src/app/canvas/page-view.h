@@ -14,7 +14,10 @@ GtkWidget *ox_page_view_new (void) G_GNUC_WARN_UNUSED_RESULT;
 /* ox_page_view_set: @set: (nullable): NULL shows @why instead (a translated sentence) */
 void ox_page_view_set (OxPageView *view, const OxPageSet *set, const char *why);
 
+/* ox_page_view_zoom: @factor times as large, but never smaller than what fits */
 void ox_page_view_zoom (OxPageView *view, double factor);
+
+/* ox_page_view_fit: the whole page in sight */
 void ox_page_view_fit (OxPageView *view);
 
 G_END_DECLS

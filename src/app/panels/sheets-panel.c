@@ -253,8 +253,8 @@ make_buttons (void)
   {
     const char *label;
     const char *action;
-  } buttons[] = { { N_ ("Save as PDF\342\200\246"), "win.export-pdf" },
-                  { N_ ("Save as SVG\342\200\246"), "win.export-svg" },
+  } buttons[] = { { N_ ("PDF\342\200\246"), "win.export-pdf" },
+                  { N_ ("SVG\342\200\246"), "win.export-svg" },
                   { N_ ("Print\342\200\246"), "win.print" } };
   GtkWidget *row = gtk_box_new (GTK_ORIENTATION_HORIZONTAL, 6);
 
