@@ -41,7 +41,7 @@ void ox_block_add_mark (OxBlock *block, OxStyle style, OxMarkKind kind, const ch
 /* ox_block_add_blank: a cell with a label that is filled in by hand; @share of the width, several stand side by side up to 1 */
 void ox_block_add_blank (OxBlock *block, const char *label, double share, gboolean last);
 
-/* ox_block_set_foot: the block stands at the bottom of its column where there is more room than it needs */
+/* ox_block_set_foot: the block stands at the bottom of the page's last column, whichever others find no room; one in a flow */
 void ox_block_set_foot (OxBlock *block);
 gboolean ox_block_is_foot (const OxBlock *block);
 

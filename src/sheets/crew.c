@@ -152,7 +152,7 @@ has_drops (const OxJob *job)
 }
 
 static OxBlock *
-cautions_block (const OxSheetRun *run, guint untagged)
+cautions_block (const OxSheetRun *run, guint untagged, gboolean brief)
 {
   OxBlock *block = ox_block_new (_ ("Cautions"), run->form.block_mm, run->form.body_mm);
   if (has_drops (run->job))
@@ -173,22 +173,13 @@ cautions_block (const OxSheetRun *run, guint untagged)
   if (untagged > 0)
     {
       g_autofree char *text = g_strdup_printf (
-          ngettext ("%u small edge area has no tag on the drawing; it is in the table.",
-                    "%u small edge areas have no tag on the drawing; they are in the table.", untagged),
+          ngettext ("%u small edge area has no tag on the drawing, only a line in the table.",
+                    "%u small edge areas have no tag on the drawing, only a line in the table.", untagged),
           untagged);
       ox_block_add_text (block, "\xe2\x80\xa2", text);
     }
-  return block;
-}
-
-static OxBlock *
-edge_note_block (const OxSheetRun *run)
-{
-  OxBlock *block = ox_block_new (_ ("Edge work"), run->form.block_mm, run->form.body_mm);
-  g_autofree char *area = ox_measure_area (run->job->units, run->plan->totals.edge_m2);
-  g_autofree char *text
-      = g_strdup_printf (_ ("%u areas, %s in all; each is listed in the schedule."), run->plan->n_edges, area);
-  ox_block_add_text (block, NULL, text);
+  if (brief)
+    ox_block_add_text (block, "\xe2\x80\xa2", _ ("All edge areas are listed in the schedule."));
   return block;
 }
 
@@ -198,11 +189,12 @@ gather_blocks (const OxSheetRun *run, const OxDrawing *floor, guint untagged, gb
 {
   GPtrArray *blocks = g_ptr_array_new_with_free_func ((GDestroyNotify) ox_block_free);
   g_ptr_array_add (blocks, order_block (run));
-  g_ptr_array_add (blocks, cautions_block (run, untagged));
+  g_ptr_array_add (blocks, cautions_block (run, untagged, brief));
   g_ptr_array_add (blocks, ox_legend_new (run, floor));
   g_ptr_array_add (blocks, chalk_block (run));
   g_ptr_array_add (blocks, stations_block (run));
-  g_ptr_array_add (blocks, brief ? edge_note_block (run) : ox_edge_table_new (run));
+  if (!brief)
+    g_ptr_array_add (blocks, ox_edge_table_new (run));
   return blocks;
 }
 
@@ -213,14 +205,14 @@ divide_page (const OxSheetRun *run, OxPlot *plot, gboolean *brief, GError **erro
 {
   g_autoptr (OxDrawing) rough = ox_floor_picture_new_at (run->job, run->plan, CREW_LAYERS, 1, NULL);
   g_autoptr (GPtrArray) blocks = gather_blocks (run, rough, run->plan->n_edges, FALSE);
-  OxFlow flow = { blocks, 0, 0 };
+  OxFlow flow = { blocks, 0, 0, FALSE };
   if (!ox_plot_new (run, &flow, AROUND_MM, plot, error))
     return FALSE;
   *brief = run->has_schedule && !ox_flow_fill (&flow, NULL, plot->slots, plot->n_slots);
   if (!*brief)
     return TRUE;
   g_autoptr (GPtrArray) fewer = gather_blocks (run, rough, run->plan->n_edges, TRUE);
-  return ox_plot_new (run, &(OxFlow){ fewer, 0, 0 }, AROUND_MM, plot, error);
+  return ox_plot_new (run, &(OxFlow){ fewer, 0, 0, FALSE }, AROUND_MM, plot, error);
 }
 
 /* append_tags: what stands beside the floor takes its place before the numbers of the strips do */
@@ -253,7 +245,7 @@ ox_crew_append (OxSheetRun *run, GError **error)
   ox_plot_append (&plot, run, draft->builder, floor);
   ox_drawing_builder_drawing (draft->builder, beside);
   g_autoptr (GPtrArray) blocks = gather_blocks (run, floor, untagged, brief);
-  OxFlow flow = { blocks, 0, 0 };
+  OxFlow flow = { blocks, 0, 0, FALSE };
   ox_drawing_builder_item (draft->builder, NULL, 0);
   ox_drawing_builder_layer (draft->builder, "tables", _ ("Tables and notes"));
   if (!ox_flow_fill (&flow, draft->builder, plot.slots, plot.n_slots))

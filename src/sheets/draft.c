@@ -6,9 +6,9 @@
 #include <glib/gi18n-lib.h>
 
 #define PAD_MM 4.0
-#define LEAST_ROWS 3      /* of a block that is split */
-#define BAR_STRIP_MM 17.0 /* below the floor, for scale bar and north arrow */
-#define BAND_SHARE 0.46   /* of the height of an upright sheet, at most, for blocks */
+#define LEAST_ROWS 3       /* of a block that is split */
+#define BAR_STRIP_MM 17.0  /* below the floor, for scale bar and north arrow */
+#define LEAST_BAND_MM 24.0 /* a lower one holds nothing worth it */
 #define BAND_STEP_MM 3.0
 
 OxDraft *
@@ -21,6 +21,25 @@ ox_sheet_run_add (OxSheetRun *run, const char *kind, const char *description, co
 
 /* --- Flow --- */
 
+/* place_foot: the foot of the blocks, if there is one and it is not placed yet, at the bottom of @slot, which gets so
+ * much shorter */
+static void
+place_foot (OxFlow *flow, OxDrawingBuilder *builder, OxSlot *slot)
+{
+  for (guint i = 0; i < flow->blocks->len && !flow->has_foot; i++)
+    {
+      const OxBlock *block = g_ptr_array_index (flow->blocks, i);
+      double used;
+      guint n = ox_block_get_n_rows (block);
+      if (!ox_block_is_foot (block) || ox_block_fit (block, 0, slot->top - slot->bottom, &used) < n)
+        continue;
+      if (builder != NULL)
+        ox_block_append (block, builder, (OxPoint){ slot->x, slot->bottom + used }, 0, n);
+      slot->bottom += used + OX_BLOCK_GAP_MM;
+      flow->has_foot = TRUE;
+    }
+}
+
 /* fill_slot: places blocks from the top down to where the next one does not fit; FALSE when nothing is left */
 static gboolean
 fill_slot (OxFlow *flow, OxDrawingBuilder *builder, OxSlot slot)
@@ -30,15 +49,12 @@ fill_slot (OxFlow *flow, OxDrawingBuilder *builder, OxSlot slot)
     {
       const OxBlock *block = g_ptr_array_index (flow->blocks, flow->block);
       guint rest = ox_block_get_n_rows (block) - flow->row;
-      double used;
-      guint n = rest == 0 ? 0 : ox_block_fit (block, flow->row, y - slot.bottom, &used);
-      if (rest == 0)
+      if (rest == 0 || (flow->has_foot && ox_block_is_foot (block)))
         continue;
-      gboolean at_top = y >= slot.top;
-      if (n == 0 || (n < rest && n < LEAST_ROWS && !at_top))
+      double used;
+      guint n = ox_block_fit (block, flow->row, y - slot.bottom, &used);
+      if (n == 0 || (n < rest && n < LEAST_ROWS && y < slot.top))
         return TRUE;
-      if (n == rest && ox_block_is_foot (block))
-        y = slot.bottom + used;
       if (builder != NULL)
         ox_block_append (block, builder, (OxPoint){ slot.x, y }, flow->row, n);
       y -= used + OX_BLOCK_GAP_MM;
@@ -53,8 +69,19 @@ gboolean
 ox_flow_fill (OxFlow *flow, OxDrawingBuilder *builder, const OxSlot *slots, guint n)
 {
   for (guint i = 0; i < n; i++)
-    if (!fill_slot (flow, builder, slots[i]))
-      return TRUE;
+    {
+      OxSlot slot = slots[i];
+      if (i + 1 == n)
+        place_foot (flow, builder, &slot);
+      if (!fill_slot (flow, builder, slot))
+        {
+          /* Everything stands before the last column: the foot still goes to its bottom. */
+          OxSlot last = slots[n - 1];
+          if (i + 1 < n)
+            place_foot (flow, builder, &last);
+          return TRUE;
+        }
+    }
   return FALSE;
 }
 
@@ -82,15 +109,28 @@ set_band (OxPlot *plot, const OxForm *form, double height)
 {
   double top = form->title.y1 + height;
   plot->area = (OxBox){ form->frame.x0, top, form->frame.x1, form->frame.y1 };
-  plot->n_slots = MIN (form->n_columns, G_N_ELEMENTS (plot->slots));
+  plot->n_slots = height > 0 ? MIN (form->n_columns, G_N_ELEMENTS (plot->slots)) : 0;
   for (guint i = 0; i < plot->n_slots; i++)
     plot->slots[i] = (OxSlot){ ox_form_get_slot_x (form, i), top - PAD_MM, form->title.y1 + PAD_MM };
 }
 
-/* divide: how the page is parted into drawing and blocks; upright, blocks get as low a band as holds them all */
-static void
-divide (OxPlot *plot, const OxForm *form, const OxFlow *flow)
+/* drawing_height: what the floor takes upright at the scale asked for, or at the largest that the whole page has room
+ * for */
+static double
+drawing_height (const OxSheetRun *run, const OxPlot *plot, const double metres[2], double around_mm)
 {
+  const double mm[2]
+      = { plot->area.x1 - plot->area.x0 - 2 * around_mm, plot->area.y1 - plot->area.y0 - 2 * around_mm - BAR_STRIP_MM };
+  OxScale scale = run->asked.denominator > 0 ? run->asked : ox_scale_fit (run->job->units, metres, mm);
+  return metres[1] * 1000 / scale.denominator + 2 * around_mm + BAR_STRIP_MM;
+}
+
+/* divide: how the page is parted into drawing and blocks. Upright, the drawing comes first: blocks get as low a band as
+ * holds them all, or what the drawing at its largest scale leaves of the page */
+static void
+divide (OxPlot *plot, const OxSheetRun *run, const OxFlow *flow, const double metres[2], double around_mm)
+{
+  const OxForm *form = &run->form;
   if (!form->upright)
     {
       plot->area = (OxBox){ form->frame.x0, form->frame.y0, form->title.x0, form->frame.y1 };
@@ -99,23 +139,26 @@ divide (OxPlot *plot, const OxForm *form, const OxFlow *flow)
                                  form->title.y1 + PAD_MM };
       return;
     }
-  double most = (form->frame.y1 - form->frame.y0) * BAND_SHARE;
-  for (double height = 20; height <= most; height += BAND_STEP_MM)
+  set_band (plot, form, 0);
+  double most = plot->area.y1 - plot->area.y0 - drawing_height (run, plot, metres, around_mm);
+  for (double height = LEAST_BAND_MM; height <= most; height += BAND_STEP_MM)
     {
       OxFlow trial = *flow;
       set_band (plot, form, height);
       if (ox_flow_fill (&trial, NULL, plot->slots, plot->n_slots))
         return;
     }
+  if (most >= LEAST_BAND_MM)
+    set_band (plot, form, most);
 }
 
 gboolean
 ox_plot_new (const OxSheetRun *run, const OxFlow *flow, double around_mm, OxPlot *out, GError **error)
 {
   OxPlot plot = { .scale = run->asked };
-  divide (&plot, &run->form, flow);
   OxBox floor = ox_job_box (run->job);
   const double metres[2] = { floor.x1 - floor.x0, floor.y1 - floor.y0 };
+  divide (&plot, run, flow, metres, around_mm);
   const double mm[2]
       = { plot.area.x1 - plot.area.x0 - 2 * around_mm, plot.area.y1 - plot.area.y0 - 2 * around_mm - BAR_STRIP_MM };
   OxScale fit = ox_scale_fit (run->job->units, metres, mm);

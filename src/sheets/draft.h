@@ -35,6 +35,7 @@ typedef struct
 {
   GPtrArray *blocks;   /* of OxBlock; empty ones are skipped */
   guint block, row;
+  gboolean has_foot;   /* the foot is placed */
 } OxFlow;
 
 /* ox_flow_fill: places what fits; @builder (nullable): NULL only tries

@@ -108,6 +108,6 @@ ox_schedule_append (OxSheetRun *run)
   g_ptr_array_add (blocks, reading_block (run));
   g_ptr_array_add (blocks, ox_edge_table_new (run));
   g_ptr_array_add (blocks, strips_block (run));
-  OxFlow flow = { blocks, 0, 0 };
+  OxFlow flow = { blocks, 0, 0, FALSE };
   ox_flow_finish (&flow, run, _ ("Schedule"), _ ("Quantities, edge work and all strips in working order."));
 }

@@ -8,12 +8,11 @@
 #include "sheets/measure.h"
 #include <glib/gi18n-lib.h>
 
-#define AROUND_MM 24.0 /* dimensions in two rows */
+#define AROUND_MM 22.0 /* dimensions in two rows */
 #define SIDE_OFFSET_MM 9.0
 #define OVERALL_OFFSET_MM 18.0
 #define INSIDE_OFFSET_MM 4.5
-#define NAME_MM 3.5
-#define DETAIL_MM 2.5
+#define NAME_ROOM_SHARE 1.9 /* of the radius of the largest circle in the room: how wide its name may be */
 
 /* --- Blocks --- */
 
@@ -163,34 +162,45 @@ sign_off_block (const OxSheetRun *run)
 
 /* --- Names and dimensions on the drawing --- */
 
-static OxBox
-look_box (OxTextLook look, const char *text, double out)
+typedef struct
 {
-  double w = ox_text_width (text, look.height_mm, look.bold) / 2;
-  return (OxBox){ -w - out, -out - 0.8, w + out, look.height_mm + out };
-}
+  double name_mm, detail_mm; /* 0: no detail */
+} NameSize;
 
-/* append_name: name, profile and area, one below another, about the middle of the room */
+/* append_name: name, area and profile, one below another, about the middle of the room; smaller or shorter where there
+ * is less room, and not at all where there is none: the table has them */
 static void
 append_name (const OxSheetRun *run, const OxPlot *plot, OxDrawingBuilder *builder, OxLabels *labels, guint i)
 {
+  static const NameSize sizes[] = { { 3.5, 2.5 }, { 2.5, 1.8 }, { 2.5, 0 }, { 1.8, 0 } };
   const OxRoom *room = run->job->rooms[i];
   g_autoptr (OxRegion) region = ox_region_new_ring (room->ring);
   if (ox_region_is_empty (region))
     return;
-  OxPoint middle = ox_region_label_point (region, NULL), at = ox_plot_to_page (plot, middle);
+  double radius;
+  OxPoint middle = ox_region_label_point (region, &radius), at = ox_plot_to_page (plot, middle);
   g_autofree char *area = ox_measure_area (run->job->units, room_target (run, i));
   g_autofree char *detail
       = room->profile[0] != '\0' ? g_strdup_printf ("%s \xc2\xb7 %s", area, room->profile) : g_strdup (area);
-  OxTextLook name = { OX_STYLE_INK, NAME_MM, 0, OX_ALIGN_MIDDLE, FALSE, TRUE, 0.8, FALSE };
-  OxTextLook quiet = { OX_STYLE_INK, DETAIL_MM, 0, OX_ALIGN_MIDDLE, FALSE, FALSE, 0.8, FALSE };
-  ox_drawing_builder_item (builder, room->id, 0);
-  ox_drawing_builder_text (builder, name, (OxPoint){ at.x, at.y + 0.8 }, room_name (room));
-  ox_drawing_builder_text (builder, quiet, (OxPoint){ at.x, at.y - DETAIL_MM - 1.2 }, detail);
-  ox_drawing_builder_item (builder, NULL, 0);
-  OxBox a = look_box (name, room_name (room), 1), b = look_box (quiet, detail, 1);
-  OxLabelBox box = { middle, 0, { MIN (a.x0, b.x0), -DETAIL_MM - 3, MAX (a.x1, b.x1), NAME_MM + 2 } };
-  ox_labels_take (labels, &box);
+  for (guint k = 0; k < G_N_ELEMENTS (sizes); k++)
+    {
+      NameSize size = sizes[k];
+      double w = MAX (ox_text_width (room_name (room), size.name_mm, TRUE),
+                      size.detail_mm > 0 ? ox_text_width (detail, size.detail_mm, FALSE) : 0);
+      double low = size.detail_mm > 0 ? size.detail_mm + 2.2 : 0.2;
+      OxLabelBox box = { middle, 0, { -w / 2 - 1, -low - 0.8, w / 2 + 1, size.name_mm + 1.8 } };
+      if (w > NAME_ROOM_SHARE * radius * plot->mm_per_m || !ox_labels_is_free (labels, &box))
+        continue;
+      ox_labels_take (labels, &box);
+      OxTextLook name = { OX_STYLE_INK, size.name_mm, 0, OX_ALIGN_MIDDLE, FALSE, TRUE, 0.8, FALSE };
+      OxTextLook quiet = { OX_STYLE_INK, size.detail_mm, 0, OX_ALIGN_MIDDLE, FALSE, FALSE, 0.8, FALSE };
+      ox_drawing_builder_item (builder, room->id, 0);
+      ox_drawing_builder_text (builder, name, (OxPoint){ at.x, at.y + 0.8 }, room_name (room));
+      if (size.detail_mm > 0)
+        ox_drawing_builder_text (builder, quiet, (OxPoint){ at.x, at.y - low + 1 }, detail);
+      ox_drawing_builder_item (builder, NULL, 0);
+      return;
+    }
 }
 
 /* is_outside: whether a band beside a-b, from 1 mm to @depth mm on the side of @sign, is clear of all rooms */
@@ -331,7 +341,7 @@ ox_scope_append (OxSheetRun *run, GError **error)
   g_ptr_array_add (blocks, notes_block (run));
   g_ptr_array_add (blocks, revision_block (run));
   g_ptr_array_add (blocks, sign_off_block (run));
-  OxFlow flow = { blocks, 0, 0 };
+  OxFlow flow = { blocks, 0, 0, FALSE };
   OxPlot plot;
   if (!ox_plot_new (run, &flow, AROUND_MM, &plot, error))
     return FALSE;
