@@ -332,12 +332,13 @@ nudge (const OxScene *scene, const OxKey *key, OxToolAnswer *answer)
   OxPoint by = { (key->name == OX_KEY_RIGHT) - (key->name == OX_KEY_LEFT),
                  (key->name == OX_KEY_UP) - (key->name == OX_KEY_DOWN) };
   g_autoptr (GError) error = NULL;
+  OxJob *job;
 
   if (ids[0] == NULL)
     return FALSE;
   by = ox_point_scale (by, (key->hold & OX_HOLD_SHIFT) != 0 ? NUDGE_FAR * step : step);
-  ox_tool_answer_edit (answer, ox_job_moved (scene->job, (const char *const *) ids, by, &error), error, _ ("Move"),
-                       NULL);
+  job = ox_job_moved (scene->job, (const char *const *) ids, by, &error);
+  ox_tool_answer_edit (answer, job, error, _ ("Move"), NULL);
   answer->merge_key = g_strdup ("nudge");
   return TRUE;
 }
@@ -372,6 +373,7 @@ delete_selected (const OxScene *scene, OxToolAnswer *answer)
 {
   g_auto (GStrv) ids = ox_selection_items (scene->selection);
   g_autoptr (GError) error = NULL;
+  OxJob *job;
 
   if (scene->selection[0] == NULL)
     return FALSE;
@@ -380,8 +382,8 @@ delete_selected (const OxScene *scene, OxToolAnswer *answer)
       answer->refusal = g_strdup (_ ("A side cannot be deleted by itself. Select the room to delete all of it."));
       return TRUE;
     }
-  ox_tool_answer_edit (answer, ox_job_without (scene->job, (const char *const *) ids, &error), error,
-                       delete_label (scene->job, (const char *const *) ids), NULL);
+  job = ox_job_without (scene->job, (const char *const *) ids, &error);
+  ox_tool_answer_edit (answer, job, error, delete_label (scene->job, (const char *const *) ids), NULL);
   if (answer->job != NULL)
     answer->selection = g_new0 (char *, 1);
   return TRUE;

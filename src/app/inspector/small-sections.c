@@ -38,6 +38,7 @@ excluded_name_cb (OxField *field, ExcludedSection *self)
   g_autoptr (OxExcluded) excluded = NULL;
   g_autoptr (GError) error = NULL;
   OxExcluded draft;
+  OxJob *changed;
   guint index = 0;
   int side;
 
@@ -46,8 +47,8 @@ excluded_name_cb (OxField *field, ExcludedSection *self)
   draft = *job->excluded[index];
   draft.name = text;
   excluded = ox_excluded_new (&draft);
-  ox_section_take (self->base.session, ox_job_with_excluded (job, excluded, &error), error, _ ("Rename Excluded Area"),
-                   field);
+  changed = ox_job_with_excluded (job, excluded, &error);
+  ox_section_take (self->base.session, changed, error, _ ("Rename Excluded Area"), field);
 }
 
 GtkWidget *
@@ -105,6 +106,7 @@ doorway_cb (OxField *field, DoorwaySection *self)
   g_autoptr (OxDoorway) doorway = NULL;
   g_autoptr (GError) error = NULL;
   OxDoorway draft;
+  OxJob *changed;
   guint index = 0;
   int side;
 
@@ -118,7 +120,8 @@ doorway_cb (OxField *field, DoorwaySection *self)
   else
     set_width (&draft, ox_field_get_value (field));
   doorway = ox_doorway_new (&draft);
-  ox_section_take (self->base.session, ox_job_with_doorway (job, doorway, &error), error, _ ("Change Doorway"), field);
+  changed = ox_job_with_doorway (job, doorway, &error);
+  ox_section_take (self->base.session, changed, error, _ ("Change Doorway"), field);
 }
 
 GtkWidget *
