@@ -89,10 +89,11 @@ skip_blanks (const char **p)
 static gboolean
 take (const char **p, const char *word)
 {
-  skip_blanks (p);
-  if (!g_str_has_prefix (*p, word))
+  const char *start = *p;
+  skip_blanks (&start);
+  if (!g_str_has_prefix (start, word))
     return FALSE;
-  *p += strlen (word);
+  *p = start + strlen (word);
   return TRUE;
 }
 

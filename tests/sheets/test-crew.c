@@ -1,0 +1,96 @@
+/* Oxturn: tests of sheets/crew
+ * SPDX-License-Identifier: GPL-3.0-or-later
+ */
+#include "sheets/hall.h"
+#include "sheets/sheets.h"
+#include "support/ox-test.h"
+
+static OxPageSet *
+make (const OxJob *job, const OxPlan *plan, OxSheetKinds which, const char *paper)
+{
+  OxSheetOptions options = OX_SHEET_OPTIONS_INIT;
+  options.which = which;
+  options.paper = ox_paper_find (paper);
+  g_autoptr (GError) error = NULL;
+  OxPageSet *set = ox_sheets_new (job, plan, &options, &error);
+  g_assert_no_error (error);
+  return set;
+}
+
+static void
+test_what_a_crew_needs (void)
+{
+  g_autoptr (OxJob) job = ox_test_hall (OX_UNITS_METRES);
+  g_autoptr (OxPlan) plan = ox_test_plan (job);
+  g_autoptr (OxPageSet) set = make (job, plan, OX_SHEET_CREW, "A2");
+  const OxDrawing *drawing = set->pages[0].drawing;
+  const char *const parts[] = { "Order of work", "Chalk lines", "Stations",  "Cautions",  "Legend", "First start",
+                                "DROP",          "base wall",   "Collector", "Edge work", "Hall" };
+  for (guint i = 0; i < G_N_ELEMENTS (parts); i++)
+    {
+      g_test_message ("%s", parts[i]);
+      g_assert_nonnull (ox_test_find_text (drawing, parts[i]));
+    }
+  g_assert_cmpuint (ox_test_count (drawing, "strips", "strip-"), ==, plan->n_strips);
+  g_autofree char *last = g_strdup_printf ("strip-%u", plan->n_strips);
+  g_assert_cmpuint (ox_test_count (drawing, "numbers", "strip-1"), >, 0);
+  g_assert_cmpuint (ox_test_count (drawing, "numbers", last), ==, 1);
+}
+
+static void
+test_first_start_is_marked_once (void)
+{
+  g_autoptr (OxJob) job = ox_test_hall (OX_UNITS_METRES);
+  g_autoptr (OxPlan) plan = ox_test_plan (job);
+  g_autoptr (OxPageSet) set = make (job, plan, OX_SHEET_CREW, "A3");
+  const OxDrawing *drawing = set->pages[0].drawing;
+  guint flags = 0;
+  for (guint i = 0; i < drawing->n_elements; i++)
+    flags += drawing->elements[i].kind == OX_ELEMENT_MARK && drawing->elements[i].mark.kind == OX_MARK_FIRST
+             && g_str_equal (drawing->layers[drawing->elements[i].layer].id, "stations");
+  g_assert_cmpuint (flags, ==, 1);
+}
+
+/* count_in_tables: cells that are @id on the pages of the set */
+static guint
+count_in_tables (const OxPageSet *set, const char *id)
+{
+  guint n = 0;
+  for (guint p = 0; p < set->n_pages; p++)
+    for (guint i = 0; i < set->pages[p].drawing->n_elements; i++)
+      {
+        const OxElement *element = &set->pages[p].drawing->elements[i];
+        n += element->kind == OX_ELEMENT_TEXT
+             && g_str_equal (set->pages[p].drawing->layers[element->layer].id, "tables")
+             && g_str_equal (element->text.text, id);
+      }
+  return n;
+}
+
+static void
+test_every_edge_area_is_in_a_table (void)
+{
+  const char *const papers[] = { "A4", "A3", "A1", "Letter" };
+  g_autoptr (OxJob) job = ox_test_hall (OX_UNITS_METRES);
+  g_autoptr (OxPlan) plan = ox_test_plan (job);
+  for (guint p = 0; p < G_N_ELEMENTS (papers); p++)
+    {
+      g_autoptr (OxPageSet) alone = make (job, plan, OX_SHEET_CREW, papers[p]);
+      g_autoptr (OxPageSet) all = make (job, plan, OX_SHEET_CREW | OX_SHEET_SCHEDULE, papers[p]);
+      for (guint i = 0; i < plan->n_edges; i++)
+        {
+          g_assert_cmpuint (count_in_tables (alone, plan->edges[i].id), ==, 1);
+          g_assert_cmpuint (count_in_tables (all, plan->edges[i].id), >=, 1);
+        }
+    }
+}
+
+int
+main (int argc, char **argv)
+{
+  g_test_init (&argc, &argv, NULL);
+  g_test_add_func ("/crew/parts", test_what_a_crew_needs);
+  g_test_add_func ("/crew/first", test_first_start_is_marked_once);
+  g_test_add_func ("/crew/edges", test_every_edge_area_is_in_a_table);
+  return g_test_run ();
+}

@@ -1,0 +1,137 @@
+/* Oxturn: tests of sheets/draft
+ * SPDX-License-Identifier: GPL-3.0-or-later
+ */
+#include "sheets/draft.h"
+#include "sheets/hall.h"
+#include "support/ox-test.h"
+#include <string.h>
+
+static OxBlock *
+list (const char *title, guint rows)
+{
+  OxBlock *block = ox_block_new (title, 80, 1.8);
+  for (guint i = 0; i < rows; i++)
+    {
+      g_autofree char *text = g_strdup_printf ("%s %u.", title, i + 1);
+      ox_block_add_text (block, NULL, text);
+    }
+  return block;
+}
+
+static void
+test_blocks_flow_and_none_is_lost (void)
+{
+  const OxSlot slots[] = { { 0, 100, 0 }, { 100, 100, 50 } };
+  g_autoptr (GPtrArray) blocks = g_ptr_array_new_with_free_func ((GDestroyNotify) ox_block_free);
+  g_ptr_array_add (blocks, list ("Apple", 12));
+  g_ptr_array_add (blocks, list ("Empty", 0));
+  g_ptr_array_add (blocks, list ("Birch", 30));
+  OxFlow flow = { blocks, 0, 0, FALSE };
+  guint pages = 0, lines = 0;
+  for (gboolean done = FALSE; !done; pages++)
+    {
+      OxDrawingBuilder *builder = ox_drawing_builder_new ();
+      done = ox_flow_fill (&flow, builder, slots, G_N_ELEMENTS (slots));
+      g_autoptr (OxDrawing) drawing = ox_drawing_builder_end (builder);
+      g_assert_null (ox_test_find_text (drawing, "Empty"));
+      ox_test_no_texts_overlap (drawing, 1);
+      for (guint i = 0; i < drawing->n_elements; i++)
+        if (drawing->elements[i].kind == OX_ELEMENT_TEXT)
+          {
+            lines += strchr (drawing->elements[i].text.text, '.') != NULL;
+            g_assert_cmpfloat (drawing->elements[i].text.at.y, >=, drawing->elements[i].text.at.x < 90 ? 0 : 50);
+          }
+      g_assert_cmpuint (pages, <, 5);
+    }
+  g_assert_cmpuint (lines, ==, 42);
+}
+
+static void
+test_the_foot_stays_on_the_first_page (void)
+{
+  const OxSlot slot = { 0, 100, 20 };
+  g_autoptr (GPtrArray) blocks = g_ptr_array_new_with_free_func ((GDestroyNotify) ox_block_free);
+  g_ptr_array_add (blocks, list ("Apple", 60));
+  g_ptr_array_add (blocks, list ("Foot", 2));
+  ox_block_set_foot (g_ptr_array_index (blocks, 1));
+  OxFlow flow = { blocks, 0, 0, FALSE };
+  OxDrawingBuilder *builder = ox_drawing_builder_new ();
+  g_assert_false (ox_flow_fill (&flow, builder, &slot, 1));
+  g_autoptr (OxDrawing) first = ox_drawing_builder_end (builder);
+  const OxElement *foot = ox_test_find_text (first, "Foot 2.");
+  g_assert_nonnull (foot);
+  g_assert_cmpfloat (foot->text.at.y, >=, 20);
+  g_assert_cmpfloat (foot->text.at.y, <, 24);
+  ox_test_no_texts_overlap (first, 1);
+  builder = ox_drawing_builder_new ();
+  while (!ox_flow_fill (&flow, builder, &slot, 1))
+    ;
+  g_autoptr (OxDrawing) rest = ox_drawing_builder_end (builder);
+  g_assert_null (ox_test_find_text (rest, "Foot"));
+}
+
+static OxSheetRun
+run_on (const OxJob *job, const OxPlan *plan, const char *paper, double denominator)
+{
+  OxSheetOptions options = OX_SHEET_OPTIONS_INIT;
+  options.paper = ox_paper_find (paper);
+  return (OxSheetRun){ job, plan, ox_form_new (&options, job->units), { denominator, NULL }, FALSE, NULL };
+}
+
+static void
+test_the_floor_stands_in_its_area (void)
+{
+  g_autoptr (OxJob) job = ox_test_hall (OX_UNITS_METRES);
+  g_autoptr (GPtrArray) blocks = g_ptr_array_new_with_free_func ((GDestroyNotify) ox_block_free);
+  g_ptr_array_add (blocks, list ("Apple", 20));
+  for (guint i = 0; i < ox_paper_get_count (); i++)
+    {
+      OxSheetRun run = run_on (job, NULL, ox_paper_get (i)->name, 0);
+      OxPlot plot;
+      g_autoptr (GError) error = NULL;
+      g_assert_true (ox_plot_new (&run, &(OxFlow){ blocks, 0, 0, FALSE }, 20, &plot, &error));
+      OxBox floor = ox_job_box (job);
+      OxPoint low = ox_plot_to_page (&plot, (OxPoint){ floor.x0, floor.y0 }),
+              high = ox_plot_to_page (&plot, (OxPoint){ floor.x1, floor.y1 });
+      g_assert_cmpfloat (low.x, >=, plot.area.x0 + 20 - 1e-6);
+      g_assert_cmpfloat (low.y, >=, plot.area.y0 + 20 - 1e-6);
+      g_assert_cmpfloat (high.x, <=, plot.area.x1 - 20 + 1e-6);
+      g_assert_cmpfloat (high.y, <=, plot.area.y1 - 20 + 1e-6);
+      ox_test_near ((high.x - low.x) * plot.scale.denominator / 1000, floor.x1 - floor.x0, 1e-9);
+      for (guint k = 0; k < plot.n_slots; k++)
+        g_assert_true (plot.slots[k].x >= plot.area.x1 || plot.slots[k].top <= plot.area.y0);
+    }
+}
+
+static void
+test_a_scale_that_is_too_large_is_refused (void)
+{
+  g_autoptr (OxJob) job = ox_test_hall (OX_UNITS_METRES);
+  g_autoptr (GPtrArray) none = g_ptr_array_new ();
+  OxSheetRun run = run_on (job, NULL, "A4", 20);
+  OxPlot plot;
+  g_autoptr (GError) error = NULL;
+  g_assert_false (ox_plot_new (&run, &(OxFlow){ none, 0, 0, FALSE }, 20, &plot, &error));
+  g_assert_error (error, OX_SHEETS_ERROR, OX_SHEETS_ERROR_TOO_LARGE);
+  g_assert_nonnull (strstr (error->message, "A4"));
+  g_assert_nonnull (strstr (error->message, "1:20"));
+  /* It names a scale that does fit. */
+  const char *offer = strstr (error->message, "choose ");
+  g_assert_nonnull (offer);
+  OxScale scale;
+  g_autofree char *ratio = g_strndup (offer + 7, strcspn (offer + 7, " "));
+  g_assert_true (ox_scale_parse (ratio, &scale));
+  run.asked = scale;
+  g_assert_true (ox_plot_new (&run, &(OxFlow){ none, 0, 0, FALSE }, 20, &plot, NULL));
+}
+
+int
+main (int argc, char **argv)
+{
+  g_test_init (&argc, &argv, NULL);
+  g_test_add_func ("/draft/flow", test_blocks_flow_and_none_is_lost);
+  g_test_add_func ("/draft/foot", test_the_foot_stays_on_the_first_page);
+  g_test_add_func ("/draft/plot", test_the_floor_stands_in_its_area);
+  g_test_add_func ("/draft/too-large", test_a_scale_that_is_too_large_is_refused);
+  return g_test_run ();
+}

@@ -1,0 +1,112 @@
+/* Oxturn: tests of sheets/numbers
+ * SPDX-License-Identifier: GPL-3.0-or-later
+ */
+#include "sheets/floor.h"
+#include "sheets/hall.h"
+#include "support/ox-test.h"
+
+static void
+test_no_two_labels_overlap_at_any_scale (void)
+{
+  g_autoptr (OxJob) job = ox_test_hall (OX_UNITS_METRES);
+  g_autoptr (OxPlan) plan = ox_test_plan (job);
+  g_autoptr (OxDrawing) drawing = ox_floor_picture_new (job, plan, OX_FLOOR_SCREEN);
+  for (double scale = 0.5; scale < 500; scale *= 1.23)
+    ox_test_no_texts_overlap (drawing, scale);
+}
+
+static guint
+count_numbers (const OxDrawing *drawing, double mm_per_m)
+{
+  guint n = 0;
+  for (guint i = 0; i < drawing->n_elements; i++)
+    n += g_str_equal (drawing->layers[drawing->elements[i].layer].id, "numbers")
+         && drawing->elements[i].from_mm <= mm_per_m;
+  return n;
+}
+
+static void
+test_numbers_grow_with_the_scale_to_all (void)
+{
+  g_autoptr (OxJob) job = ox_test_hall (OX_UNITS_METRES);
+  g_autoptr (OxPlan) plan = ox_test_plan (job);
+  g_autoptr (OxDrawing) drawing = ox_floor_picture_new (job, plan, OX_FLOOR_NUMBERS | OX_FLOOR_STRIPS);
+  guint before = 0;
+  for (double scale = 1; scale < 500; scale *= 2)
+    {
+      guint now = count_numbers (drawing, scale);
+      g_assert_cmpuint (now, >=, before);
+      before = now;
+    }
+  g_assert_cmpuint (before, >=, plan->n_strips * 97 / 100);
+  g_assert_cmpuint (count_numbers (drawing, 2), <, plan->n_strips / 4);
+}
+
+static void
+test_one_scale_shows_what_every_scale_shows_there (void)
+{
+  g_autoptr (OxJob) job = ox_test_hall (OX_UNITS_METRES);
+  g_autoptr (OxPlan) plan = ox_test_plan (job);
+  for (double scale = 5; scale < 200; scale *= 3)
+    {
+      g_autoptr (OxDrawing) drawing = ox_floor_picture_new_at (job, plan, OX_FLOOR_SCREEN, scale, NULL);
+      ox_test_no_texts_overlap (drawing, scale);
+      for (guint i = 0; i < drawing->n_elements; i++)
+        g_assert_cmpfloat (drawing->elements[i].from_mm, ==, 0);
+    }
+}
+
+static void
+test_numbers_stand_at_the_start_and_arrows_at_the_stop (void)
+{
+  g_autoptr (OxJob) job = ox_test_hall (OX_UNITS_METRES);
+  g_autoptr (OxPlan) plan = ox_test_plan (job);
+  g_autoptr (OxDrawing) drawing = ox_floor_picture_new_at (job, plan, OX_FLOOR_NUMBERS, 50, NULL);
+  guint numbers = 0, arrows = 0;
+  for (guint i = 0; i < drawing->n_elements; i++)
+    {
+      const OxElement *element = &drawing->elements[i];
+      if (element->kind == OX_ELEMENT_TEXT)
+        {
+          const OxStrip *strip = &plan->strips[g_ascii_strtoull (element->text.text, NULL, 10) - 1];
+          ox_test_near (ox_point_distance (element->text.at, strip->a), 0, 1e-9);
+          ox_test_near (sin (element->text.angle - strip->heading), 0, 1e-6);
+          g_assert_cmpfloat (cos (element->text.angle), >, -1e-6);
+          numbers++;
+        }
+      else if (element->kind == OX_ELEMENT_MARK && element->mark.kind == OX_MARK_ARROW)
+        {
+          const OxStrip *strip = &plan->strips[g_ascii_strtoull (element->id + 6, NULL, 10) - 1];
+          ox_test_near (ox_point_distance (element->mark.at, strip->b), 0, 1e-9);
+          ox_test_near (cos (element->mark.angle - strip->heading), 1, 1e-6);
+          arrows++;
+        }
+    }
+  g_assert_cmpuint (numbers, >, plan->n_strips / 2);
+  g_assert_cmpuint (arrows, >, plan->n_strips / 2);
+}
+
+static void
+test_labels_keep_off_what_stands_already (void)
+{
+  g_autoptr (OxJob) job = ox_test_hall (OX_UNITS_METRES);
+  g_autoptr (OxPlan) plan = ox_test_plan (job);
+  g_autoptr (OxLabels) labels = ox_labels_new (10);
+  OxLabelBox all = { { 8, 4 }, 0, { -200, -200, 200, 200 } };
+  ox_labels_take (labels, &all);
+  g_autoptr (OxDrawing) drawing = ox_floor_picture_new_at (job, plan, OX_FLOOR_SCREEN, 10, labels);
+  g_assert_cmpuint (ox_test_count (drawing, "numbers", NULL), ==, 0);
+  g_assert_cmpuint (ox_test_count (drawing, "names", NULL), ==, 0);
+}
+
+int
+main (int argc, char **argv)
+{
+  g_test_init (&argc, &argv, NULL);
+  g_test_add_func ("/numbers/overlap", test_no_two_labels_overlap_at_any_scale);
+  g_test_add_func ("/numbers/scales", test_numbers_grow_with_the_scale_to_all);
+  g_test_add_func ("/numbers/one-scale", test_one_scale_shows_what_every_scale_shows_there);
+  g_test_add_func ("/numbers/places", test_numbers_stand_at_the_start_and_arrows_at_the_stop);
+  g_test_add_func ("/numbers/taken", test_labels_keep_off_what_stands_already);
+  return g_test_run ();
+}

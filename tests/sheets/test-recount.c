@@ -1,0 +1,136 @@
+/* Oxturn: an independent recount: a crew drawing as librsvg paints it, its pixels counted against the plan's areas
+ * SPDX-License-Identifier: GPL-3.0-or-later
+ *
+ * Of the exported SVG only the outlines of one layer are kept, filled with one flat colour without smoothing;
+ * rsvg-convert paints them. A pixel counts when its middle is covered, so the number of pixels tends to the area as
+ * their number grows.
+ */
+#include "paint/svg.h"
+#include "sheets/hall.h"
+#include "sheets/sheets.h"
+#include "support/ox-test.h"
+#include <cairo.h>
+#include <libxml/parser.h>
+#include <string.h>
+
+#define PIXELS_PER_MM 10.0
+#define X(text) ((const xmlChar *) (text))
+
+static gboolean
+has_value (xmlNode *node, const char *name, const char *value)
+{
+  xmlChar *found = xmlGetProp (node, X (name));
+  gboolean same = found != NULL && g_str_equal ((const char *) found, value);
+  xmlFree (found);
+  return same;
+}
+
+/* keep_layer: takes away all other layers, and in that one what is not filled; the rest becomes black */
+static void
+keep_layer (xmlDoc *doc, const char *layer)
+{
+  g_autofree char *id = g_strconcat ("layer-", layer, NULL);
+  for (xmlNode *group = xmlDocGetRootElement (doc)->children, *next; group != NULL; group = next)
+    {
+      next = group->next;
+      if (!g_str_equal ((const char *) group->name, "g"))
+        continue;
+      if (!has_value (group, "id", id))
+        {
+          xmlUnlinkNode (group);
+          xmlFreeNode (group);
+          continue;
+        }
+      xmlSetProp (group, X ("transform"), X ("rotate(17 160 148)"));
+      for (xmlNode *path = group->children, *after; path != NULL; path = after)
+        {
+          after = path->next;
+          if (path->type != XML_ELEMENT_NODE || g_str_equal ((const char *) path->name, "title"))
+            continue;
+          if (has_value (path, "fill", "none"))
+            {
+              xmlUnlinkNode (path);
+              xmlFreeNode (path);
+              continue;
+            }
+          xmlSetProp (path, X ("fill"), X ("#000000"));
+          xmlSetProp (path, X ("stroke"), X ("none"));
+          xmlSetProp (path, X ("shape-rendering"), X ("crispEdges"));
+        }
+    }
+}
+
+/* black_area: m2 of floor in black on the page */
+static double
+black_area (const OxPage *page, const char *layer, double denominator)
+{
+  g_autoptr (GBytes) bytes = ox_svg_new (page);
+  gsize length;
+  const char *data = g_bytes_get_data (bytes, &length);
+  xmlDoc *doc = xmlReadMemory (data, (int) length, NULL, NULL, XML_PARSE_NONET);
+  keep_layer (doc, layer);
+  char *folder = ox_test_folder_new ();
+  g_autofree char *svg = g_build_filename (folder, "layer.svg", NULL),
+                  *png = g_build_filename (folder, "layer.png", NULL);
+  g_assert_cmpint (xmlSaveFile (svg, doc), >, 0);
+  xmlFreeDoc (doc);
+  g_autofree char *width = g_strdup_printf ("%.0f", page->width_mm * PIXELS_PER_MM);
+  const char *const argv[]
+      = { "rsvg-convert", "--unlimited", "-w", width, "--keep-aspect-ratio", "-o", png, svg, NULL };
+  g_autoptr (GError) error = NULL;
+  int status;
+  g_spawn_sync (NULL, (char **) argv, NULL, G_SPAWN_SEARCH_PATH, NULL, NULL, NULL, NULL, &status, &error);
+  g_assert_no_error (error);
+  g_assert_cmpint (status, ==, 0);
+  cairo_surface_t *image = cairo_image_surface_create_from_png (png);
+  g_assert_cmpint (cairo_surface_status (image), ==, CAIRO_STATUS_SUCCESS);
+  guint64 black = 0;
+  int w = cairo_image_surface_get_width (image), h = cairo_image_surface_get_height (image);
+  for (int y = 0; y < h; y++)
+    {
+      const unsigned char *row
+          = cairo_image_surface_get_data (image) + (gsize) y * (gsize) cairo_image_surface_get_stride (image);
+      for (int x = 0; x < w; x++)
+        black += (((const guint32 *) (const void *) row)[x] & 0xffffff) < 0x808080;
+    }
+  cairo_surface_destroy (image);
+  ox_test_folder_free (folder);
+  double metres_per_pixel = page->width_mm / w * denominator / 1000;
+  return (double) black * metres_per_pixel * metres_per_pixel;
+}
+
+static void
+test_pixels_agree_with_the_plan (void)
+{
+  g_autofree char *program = g_find_program_in_path ("rsvg-convert");
+  if (program == NULL)
+    {
+      g_test_skip ("rsvg-convert is not installed");
+      return;
+    }
+  g_autoptr (OxJob) job = ox_test_hall (OX_UNITS_METRES);
+  g_autoptr (OxPlan) plan = ox_test_plan (job);
+  OxSheetOptions options = OX_SHEET_OPTIONS_INIT;
+  g_assert_true (ox_scale_parse ("1:100", &options.scale));
+  options.which = OX_SHEET_CREW;
+  g_autoptr (GError) error = NULL;
+  g_autoptr (OxPageSet) crew = ox_sheets_new (job, plan, &options, &error);
+  g_assert_no_error (error);
+  double edge = black_area (&crew->pages[0], "edge-work", 100), blasted = black_area (&crew->pages[0], "strips", 100);
+  g_test_message ("blasted %.3f m2 counted, %.3f planned; edge work %.3f counted, %.3f planned", blasted,
+                  plan->totals.blasted_m2, edge, plan->totals.edge_m2);
+  ox_test_near (blasted / plan->totals.blasted_m2, 1, 0.005);
+  ox_test_near (edge / plan->totals.edge_m2, 1, 0.005);
+  options.which = OX_SHEET_SCOPE;
+  g_autoptr (OxPageSet) scope = ox_sheets_new (job, plan, &options, &error);
+  g_assert_no_error (error);
+  ox_test_near (black_area (&scope->pages[0], "strips", 100) / plan->totals.blasted_m2, 1, 0.005);
+}
+
+int
+main (int argc, char **argv)
+{
+  g_test_init (&argc, &argv, NULL);
+  g_test_add_func ("/recount/pixels", test_pixels_agree_with_the_plan);
+  return g_test_run ();
+}

@@ -1,0 +1,120 @@
+/* Oxturn: tests of sheets/scope
+ * SPDX-License-Identifier: GPL-3.0-or-later
+ */
+#include "sheets/hall.h"
+#include "sheets/sheets.h"
+#include "support/ox-test.h"
+#include <string.h>
+
+static OxPageSet *
+make (const OxJob *job, const OxPlan *plan)
+{
+  OxSheetOptions options = OX_SHEET_OPTIONS_INIT;
+  options.which = OX_SHEET_SCOPE;
+  g_autoptr (GError) error = NULL;
+  OxPageSet *set = ox_sheets_new (job, plan, &options, &error);
+  g_assert_no_error (error);
+  return set;
+}
+
+static void
+test_what_a_client_signs (void)
+{
+  g_autoptr (OxJob) job = ox_test_hall (OX_UNITS_METRES);
+  g_autoptr (OxPlan) plan = ox_test_plan (job);
+  g_autoptr (OxPageSet) set = make (job, plan);
+  g_assert_cmpuint (set->n_pages, ==, 1);
+  const char *const parts[]
+      = { "Hall",      "Store",    "CSP 3",         "Quantities", "Not prepared", "Plant bay",           "Legend",
+          "Revisions", "Slab dry", "Work at night", "Sign-off",   "Signature",    "BFP-0412, revision B" };
+  for (guint i = 0; i < G_N_ELEMENTS (parts); i++)
+    {
+      g_test_message ("%s", parts[i]);
+      g_assert_nonnull (ox_test_find_text (set->pages[0].drawing, parts[i]));
+    }
+  g_assert_cmpuint (ox_test_count (set->pages[0].drawing, NULL, "strip-"), ==, 0);
+}
+
+static void
+test_quantities_are_the_plan_s (void)
+{
+  g_autoptr (OxJob) job = ox_test_hall (OX_UNITS_METRES);
+  g_autoptr (OxPlan) plan = ox_test_plan (job);
+  g_autoptr (OxPageSet) set = make (job, plan);
+  const double areas[] = { plan->totals.target_m2, plan->totals.blasted_m2, plan->totals.edge_m2 };
+  for (guint i = 0; i < G_N_ELEMENTS (areas); i++)
+    {
+      g_autofree char *text = ox_units_area_text (OX_UNITS_METRES, areas[i]);
+      g_assert_nonnull (ox_test_find_text (set->pages[0].drawing, text));
+    }
+}
+
+/* Of a rectangle two sides say all: 12.00, 8.00 (also the store's), 5.00; overall 17.20. */
+static void
+test_each_length_once (void)
+{
+  g_autoptr (OxJob) job = ox_test_hall (OX_UNITS_METRES);
+  g_autoptr (OxPlan) plan = ox_test_plan (job);
+  g_autoptr (OxPageSet) set = make (job, plan);
+  const OxDrawing *drawing = set->pages[0].drawing;
+  static const struct
+  {
+    const char *text;
+    guint least, most;
+  } figures[] = { { "12.00", 1, 1 }, { "5.00", 1, 1 }, { "17.20", 1, 1 }, { "8.00", 1, 2 } };
+  for (guint f = 0; f < G_N_ELEMENTS (figures); f++)
+    {
+      guint n = 0;
+      for (guint i = 0; i < drawing->n_elements; i++)
+        n += drawing->elements[i].kind == OX_ELEMENT_TEXT
+             && g_str_equal (drawing->layers[drawing->elements[i].layer].id, "dimensions")
+             && g_str_equal (drawing->elements[i].text.text, figures[f].text);
+      g_test_message ("%s: %u", figures[f].text, n);
+      g_assert_cmpuint (n, >=, figures[f].least);
+      g_assert_cmpuint (n, <=, figures[f].most);
+    }
+}
+
+/* A dimension line is as long on paper as its figure says at the sheet's scale. */
+static void
+test_dimensions_are_true (void)
+{
+  g_autoptr (OxJob) job = ox_test_hall (OX_UNITS_METRES);
+  g_autoptr (OxPlan) plan = ox_test_plan (job);
+  g_autoptr (OxPageSet) set = make (job, plan);
+  const OxDrawing *drawing = set->pages[0].drawing;
+  const OxElement *words = ox_test_find_text (drawing, "Scale 1:");
+  g_assert_nonnull (words);
+  double denominator = g_ascii_strtod (strchr (words->text.text, ':') + 1, NULL);
+  guint checked = 0;
+  double line = 0;
+  for (guint i = 0; i < drawing->n_elements; i++)
+    {
+      const OxElement *element = &drawing->elements[i];
+      if (!g_str_equal (drawing->layers[element->layer].id, "dimensions"))
+        continue;
+      if (element->kind == OX_ELEMENT_PATH)
+        {
+          const OxPoint *ends = drawing->points + drawing->traces[element->path.first_trace].start;
+          line = MAX (line, ox_point_distance (ends[0], ends[1]));
+        }
+      else if (element->kind == OX_ELEMENT_TEXT)
+        {
+          ox_test_near (line * denominator / 1000, g_ascii_strtod (element->text.text, NULL), 0.002);
+          line = 0;
+          checked++;
+        }
+    }
+  g_assert_cmpuint (checked, >=, 4);
+}
+
+int
+main (int argc, char **argv)
+{
+  g_test_init (&argc, &argv, NULL);
+  g_test_add_func ("/scope/parts", test_what_a_client_signs);
+  g_test_add_func ("/scope/quantities", test_quantities_are_the_plan_s);
+  g_test_add_func ("/scope/once", test_each_length_once);
+  g_test_add_func ("/scope/true", test_dimensions_are_true);
+  return g_test_run ();
+}

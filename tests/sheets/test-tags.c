@@ -1,0 +1,134 @@
+/* Oxturn: tests of sheets/tags
+ * SPDX-License-Identifier: GPL-3.0-or-later
+ */
+#include "sheets/tags.h"
+#include "sheets/hall.h"
+#include "support/ox-test.h"
+#include <string.h>
+
+typedef struct
+{
+  OxJob *job;
+  OxPlan *plan;
+  OxSheetRun run;
+  OxPlot plot;
+  OxLabels *labels;
+} Fixture;
+
+static void
+set_up (Fixture *fixture, gconstpointer paper)
+{
+  OxSheetOptions options = OX_SHEET_OPTIONS_INIT;
+  options.paper = ox_paper_find (paper);
+  fixture->job = ox_test_hall (OX_UNITS_METRES);
+  fixture->plan = ox_test_plan (fixture->job);
+  fixture->run
+      = (OxSheetRun){ fixture->job, fixture->plan, ox_form_new (&options, OX_UNITS_METRES), { 0, NULL }, FALSE, NULL };
+  g_autoptr (GPtrArray) none = g_ptr_array_new ();
+  g_assert_true (ox_plot_new (&fixture->run, &(OxFlow){ none, 0, 0, FALSE }, 22, &fixture->plot, NULL));
+  fixture->labels = ox_labels_new (fixture->plot.mm_per_m);
+}
+
+static void
+tear_down (Fixture *fixture, gconstpointer paper)
+{
+  (void) paper;
+  ox_labels_free (fixture->labels);
+  ox_plan_unref (fixture->plan);
+  ox_job_unref (fixture->job);
+}
+
+static void
+test_each_area_has_one_tag_or_is_counted (Fixture *fixture, gconstpointer paper)
+{
+  (void) paper;
+  OxDrawingBuilder *builder = ox_drawing_builder_new ();
+  guint missing = ox_tags_append_edges (&fixture->run, &fixture->plot, builder, fixture->labels);
+  g_autoptr (OxDrawing) drawing = ox_drawing_builder_end (builder);
+  guint tags = 0;
+  for (guint i = 0; i < drawing->n_elements; i++)
+    {
+      const OxElement *element = &drawing->elements[i];
+      if (element->kind != OX_ELEMENT_TEXT)
+        continue;
+      g_assert_true (g_str_has_prefix (element->text.text, element->id));
+      tags++;
+    }
+  g_assert_cmpuint (tags + missing, ==, fixture->plan->n_edges);
+  g_assert_cmpuint (missing, <, fixture->plan->n_edges / 2);
+  ox_test_no_texts_overlap (drawing, 1);
+}
+
+static void
+test_tags_stay_in_the_drawing_area (Fixture *fixture, gconstpointer paper)
+{
+  (void) paper;
+  OxDrawingBuilder *builder = ox_drawing_builder_new ();
+  ox_tags_append_stations (&fixture->run, &fixture->plot, builder, fixture->labels);
+  ox_tags_append_sides (&fixture->run, &fixture->plot, builder, fixture->labels);
+  (void) ox_tags_append_edges (&fixture->run, &fixture->plot, builder, fixture->labels);
+  g_autoptr (OxDrawing) drawing = ox_drawing_builder_end (builder);
+  ox_test_no_texts_overlap (drawing, 1);
+  OxBox area = fixture->plot.area;
+  for (guint i = 0; i < drawing->n_elements; i++)
+    if (drawing->elements[i].kind == OX_ELEMENT_TEXT)
+      {
+        OxPoint corners[4];
+        ox_element_text_corners (&drawing->elements[i], 1, corners);
+        for (int k = 0; k < 4; k++)
+          g_assert_true (corners[k].x > area.x0 && corners[k].x < area.x1 && corners[k].y > area.y0
+                         && corners[k].y < area.y1);
+      }
+}
+
+static void
+test_leaders_point_into_their_area (Fixture *fixture, gconstpointer paper)
+{
+  (void) paper;
+  OxDrawingBuilder *builder = ox_drawing_builder_new ();
+  (void) ox_tags_append_edges (&fixture->run, &fixture->plot, builder, fixture->labels);
+  g_autoptr (OxDrawing) drawing = ox_drawing_builder_end (builder);
+  for (guint i = 0; i < drawing->n_elements; i++)
+    {
+      const OxElement *element = &drawing->elements[i];
+      if (element->kind != OX_ELEMENT_MARK)
+        continue;
+      OxPoint at = ox_point_scale (ox_point_sub (element->mark.at, fixture->plot.origin), 1 / fixture->plot.mm_per_m);
+      gboolean inside = FALSE;
+      for (guint e = 0; e < fixture->plan->n_edges; e++)
+        inside |= g_str_equal (fixture->plan->edges[e].id, element->id)
+                  && ox_region_contains (fixture->plan->edges[e].region, at);
+      g_assert_true (inside);
+    }
+}
+
+static void
+test_drops_base_walls_and_stations_are_named (Fixture *fixture, gconstpointer paper)
+{
+  (void) paper;
+  OxDrawingBuilder *builder = ox_drawing_builder_new ();
+  ox_tags_append_stations (&fixture->run, &fixture->plot, builder, fixture->labels);
+  ox_tags_append_sides (&fixture->run, &fixture->plot, builder, fixture->labels);
+  g_autoptr (OxDrawing) drawing = ox_drawing_builder_end (builder);
+  const OxElement *drop = ox_test_find_text (drawing, "0.60 m");
+  g_assert_nonnull (drop);
+  g_assert_cmpint (drop->style, ==, OX_STYLE_DROP);
+  g_assert_nonnull (ox_test_find_text (drawing, "base wall"));
+  g_assert_nonnull (ox_test_find_text (drawing, "Collector"));
+  g_assert_nonnull (ox_test_find_text (drawing, "Socket"));
+}
+
+#define ADD(name, paper, function) g_test_add ("/tags/" name "/" paper, Fixture, paper, set_up, function, tear_down)
+
+int
+main (int argc, char **argv)
+{
+  g_test_init (&argc, &argv, NULL);
+  ADD ("once", "A3", test_each_area_has_one_tag_or_is_counted);
+  ADD ("once", "A1", test_each_area_has_one_tag_or_is_counted);
+  ADD ("area", "A4", test_tags_stay_in_the_drawing_area);
+  ADD ("area", "A3", test_tags_stay_in_the_drawing_area);
+  ADD ("leaders", "A3", test_leaders_point_into_their_area);
+  ADD ("names", "A3", test_drops_base_walls_and_stations_are_named);
+  return g_test_run ();
+}

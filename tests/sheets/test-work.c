@@ -1,0 +1,101 @@
+/* Oxturn: tests of sheets/work
+ * SPDX-License-Identifier: GPL-3.0-or-later
+ */
+#include "sheets/floor.h"
+#include "sheets/hall.h"
+#include "sheets/picture.h"
+#include "support/ox-test.h"
+
+static double
+area_of_path (const OxDrawing *drawing, const OxElement *element)
+{
+  double twice = 0;
+  for (guint t = 0; t < element->path.n_traces; t++)
+    {
+      const OxTrace *trace = &drawing->traces[element->path.first_trace + t];
+      for (guint i = 0; i < trace->n; i++)
+        twice += ox_point_cross (drawing->points[trace->start + i], drawing->points[trace->start + (i + 1) % trace->n]);
+    }
+  return twice / 2;
+}
+
+static void
+test_every_strip_edge_and_zone_is_there (void)
+{
+  g_autoptr (OxJob) job = ox_test_hall (OX_UNITS_METRES);
+  g_autoptr (OxPlan) plan = ox_test_plan (job);
+  g_autoptr (OxDrawing) drawing
+      = ox_floor_picture_new (job, plan, OX_FLOOR_STRIPS | OX_FLOOR_EDGE_WORK | OX_FLOOR_ZONES | OX_FLOOR_MOVES);
+  g_assert_cmpuint (ox_test_count (drawing, "strips", "strip-"), ==, plan->n_strips);
+  g_assert_cmpuint (ox_test_count (drawing, "directions", "strip-"), ==, plan->n_strips);
+  g_assert_cmpuint (ox_test_count (drawing, "edge-work", "E"), ==, plan->n_edges);
+  g_assert_cmpuint (ox_test_count (drawing, "zone-outlines", "Z"), ==, plan->n_zones);
+  g_assert_cmpuint (ox_test_count (drawing, "moves", "move-"), >, 0);
+}
+
+static void
+test_areas_are_those_of_the_plan (void)
+{
+  g_autoptr (OxJob) job = ox_test_hall (OX_UNITS_METRES);
+  g_autoptr (OxPlan) plan = ox_test_plan (job);
+  g_autoptr (OxDrawing) drawing = ox_floor_picture_new (job, plan, OX_FLOOR_STRIPS | OX_FLOOR_EDGE_WORK);
+  double edge = 0;
+  guint strip = 0;
+  for (guint i = 0; i < drawing->n_elements; i++)
+    {
+      const OxElement *element = &drawing->elements[i];
+      if (g_str_equal (drawing->layers[element->layer].id, "edge-work"))
+        edge += area_of_path (drawing, element);
+      else if (g_str_equal (drawing->layers[element->layer].id, "strips"))
+        {
+          const OxStrip *s = &plan->strips[strip++];
+          double covered = s->width * (ox_strip_length (s) + job->machine->blast_length);
+          ox_test_near (fabs (area_of_path (drawing, element)), covered, 1e-6);
+        }
+    }
+  ox_test_near (edge, plan->totals.edge_m2, 1e-4 * plan->totals.edge_m2);
+}
+
+static void
+test_axes_run_from_start_to_stop (void)
+{
+  g_autoptr (OxJob) job = ox_test_hall (OX_UNITS_METRES);
+  g_autoptr (OxPlan) plan = ox_test_plan (job);
+  g_autoptr (OxDrawing) drawing = ox_floor_picture_new (job, plan, OX_FLOOR_STRIPS);
+  guint strip = 0;
+  for (guint i = 0; i < drawing->n_elements; i++)
+    {
+      const OxElement *element = &drawing->elements[i];
+      if (!g_str_equal (drawing->layers[element->layer].id, "directions"))
+        continue;
+      const OxPoint *ends = drawing->points + drawing->traces[element->path.first_trace].start;
+      ox_test_near (ox_point_distance (ends[0], plan->strips[strip].a), 0, 1e-9);
+      ox_test_near (ox_point_distance (ends[1], plan->strips[strip].b), 0, 1e-9);
+      ox_test_near (element->from_mm, ox_picture_axis_from (&plan->strips[strip]), 1e-9);
+      strip++;
+    }
+}
+
+static void
+test_walks_are_those_moves_that_lead_elsewhere (void)
+{
+  g_autoptr (OxJob) job = ox_test_hall (OX_UNITS_METRES);
+  g_autoptr (OxPlan) plan = ox_test_plan (job);
+  g_autoptr (OxDrawing) drawing = ox_floor_picture_new (job, plan, OX_FLOOR_WALKS);
+  guint walks = 0;
+  for (guint i = 0; i < plan->n_moves; i++)
+    walks += plan->moves[i].kind == OX_MOVE_WALK && plan->moves[i].n_path >= 2;
+  g_assert_cmpuint (walks, >, 0); /* there are two rooms */
+  g_assert_cmpuint (ox_test_count (drawing, "moves", NULL), ==, walks);
+}
+
+int
+main (int argc, char **argv)
+{
+  g_test_init (&argc, &argv, NULL);
+  g_test_add_func ("/work/all-there", test_every_strip_edge_and_zone_is_there);
+  g_test_add_func ("/work/areas", test_areas_are_those_of_the_plan);
+  g_test_add_func ("/work/axes", test_axes_run_from_start_to_stop);
+  g_test_add_func ("/work/walks", test_walks_are_those_moves_that_lead_elsewhere);
+  return g_test_run ();
+}
