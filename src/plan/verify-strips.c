@@ -3,6 +3,7 @@
  */
 #include "plan/verify-private.h"
 
+#define SLABS 64
 #define USELESS_SHARE 0.02 /* a strip that covers less new floor than this share of its own was laid for nothing */
 
 static OxBox
@@ -66,13 +67,16 @@ corners_around (OxVerify *verify, guint index)
   return corners;
 }
 
-/* Heights at which what others cover changes its shape, ascending, with both sides of the strip. */
+/* Heights at which what others cover changes its shape, and some in between for what lies at a slant; ascending. */
 static GArray *
 slab_heights (const OxVerifyStrip *s, const GArray *corners)
 {
   GArray *ys = g_array_new (FALSE, FALSE, sizeof (double));
-  g_array_append_val (ys, s->cover.y0);
-  g_array_append_val (ys, s->cover.y1);
+  for (guint i = 0; i <= SLABS; i++)
+    {
+      double y = s->cover.y0 + (s->cover.y1 - s->cover.y0) * i / SLABS;
+      g_array_append_val (ys, y);
+    }
   for (guint i = 0; i < corners->len; i++)
     {
       double y = g_array_index (corners, OxPoint, i).y;
@@ -84,7 +88,7 @@ slab_heights (const OxVerifyStrip *s, const GArray *corners)
 }
 
 /* Cuts the strip into slabs along it; what is new in a slab is as long as on its middle line. Exact where the others
- * lie parallel or at right angles, and close enough where they do not. Stops as soon as @enough is found. */
+ * lie parallel or at right angles, to a part in SLABS where they do not. Stops as soon as @enough is found. */
 static double
 new_area (OxVerify *verify, guint index, double enough)
 {

@@ -85,6 +85,26 @@ strip_for_nothing (void)
     }
 }
 
+/* A strip at 10 degrees over two lanes: they cover most of it, but not the wedges that stick out above and below. */
+static void
+strip_at_a_slant (void)
+{
+  const double slope = 0.1763;
+  g_autoptr (OxJob) job = ox_test_floor_rectangle (10, 6, "compact");
+  g_autoptr (Draft) draft = draft_new (job);
+  OxPoint back[3] = { { 7, 3 }, { 3, 3 }, { 3, 3.19 } };
+  OxPoint on[3] = { { 7, 3.19 }, { 4.2, 3.19 }, { 4.2, 2.93 } };
+  draft_strip (draft, 3, 3, 7, 3);
+  draft_strip (draft, 3, 3.19, 7, 3.19);
+  draft_move (draft, OX_MOVE_PULL_BACK, back, 3, NULL);
+  draft_strip (draft, 4.2, 2.93, 5.8, 2.93 + 1.6 * slope)->kind = OX_STRIP_CROSSWISE;
+  draft_move (draft, OX_MOVE_WALK, on, 3, NULL);
+  const OxPlan *plan = draft_finish (draft);
+  g_autoptr (GPtrArray) breaches = ox_plan_verify (plan);
+  for (guint i = 0; i < breaches->len; i++)
+    g_assert_cmpint (((const OxBreach *) g_ptr_array_index (breaches, i))->rule, !=, OX_RULE_SHORT);
+}
+
 static void
 target_masked (void)
 {
@@ -124,6 +144,7 @@ main (int argc, char **argv)
   g_test_add_func ("/plan/verify-strips/body/through-shared-wall", body_through_shared_wall);
   g_test_add_func ("/plan/verify-strips/short/strip", short_strip);
   g_test_add_func ("/plan/verify-strips/short/for-nothing", strip_for_nothing);
+  g_test_add_func ("/plan/verify-strips/short/at-a-slant", strip_at_a_slant);
   g_test_add_func ("/plan/verify-strips/target/masked", target_masked);
   g_test_add_func ("/plan/verify-strips/target/open-side", target_open_side);
   return g_test_run ();
