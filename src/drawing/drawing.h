@@ -133,6 +133,7 @@ typedef struct
   double size_mm;
 } OxMarkLook;
 
+/* ox_drawing_builder_mark: @at: where its place stands; the size does not grow with the scale */
 void ox_drawing_builder_mark (OxDrawingBuilder *builder, OxMarkLook look, OxPoint at);
 
 typedef struct
