@@ -31,7 +31,7 @@ char *ox_known_rest (const xmlNode *node) G_GNUC_WARN_UNUSED_RESULT;
 /* ox_known_merge: puts a rest back into @node. Parts of a rest that have lost their place (a corner that is gone) are left out. */
 void ox_known_merge (xmlNode *node, const char *rest);
 
-/* ox_known_strip: takes out of the tree what is not known and in our namespace or in none */
+/* ox_known_strip: takes out of the tree what is not known, the blanks between elements too */
 void ox_known_strip (xmlNode *root);
 
 G_END_DECLS

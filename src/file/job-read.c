@@ -196,12 +196,9 @@ read_root (const Load *load, xmlNode *root)
   ox_job_builder_set_extra (load->builder, rest, newer ? version : NULL);
   if (!read_texts (load, root) || !read_machine (load, root) || !read_settings (load, root) || !read_items (load, root))
     return FALSE;
-  if (newer)
-    {
-      /* What is left must be a job of our own version. */
-      ox_known_strip (root);
-      xmlSetProp (root, BAD_CAST "version", BAD_CAST "1.0");
-    }
+  /* What is left must be a job of our own version. */
+  ox_known_strip (root);
+  xmlSetProp (root, BAD_CAST "version", BAD_CAST "1.0");
   return ox_job_schema_check (load->reader.file_name, root->doc, load->reader.error);
 }
 

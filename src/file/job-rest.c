@@ -62,6 +62,13 @@ add_shell (xmlNode *to, const xmlNode *like)
   return xmlNewChild (to, to->ns, like->name, NULL);
 }
 
+static void
+drop (xmlNode *node)
+{
+  xmlUnlinkNode (node);
+  xmlFreeNode (node);
+}
+
 /* One of several equal elements is found again by its number only, so they stay all or none. */
 static void
 drop_hollow (xmlNode *node)
@@ -74,10 +81,7 @@ drop_hollow (xmlNode *node)
     {
       next = child->next;
       if (is_hollow (child) && !g_hash_table_contains (kept, child->name))
-        {
-          xmlUnlinkNode (child);
-          xmlFreeNode (child);
-        }
+        drop (child);
     }
 }
 
@@ -231,20 +235,15 @@ ox_known_strip (xmlNode *node)
   for (xmlAttr *attribute = node->properties, *next; attribute; attribute = next)
     {
       next = attribute->next;
-      if (!ox_known_has_attribute (known, attribute) && !ox_known_is_foreign (attribute->ns))
+      if (!ox_known_has_attribute (known, attribute))
         xmlRemoveProp (attribute);
     }
   for (xmlNode *child = node->children, *next; child; child = next)
     {
       next = child->next;
-      if (child->type != XML_ELEMENT_NODE || ox_known_is_foreign (child->ns))
-        continue;
       if (ox_known_find (child))
         ox_known_strip (child);
-      else
-        {
-          xmlUnlinkNode (child);
-          xmlFreeNode (child);
-        }
+      else if (!(known->flags & OX_KNOWN_TEXT))
+        drop (child);
     }
 }

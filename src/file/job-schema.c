@@ -4,10 +4,14 @@
 #include "file/job-schema.h"
 #include <glib/gi18n-lib.h>
 #include <libxml/relaxng.h>
+#include "file/job-known.h"
 #include "file/job-schema-data.h"
 #include "file/job-xml.h"
 
 G_DEFINE_AUTOPTR_CLEANUP_FUNC (xmlRelaxNG, xmlRelaxNGFree)
+
+/* Elements that are checked at a time. */
+#define BITE 200
 
 typedef struct
 {
@@ -36,6 +40,88 @@ load_schema (void)
   return schema;
 }
 
+static gboolean
+check_doc (xmlRelaxNGValidCtxt *context, xmlDoc *doc)
+{
+  return xmlRelaxNGValidateDoc (context, doc) == 0;
+}
+
+/* (transfer container): the children of @node for which @pick holds, taken out of the tree */
+static GPtrArray *
+take_out (xmlNode *node, gboolean (*pick) (const xmlNode *child))
+{
+  GPtrArray *taken = g_ptr_array_new ();
+  for (xmlNode *child = node->children, *next; child; child = next)
+    {
+      next = child->next;
+      if (!pick (child))
+        continue;
+      xmlUnlinkNode (child);
+      g_ptr_array_add (taken, child);
+    }
+  return taken;
+}
+
+static void
+put_back (xmlNode *node, GPtrArray *taken, guint start, guint end)
+{
+  for (guint i = start; i < end; i++)
+    xmlAddChild (node, taken->pdata[i]);
+}
+
+static gboolean
+is_corner (const xmlNode *child)
+{
+  return ox_known_is_ours (child, "corner") || ox_known_is_ours (child, "point");
+}
+
+/* @node alone stands in the root; a list of nothing is left to the check of the whole item. */
+static gboolean
+check_long_item (xmlRelaxNGValidCtxt *context, xmlNode *node)
+{
+  g_autoptr (GPtrArray) corners = take_out (node, is_corner);
+  gboolean valid = TRUE;
+  for (guint i = 0; valid && i < corners->len; i += BITE)
+    {
+      guint end = MIN (i + BITE, corners->len);
+      put_back (node, corners, i, end);
+      valid = check_doc (context, node->doc);
+      for (guint k = i; k < end; k++)
+        xmlUnlinkNode (corners->pdata[k]);
+    }
+  put_back (node, corners, 0, corners->len);
+  return valid;
+}
+
+/* Items are gathered until they have a bite of elements together. */
+static gboolean
+check_items (xmlRelaxNGValidCtxt *context, xmlNode *root, GPtrArray *items)
+{
+  gboolean valid = TRUE;
+  for (guint i = 0, end; valid && i < items->len; i = end)
+    {
+      gulong elements = 0;
+      for (end = i; end < items->len && (end == i || elements < BITE); end++)
+        elements += 1 + xmlChildElementCount (items->pdata[end]);
+      put_back (root, items, i, end);
+      valid = end == i + 1 && elements > BITE ? check_long_item (context, items->pdata[i])
+                                              : check_doc (context, root->doc);
+      for (guint k = i; k < end; k++)
+        xmlUnlinkNode (items->pdata[k]);
+    }
+  return valid;
+}
+
+static gboolean
+check_in_bites (xmlRelaxNGValidCtxt *context, xmlDoc *doc)
+{
+  xmlNode *root = xmlDocGetRootElement (doc);
+  g_autoptr (GPtrArray) items = take_out (root, ox_known_is_item);
+  gboolean valid = check_doc (context, doc) && check_items (context, root, items);
+  put_back (root, items, 0, items->len);
+  return valid;
+}
+
 gboolean
 ox_job_schema_check (const char *file_name, xmlDoc *doc, GError **error)
 {
@@ -44,7 +130,7 @@ ox_job_schema_check (const char *file_name, xmlDoc *doc, GError **error)
   Report report = { .file_name = file_name };
   xmlRelaxNGValidCtxt *context = xmlRelaxNGNewValidCtxt (schema);
   xmlRelaxNGSetValidStructuredErrors (context, (xmlStructuredErrorFunc) note_error, &report);
-  gboolean valid = xmlRelaxNGValidateDoc (context, doc) == 0;
+  gboolean valid = check_in_bites (context, doc);
   xmlRelaxNGFreeValidCtxt (context);
   if (valid)
     {
