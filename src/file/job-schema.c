@@ -93,16 +93,22 @@ check_long_item (xmlRelaxNGValidCtxt *context, xmlNode *node)
   return valid;
 }
 
-/* Items are gathered until they have a bite of elements together. */
+static gulong
+count_elements (xmlNode *item)
+{
+  return 1 + xmlChildElementCount (item);
+}
+
+/* Items are gathered as long as they are no more than a bite of elements together. */
 static gboolean
 check_items (xmlRelaxNGValidCtxt *context, xmlNode *root, GPtrArray *items)
 {
   gboolean valid = TRUE;
   for (guint i = 0, end; valid && i < items->len; i = end)
     {
-      gulong elements = 0;
-      for (end = i; end < items->len && (end == i || elements < BITE); end++)
-        elements += 1 + xmlChildElementCount (items->pdata[end]);
+      gulong elements = count_elements (items->pdata[i]);
+      for (end = i + 1; end < items->len && elements + count_elements (items->pdata[end]) <= BITE; end++)
+        elements += count_elements (items->pdata[end]);
       put_back (root, items, i, end);
       valid = end == i + 1 && elements > BITE ? check_long_item (context, items->pdata[i])
                                               : check_doc (context, root->doc);
