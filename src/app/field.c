@@ -165,7 +165,7 @@ key_cb (OxField *self, guint keyval)
 {
   if (keyval != GDK_KEY_Escape || g_strcmp0 (ox_field_get_text (self), self->shown) == 0)
     return FALSE;
-  gtk_editable_set_text (GTK_EDITABLE (self), self->shown != NULL ? self->shown : "");
+  gtk_editable_set_text (GTK_EDITABLE (self), self->shown);
   mark (self, NULL);
   return TRUE;
 }
@@ -190,6 +190,7 @@ ox_field_init (OxField *self)
   GtkEventController *focus = gtk_event_controller_focus_new ();
   GtkEventController *keys = gtk_event_controller_key_new ();
 
+  self->shown = g_strdup ("");
   gtk_event_controller_set_propagation_phase (keys, GTK_PHASE_CAPTURE);
   g_signal_connect_swapped (focus, "leave", G_CALLBACK (leave_cb), self);
   g_signal_connect_swapped (keys, "key-pressed", G_CALLBACK (key_cb), self);

@@ -3,6 +3,14 @@
  */
 #include "app/rows.h"
 
+char *
+ox_without_mnemonic (const char *label)
+{
+  g_auto (GStrv) parts = g_strsplit (label, "_", -1);
+
+  return g_strjoinv ("", parts);
+}
+
 GtkWidget *
 ox_rows_new (void)
 {
@@ -44,7 +52,8 @@ ox_rows_add_wide (GtkGrid *rows, GtkWidget *widget)
 OxField *
 ox_rows_add_field (GtkGrid *rows, OxFieldKind kind, const char *name)
 {
-  GtkWidget *field = ox_field_new (kind, name);
+  g_autofree char *plain = ox_without_mnemonic (name);
+  GtkWidget *field = ox_field_new (kind, plain);
 
   ox_rows_add (rows, name, field);
   return OX_FIELD (field);
@@ -53,9 +62,10 @@ ox_rows_add_field (GtkGrid *rows, OxFieldKind kind, const char *name)
 GtkDropDown *
 ox_rows_add_choice (GtkGrid *rows, const char *name, const char *const *choices)
 {
+  g_autofree char *plain = ox_without_mnemonic (name);
   GtkWidget *choice = gtk_drop_down_new_from_strings (choices);
 
-  gtk_accessible_update_property (GTK_ACCESSIBLE (choice), GTK_ACCESSIBLE_PROPERTY_LABEL, name, -1);
+  gtk_accessible_update_property (GTK_ACCESSIBLE (choice), GTK_ACCESSIBLE_PROPERTY_LABEL, plain, -1);
   ox_rows_add (rows, name, choice);
   return GTK_DROP_DOWN (choice);
 }

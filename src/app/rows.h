@@ -5,6 +5,9 @@
 #include "app/field.h"
 G_BEGIN_DECLS
 
+/* ox_without_mnemonic: @label as it is read out; (transfer full) */
+char *ox_without_mnemonic (const char *label) G_GNUC_WARN_UNUSED_RESULT;
+
 /* ox_rows_new: a grid for ox_rows_add() */
 GtkWidget *ox_rows_new (void) G_GNUC_WARN_UNUSED_RESULT;
 

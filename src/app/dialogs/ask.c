@@ -102,10 +102,7 @@ make_buttons (GtkWindow *dialog, Ask *ask, const OxQuestion *question)
     {
       gtk_widget_add_css_class (ask->buttons[last], "suggested-action");
       gtk_window_set_default_widget (dialog, ask->buttons[last]);
-      gtk_window_set_focus (dialog, ask->buttons[last]);
     }
-  else
-    gtk_window_set_focus (dialog, ask->buttons[0]);
   return row;
 }
 
@@ -129,6 +126,8 @@ ox_ask (GtkWindow *parent, const OxQuestion *question, OxAskDone done, gpointer 
   gtk_window_set_child (dialog, box);
   gtk_box_append (GTK_BOX (box), make_text (question));
   gtk_box_append (GTK_BOX (box), make_buttons (dialog, ask, question));
+  gtk_window_set_focus (dialog, gtk_window_get_default_widget (dialog) != NULL ? gtk_window_get_default_widget (dialog)
+                                                                               : ask->buttons[0]);
   gtk_shortcut_controller_add_shortcut (
       GTK_SHORTCUT_CONTROLLER (keys),
       gtk_shortcut_new (gtk_keyval_trigger_new (GDK_KEY_Escape, 0), gtk_callback_action_new (escape_cb, NULL, NULL)));

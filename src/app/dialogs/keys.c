@@ -4,16 +4,9 @@
 #include "app/dialogs/keys.h"
 
 #include "app/actions.h"
+#include "app/rows.h"
 
 #include <glib/gi18n-lib.h>
-
-static char *
-without_mnemonic (const char *label)
-{
-  g_auto (GStrv) parts = g_strsplit (label, "_", -1);
-
-  return g_strjoinv ("", parts);
-}
 
 static char *
 keys_text (const OxActionRow *row)
@@ -37,7 +30,7 @@ static void
 add_row (GtkGrid *grid, int line, const OxActionRow *row)
 {
   g_autofree char *keys = keys_text (row);
-  g_autofree char *name = without_mnemonic (_ (row->label));
+  g_autofree char *name = ox_without_mnemonic (_ (row->label));
   GtkWidget *texts[] = { gtk_label_new (keys), gtk_label_new (name), gtk_label_new (_ (row->help)) };
 
   gtk_widget_add_css_class (texts[0], "keycap");

@@ -1,0 +1,178 @@
+/* Oxturn: tests/app/test-canvas - the floor on screen: view, pointer, keys.
+ * SPDX-License-Identifier: GPL-3.0-or-later
+ */
+#include "app/canvas/canvas.h"
+
+#include "job/edit.h"
+#include "support/floors.h"
+#include "ui.h"
+
+static void
+test_fit (void)
+{
+  g_autoptr (OxJob) job = ox_test_floor_rectangle (30, 20, "compact");
+  OxWindow *window = ox_ui_open (job);
+  const OxView *view = ox_canvas_get_view (ox_window_get_canvas (window));
+  OxBox box = ox_view_get_box (view);
+
+  g_assert_true (box.x0 < 0 && box.y0 < 0 && box.x1 > 30 && box.y1 > 20);
+  g_assert_cmpfloat (30 * view->px_per_m, >, 0.5 * MIN (view->width_px, view->height_px));
+  ox_ui_close (window);
+}
+
+static void
+test_fit_of_nothing (void)
+{
+  OxWindow *window = ox_ui_open (NULL);
+  const OxView *view = ox_canvas_get_view (ox_window_get_canvas (window));
+
+  gtk_widget_activate_action (GTK_WIDGET (window), "win.zoom-fit", NULL);
+  g_assert_true (isfinite (view->px_per_m) && view->px_per_m > 0);
+  g_assert_true (isfinite (view->centre.x) && isfinite (view->centre.y));
+  ox_ui_close (window);
+}
+
+/* The point of the floor under the pointer stays under it. */
+static void
+test_wheel_zooms_at_pointer (void)
+{
+  g_autoptr (OxJob) job = ox_test_floor_rectangle (30, 20, "compact");
+  OxWindow *window = ox_ui_open (job);
+  OxCanvas *canvas = ox_window_get_canvas (window);
+  OxPixel at = { 300, 200 };
+  OxPoint under = ox_view_to_point (ox_canvas_get_view (canvas), at);
+  double before = ox_canvas_get_view (canvas)->px_per_m;
+  OxPixel after;
+
+  for (guint i = 0; i < 10; i++)
+    ox_canvas_zoom_at (canvas, 1.15, at);
+  after = ox_view_to_pixel (ox_canvas_get_view (canvas), under);
+  g_assert_cmpfloat_with_epsilon (after.x, at.x, 0.5);
+  g_assert_cmpfloat_with_epsilon (after.y, at.y, 0.5);
+  g_assert_cmpfloat (ox_canvas_get_view (canvas)->px_per_m, >, 3 * before);
+  ox_ui_close (window);
+}
+
+static void
+test_wheel_and_middle_button_pan (void)
+{
+  g_autoptr (OxJob) job = ox_test_floor_rectangle (30, 20, "compact");
+  OxWindow *window = ox_ui_open (job);
+  OxCanvas *canvas = ox_window_get_canvas (window);
+  GtkWidget *widget = GTK_WIDGET (canvas);
+  OxPoint before = ox_canvas_get_view (canvas)->centre;
+  double scale = ox_canvas_get_view (canvas)->px_per_m;
+
+  ox_ui_point (widget, 300, 200);
+  ox_ui_button (widget, 5, TRUE);
+  ox_ui_button (widget, 5, FALSE);
+  OX_WAIT_FOR (ox_canvas_get_view (canvas)->centre.y < before.y - 0.1);
+  g_assert_cmpfloat (ox_canvas_get_view (canvas)->px_per_m, ==, scale);
+  before = ox_canvas_get_view (canvas)->centre;
+  ox_ui_button (widget, 2, TRUE);
+  ox_ui_point (widget, 350, 260);
+  ox_ui_point (widget, 400, 300);
+  ox_ui_button (widget, 2, FALSE);
+  OX_WAIT_FOR (fabs (ox_canvas_get_view (canvas)->centre.x - (before.x - 100 / scale)) < 0.5 / scale);
+  OX_WAIT_FOR (fabs (ox_canvas_get_view (canvas)->centre.y - (before.y + 100 / scale)) < 0.5 / scale);
+  g_assert_false (ox_session_is_modified (ox_window_get_session (window)));
+  ox_ui_close (window);
+}
+
+/* A letter chooses a tool only while the floor has the focus; typed into a tool it stays a unit. */
+static void
+test_letters (void)
+{
+  OxWindow *window = ox_ui_open (NULL);
+  OxCanvas *canvas = ox_window_get_canvas (window);
+  GtkWidget *widget = GTK_WIDGET (canvas);
+
+  gtk_widget_grab_focus (widget);
+  ox_ui_point (widget, 300, 20);
+  ox_ui_keys (widget, "r");
+  OX_WAIT_FOR (ox_canvas_get_tool (canvas) == OX_TOOL_ROOM_CORNERS);
+  ox_ui_click (widget, 200, 300);
+  ox_ui_keys (widget, "250cm\t0\n");
+  g_assert_cmpint (ox_canvas_get_tool (canvas), ==, OX_TOOL_ROOM_CORNERS);
+  ox_ui_keys (widget, "2\t90\n\n");
+  OX_WAIT_FOR (ox_session_get_job (ox_window_get_session (window))->n_rooms == 1);
+  g_assert_cmpfloat_with_epsilon (ox_ring_area (ox_session_get_job (ox_window_get_session (window))->rooms[0]->ring),
+                                  2.5, 1e-9);
+  ox_ui_keys (widget, "\033");
+  OX_WAIT_FOR (ox_canvas_get_tool (canvas) == OX_TOOL_SELECT);
+  ox_ui_close (window);
+}
+
+/* A room without a pointer: the arrows move a place, Enter clicks there, sizes are typed. */
+static void
+test_keyboard_alone (void)
+{
+  OxWindow *window = ox_ui_open (NULL);
+  OxCanvas *canvas = ox_window_get_canvas (window);
+  static const char sizes[] = "6\t4\n";
+
+  ox_canvas_set_tool (canvas, OX_TOOL_ROOM_RECTANGLE);
+  ox_canvas_key (canvas, &(OxKey){ .name = OX_KEY_LEFT });
+  ox_canvas_key (canvas, &(OxKey){ .name = OX_KEY_ENTER });
+  for (const char *p = sizes; *p != '\0'; p++)
+    ox_canvas_key (canvas, &(OxKey){ .name = *p == '\t'   ? OX_KEY_TAB
+                                             : *p == '\n' ? OX_KEY_ENTER
+                                                          : OX_KEY_SIGN,
+                                     .sign = (gunichar) *p });
+  g_assert_cmpuint (ox_session_get_job (ox_window_get_session (window))->n_rooms, ==, 1);
+  g_assert_cmpfloat_with_epsilon (ox_ring_area (ox_session_get_job (ox_window_get_session (window))->rooms[0]->ring),
+                                  24, 1e-9);
+  ox_ui_close (window);
+}
+
+/* The plan is seen: the middle of a blasted room has not the colour of the empty canvas beside it. */
+static void
+test_picture (void)
+{
+  g_autoptr (OxJob) job = ox_test_floor_rectangle (30, 20, "compact");
+  OxWindow *window = ox_ui_open (job);
+  GtkWidget *canvas = GTK_WIDGET (ox_window_get_canvas (window));
+  g_autoptr (GdkTexture) texture = ox_ui_picture (canvas);
+  gsize width = (gsize) gdk_texture_get_width (texture);
+  gsize height = (gsize) gdk_texture_get_height (texture);
+  g_autofree guint32 *pixels = g_new (guint32, width * height);
+  guint other = 0;
+
+  gdk_texture_download (texture, (guchar *) pixels, width * 4);
+  for (gsize y = height / 2 - 40; y < height / 2 + 40; y++)
+    for (gsize x = width / 2 - 40; x < width / 2 + 40; x++)
+      other += pixels[y * width + x] != pixels[3 * width + 3];
+  g_assert_cmpuint (other, >, 80 * 80 / 2);
+  ox_ui_close (window);
+}
+
+static void
+test_accessible_description (void)
+{
+  g_autoptr (OxJob) job = ox_test_floor_rectangle (30, 20, "compact");
+  OxWindow *window = ox_ui_open (job);
+  GtkAccessible *canvas = GTK_ACCESSIBLE (ox_window_get_canvas (window));
+
+  gtk_test_accessible_assert_property (canvas, GTK_ACCESSIBLE_PROPERTY_LABEL, "Floor");
+  gtk_test_accessible_assert_property (canvas, GTK_ACCESSIBLE_PROPERTY_DESCRIPTION,
+                                       "1 rooms, 0 obstacles; selected: nothing; tool: Select");
+  ox_session_select (ox_window_get_session (window), (const char *const[]){ job->rooms[0]->id, NULL });
+  g_assert_nonnull (gtk_test_accessible_check_property (canvas, GTK_ACCESSIBLE_PROPERTY_DESCRIPTION,
+                                                        "1 rooms, 0 obstacles; selected: nothing; tool: Select"));
+  ox_ui_close (window);
+}
+
+int
+main (int argc, char **argv)
+{
+  ox_ui_init (&argc, &argv);
+  g_test_add_func ("/app/canvas/fit", test_fit);
+  g_test_add_func ("/app/canvas/fit-of-nothing", test_fit_of_nothing);
+  g_test_add_func ("/app/canvas/wheel-zooms-at-pointer", test_wheel_zooms_at_pointer);
+  g_test_add_func ("/app/canvas/wheel-and-middle-button-pan", test_wheel_and_middle_button_pan);
+  g_test_add_func ("/app/canvas/letters", test_letters);
+  g_test_add_func ("/app/canvas/keyboard-alone", test_keyboard_alone);
+  g_test_add_func ("/app/canvas/picture", test_picture);
+  g_test_add_func ("/app/canvas/accessible-description", test_accessible_description);
+  return g_test_run ();
+}
