@@ -2,11 +2,14 @@
  * SPDX-License-Identifier: GPL-3.0-or-later
  */
 #include "sheets/measure.h"
+#include "base/number.h"
+#include <glib/gi18n-lib.h>
 #include <math.h>
 
 #define INCH 0.0254
 #define CENTIMETRE 0.01
-#define SQUARE_FOOT (0.3048 * 0.3048)
+#define FOOT 0.3048
+#define SQUARE_FOOT (FOOT * FOOT)
 #define SMALL_M2 1.0
 #define SMALL_FT2 10.0
 
@@ -34,4 +37,20 @@ ox_measure_area (OxUnits units, double square_metres)
     return ox_units_area_text (units, square_metres);
   g_autofree char *number = ox_measure_number (area, feet ? 1 : 2);
   return g_strdup_printf (feet ? "%s ft\xc2\xb2" : "%s m\xc2\xb2", number);
+}
+
+char *
+ox_measure_speed (OxUnits units, double m_per_min)
+{
+  gboolean feet = units == OX_UNITS_FEET;
+  g_autofree char *number = ox_number_text (feet ? m_per_min / FOOT : m_per_min, 1);
+  return g_strdup_printf (feet ? _ ("%s ft/min") : _ ("%s m/min"), number);
+}
+
+char *
+ox_measure_rate (OxUnits units, double m2_per_h)
+{
+  gboolean feet = units == OX_UNITS_FEET;
+  g_autofree char *number = ox_number_text (feet ? m2_per_h / SQUARE_FOOT : m2_per_h, 1);
+  return g_strdup_printf (feet ? _ ("%s ft\xc2\xb2/h") : _ ("%s m\xc2\xb2/h"), number);
 }

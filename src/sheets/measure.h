@@ -11,5 +11,7 @@ G_BEGIN_DECLS
 char *ox_measure_number (double value, guint decimals) G_GNUC_WARN_UNUSED_RESULT; /* all decimals written */
 char *ox_measure_length (OxUnits units, double metres) G_GNUC_WARN_UNUSED_RESULT; /* to 10 mm or to an inch */
 char *ox_measure_area (OxUnits units, double square_metres) G_GNUC_WARN_UNUSED_RESULT; /* small areas with one decimal more */
+char *ox_measure_speed (OxUnits units, double m_per_min) G_GNUC_WARN_UNUSED_RESULT; /* "6 m/min", "19.7 ft/min" */
+char *ox_measure_rate (OxUnits units, double m2_per_h) G_GNUC_WARN_UNUSED_RESULT; /* "4 m²/h", "43.1 ft²/h" */
 
 G_END_DECLS

@@ -12,10 +12,17 @@ add_figure (OxBlock *block, const char *what, const char *figure)
   ox_block_add_cells (block, FALSE, what, figure, NULL);
 }
 
+static char *
+hours_text (double hours)
+{
+  g_autofree char *number = ox_measure_number (hours, 2);
+  return g_strdup_printf (_ ("%s h"), number);
+}
+
 static void
 add_hours (OxBlock *block, const char *what, double hours)
 {
-  g_autofree char *figure = g_strdup_printf (_ ("%.2f h"), hours);
+  g_autofree char *figure = hours_text (hours);
   add_figure (block, what, figure);
 }
 
@@ -42,14 +49,14 @@ quantities_block (const OxSheetRun *run)
   g_autofree char *length = ox_measure_length (units, totals->strip_m);
   add_figure (block, _ ("Strips"), strips);
   add_figure (block, _ ("Length of all strips"), length);
-  g_autofree char *speed = ox_number_text (run->job->machine->travel_speed, 1),
-                  *rate = ox_number_text (run->job->rates.edge_m2_per_hour, 1);
-  g_autofree char *blasting = g_strdup_printf (_ ("Blasting, at %s m/min"), speed);
-  g_autofree char *hand = g_strdup_printf (_ ("Edge work, at %s m\xc2\xb2/h"), rate);
+  g_autofree char *speed = ox_measure_speed (units, run->job->machine->travel_speed);
+  g_autofree char *rate = ox_measure_rate (units, run->job->rates.edge_m2_per_hour);
+  g_autofree char *blasting = g_strdup_printf (_ ("Blasting, at %s"), speed);
+  g_autofree char *hand = g_strdup_printf (_ ("Edge work, at %s"), rate);
   add_hours (block, blasting, totals->strip_hours);
   add_hours (block, _ ("Moves between strips"), totals->move_hours);
   add_hours (block, hand, totals->edge_hours);
-  g_autofree char *labour = g_strdup_printf (_ ("%.2f h"), totals->labour_hours);
+  g_autofree char *labour = hours_text (totals->labour_hours);
   ox_block_add_cells (block, TRUE, _ ("Labour"), labour, NULL);
   return block;
 }

@@ -26,6 +26,10 @@ test_rounding (void)
   assert_is (ox_measure_area (OX_UNITS_METRES, 30.24), "30.2 m\xc2\xb2");
   assert_is (ox_measure_area (OX_UNITS_FEET, 0.09290304), "1.0 ft\xc2\xb2");
   assert_is (ox_measure_number (6, 1), "6.0");
+  assert_is (ox_measure_speed (OX_UNITS_METRES, 6), "6 m/min");
+  assert_is (ox_measure_speed (OX_UNITS_FEET, 6), "19.7 ft/min");      /* 6 / 0.3048 */
+  assert_is (ox_measure_rate (OX_UNITS_FEET, 4), "43.1 ft\xc2\xb2/h"); /* 4 / 0.3048^2 */
+  assert_is (ox_measure_rate (OX_UNITS_METRES, 4), "4 m\xc2\xb2/h");
 }
 
 static void

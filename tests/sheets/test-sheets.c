@@ -7,6 +7,7 @@
 #include "paint/svg.h"
 #include "sheets/hall.h"
 #include "support/ox-test.h"
+#include <locale.h>
 #include <string.h>
 
 /* one floor in metres and in feet, planned once for all tests */
@@ -123,6 +124,26 @@ test_same_job_same_bytes (void)
 }
 
 static void
+test_same_bytes_where_a_comma_parts_decimals (void)
+{
+  g_autofree char *before = g_strdup (setlocale (LC_ALL, NULL));
+  g_autoptr (OxPageSet) plain = make (OX_UNITS_METRES, "A3", OX_ORIENTATION_AUTO);
+  if (setlocale (LC_ALL, "de_DE.utf8") == NULL)
+    {
+      g_test_skip ("no German locale is installed");
+      return;
+    }
+  g_autoptr (OxPageSet) comma = make (OX_UNITS_METRES, "A3", OX_ORIENTATION_AUTO);
+  g_assert_cmpuint (comma->n_pages, ==, plain->n_pages);
+  for (guint i = 0; i < plain->n_pages; i++)
+    {
+      g_autoptr (GBytes) x = ox_svg_new (&plain->pages[i]), y = ox_svg_new (&comma->pages[i]);
+      g_assert_true (g_bytes_equal (x, y));
+    }
+  setlocale (LC_ALL, before);
+}
+
+static void
 test_refusals (void)
 {
   g_autoptr (OxJob) empty = ox_job_builder_end (ox_job_builder_new (NULL));
@@ -161,6 +182,7 @@ main (int argc, char **argv)
   g_test_add_func ("/sheets/set", test_order_and_texts_of_the_set);
   g_test_add_func ("/sheets/us-scale", test_us_scale_for_feet);
   g_test_add_func ("/sheets/same-bytes", test_same_job_same_bytes);
+  g_test_add_func ("/sheets/locale", test_same_bytes_where_a_comma_parts_decimals);
   g_test_add_func ("/sheets/refusals", test_refusals);
   g_test_add_func ("/sheets/kinds", test_kinds_are_read);
   int result = g_test_run ();
