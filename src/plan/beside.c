@@ -18,7 +18,7 @@ offsets_beside (const OxLayout *layout, const OxDraft *draft, const OxFrame *fra
   OxPoint a = ox_frame_from_floor (frame, ox_frame_to_floor (own, (OxPoint) { draft->x0, draft->y }));
   OxPoint b = ox_frame_from_floor (frame, ox_frame_to_floor (own, (OxPoint) { draft->x1, draft->y }));
   double lo = MAX (MIN (a.x, b.x), x.lo), hi = MIN (MAX (a.x, b.x), x.hi);
-  if (hi - lo <= layout->machine->blast_length)
+  if (hi <= lo)
     return FALSE;
   double slope = (b.y - a.y) / (b.x - a.x);
   *off = (OxSpan) { a.y + slope * (lo - a.x) - y, a.y + slope * (hi - a.x) - y };

@@ -115,5 +115,11 @@ gboolean ox_layout_finish (OxLayout *layout, const OxRun *run);
 /* ox_layout_trim: takes back what others cover as well: ends of strips, and whole ones */
 void ox_layout_trim (OxLayout *layout);
 
+/* ox_layout_prune: takes strips back that others cover all but a few hundredths of, measured exactly */
+void ox_layout_prune (OxLayout *layout);
+
+/* ox_layout_repair: finds the slots that stay open between strips, exactly, and lays strips over them where the body fits */
+void ox_layout_repair (OxLayout *layout);
+
 G_DEFINE_AUTOPTR_CLEANUP_FUNC (OxLayout, ox_layout_free)
 G_END_DECLS

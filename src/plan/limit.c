@@ -4,6 +4,7 @@
 #include "plan/limit.h"
 #include <stdlib.h>
 
+#define EASE 0.0001         /* m off each side of the body: on floor that fits it exactly the places would have no area, and be lost */
 #define FAN 24              /* headings of the fan: every 15 degrees */
 #define SAME_HEADING 0.0017 /* 0.1 degree */
 #define MAX_HEADINGS 120
@@ -50,9 +51,9 @@ ox_limit_new (const OxFloor *floor, const OxMachine *m, const OxRun *run)
       double angle = g_array_index (headings, double, i);
       if (ox_run_cancelled (run, NULL))
         return NULL;
-      g_autoptr (OxRegion) places = ox_region_erode_rectangle (floor->travel, m->rear, m->front + m->wall_gap, m->right + m->wall_gap,
-                                                               m->left + m->wall_gap, angle);
-      g_ptr_array_add (reached, ox_region_dilate_rectangle (places, half, half, across, across, angle));
+      g_autoptr (OxRegion) places = ox_region_erode_rectangle (floor->travel, m->rear, m->front + m->wall_gap,
+                                                               m->right + m->wall_gap - EASE, m->left + m->wall_gap - EASE, angle);
+      g_ptr_array_add (reached, ox_region_dilate_rectangle (places, half, half, across - EASE, across - EASE, angle));
     }
   g_autoptr (OxRegion) all = ox_region_union_many ((const OxRegion *const *) reached->pdata, reached->len);
   return ox_region_intersection (all, floor->target);

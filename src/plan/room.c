@@ -130,15 +130,11 @@ strip_seconds (const OxLayout *layout)
   return length / layout->machine->travel_speed * 60;
 }
 
-/* One way of doing the room: its labour in seconds at a guess, and the plan; NULL when cancelled. */
-static OxRoomPlan *
-try_work (OxLayout *layout, OxWays *ways, const OxRun *run, double *labour)
+/* One way of doing the room: lays its strips and says what labour they take, in seconds at a guess; FALSE when cancelled. */
+static gboolean
+try_work (OxLayout *layout, const OxWays *ways, const OxRun *run, double *labour)
 {
-  const OxFrame *frame = g_ptr_array_index (layout->frames, 0);
   layout->one_heading = !ox_ways_has_turns (ways);
-  OxRoomPlan *plan = g_new0 (OxRoomPlan, 1);
-  plan->angle = frame->angle;
-  plan->work = layout->work;
   if (ox_layout_mains (layout))
     {
       ox_layout_zones (layout);
@@ -153,18 +149,28 @@ try_work (OxLayout *layout, OxWays *ways, const OxRun *run, double *labour)
       ox_layout_trim (layout);
     }
   if (!finished)
-    {
-      g_free (plan);
-      return NULL;
-    }
-  ox_layout_close_slots (layout);
+    return FALSE;
   drop_pockets (layout, ways);
+  g_autoptr (GArray) legs = ox_legs_new (layout, ways);
+  *labour = strip_seconds (layout) + ox_cover_left (layout->cover) * ox_layout_hand_seconds (layout)
+            + ox_order_legs (legs, layout->machine, run);
+  return TRUE;
+}
+
+/* The last touches on the layout that was chosen, and its order of work. */
+static OxRoomPlan *
+finish_plan (OxLayout *layout, const OxWays *ways, const OxRun *run)
+{
+  OxRoomPlan *plan = g_new0 (OxRoomPlan, 1);
+  ox_layout_close_slots (layout);
+  ox_layout_repair (layout);
+  ox_layout_prune (layout);
+  plan->angle = ((const OxFrame *) g_ptr_array_index (layout->frames, 0))->angle;
   plan->first_y = layout->first_y;
   plan->spacing = layout->spacing;
   plan->lanes = layout->n_main_lanes;
   plan->legs = ox_legs_new (layout, ways);
-  *labour = strip_seconds (layout) + ox_cover_left (layout->cover) * ox_layout_hand_seconds (layout)
-            + ox_order_legs (plan->legs, layout->machine, run);
+  ox_order_legs (plan->legs, layout->machine, run);
   return plan;
 }
 
@@ -181,27 +187,26 @@ OxRoomPlan *
 ox_room_plan_new (const OxFloor *floor, guint room, const OxJob *job, OxWays *ways, const OxRun *run)
 {
   g_autoptr (GArray) directions = list_directions (job->rooms[room]);
-  g_autoptr (OxRoomPlan) best = NULL;
+  g_autoptr (OxLayout) best = NULL;
   double least = INFINITY;
+  gboolean turns = ox_ways_has_turns (ways);
   for (guint d = 0; d < directions->len; d++)
     for (OxWork work = OX_WORK_SERPENTINE; work <= OX_WORK_BACKWARD; work++)
       {
         double angle = g_array_index (directions, Direction, d).angle, labour = INFINITY;
-        gboolean turns = ox_ways_has_turns (ways);
         if (work == OX_WORK_SERPENTINE ? !turns : turns && !worth_one_way (floor, room, angle))
           continue;
         g_autoptr (OxLayout) layout = ox_layout_new (floor, room, job, angle, work);
-        g_autoptr (OxRoomPlan) plan = try_work (layout, ways, run, &labour);
-        if (plan == NULL)
+        if (!try_work (layout, ways, run, &labour))
           return NULL;
         if (labour < least - 1e-6)
           {
             least = labour;
-            g_clear_pointer (&best, ox_room_plan_free);
-            best = g_steal_pointer (&plan);
+            g_clear_pointer (&best, ox_layout_free);
+            best = g_steal_pointer (&layout);
           }
       }
-  return g_steal_pointer (&best);
+  return finish_plan (best, ways, run);
 }
 
 void

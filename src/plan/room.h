@@ -11,7 +11,6 @@ typedef struct
   double angle;          /* radians, main direction */
   double first_y, spacing; /* lane grid in the frame of that direction */
   guint lanes;
-  OxWork work;
 } OxRoomPlan;
 
 /* ox_room_plan_new:

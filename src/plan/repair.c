@@ -1,0 +1,125 @@
+/* Oxturn: plan/repair - open slots between strips, found exactly, get a strip over them.
+ * SPDX-License-Identifier: GPL-3.0-or-later
+ *
+ * Where strips of directions a hair apart meet, or ends leave off side by side, floor can stay open that is much narrower than a strip and shows
+ * as a stripe. It costs little to run over it once more, and a client sees it.
+ */
+#include "plan/layout.h"
+
+#define LEAST_LENGTH 0.25 /* m */
+#define LEAST_WIDTH 0.0005
+
+static OxRegion *
+open_floor (const OxLayout *layout)
+{
+  guint n = layout->drafts->len;
+  g_autofree OxPoint *corners = g_new (OxPoint, 4 * n + 1);
+  for (guint i = 0; i < n; i++)
+    {
+      const OxDraft *draft = &g_array_index (layout->drafts, OxDraft, i);
+      const OxFrame *frame = g_ptr_array_index (layout->frames, draft->frame);
+      OxBand band = ox_layout_band (layout, draft);
+      double h = band.width / 2;
+      OxPoint quad[4] = { { band.x0, band.y - h }, { band.x1, band.y - h }, { band.x1, band.y + h }, { band.x0, band.y + h } };
+      for (guint k = 0; k < 4; k++)
+        corners[4 * i + k] = ox_frame_to_floor (frame, quad[k]);
+    }
+  g_autoptr (OxRegion) covered = ox_region_union_quads (corners, n);
+  return ox_region_difference (layout->target, covered);
+}
+
+/* What of the open floor is narrower than a quarter of a strip: the rest is what is left after shrinking and growing again. */
+static OxRegion *
+thin_parts (const OxLayout *layout, const OxRegion *open)
+{
+  double off = layout->machine->blast_width / 8;
+  g_autoptr (OxRegion) core = ox_region_offset (open, -off, FALSE);
+  g_autoptr (OxRegion) wide = ox_region_offset (core, off + 0.001, FALSE);
+  return ox_region_difference (open, wide);
+}
+
+/* The box of a thin part in the frame in which it is flattest. */
+static guint
+flattest_frame (const OxLayout *layout, const OxRegion *part, OxBox *out)
+{
+  guint best = 0;
+  double least = INFINITY;
+  for (guint f = 0; f < layout->frames->len; f++)
+    {
+      OxBox box = OX_BOX_EMPTY;
+      for (guint i = 0; i < part->n_points; i++)
+        ox_box_add (&box, ox_frame_from_floor (g_ptr_array_index (layout->frames, f), part->points[i]));
+      if (box.y1 - box.y0 < least)
+        {
+          least = box.y1 - box.y0;
+          best = f;
+          *out = box;
+        }
+    }
+  return best;
+}
+
+static gboolean
+covered_at (const OxLayout *layout, const OxRegion *open, const OxFrame *frame, OxPoint p)
+{
+  OxPoint q = ox_frame_to_floor (frame, p);
+  return ox_region_contains (layout->target, q) && !ox_region_contains (open, q);
+}
+
+/* Strips on both sides along most of its length make it a slot; floor beside a wall is none. */
+static gboolean
+is_slot (const OxLayout *layout, const OxRegion *open, const OxFrame *frame, OxBox box)
+{
+  guint both = 0, all = 0;
+  for (double x = box.x0 + 0.025; x < box.x1; x += 0.05, all++)
+    both += covered_at (layout, open, frame, (OxPoint) { x, box.y0 - 0.01 }) && covered_at (layout, open, frame, (OxPoint) { x, box.y1 + 0.01 });
+  return both * 0.05 >= LEAST_LENGTH && both * 2 > all;
+}
+
+/* Lays a strip that covers the box, on the first lane beside its middle where one fits. */
+static gboolean
+cover_box (OxLayout *layout, guint index, OxBox box)
+{
+  const OxMachine *m = layout->machine;
+  double half = m->blast_length / 2, room = m->blast_width / 2 - (box.y1 - box.y0) / 2 - 0.002;
+  static const double tries[] = { 0, 0.5, -0.5, 0.95, -0.95 };
+  for (guint t = 0; t < G_N_ELEMENTS (tries); t++)
+    for (int sign = -1; sign <= 1; sign += 2)
+      {
+        g_autoptr (GArray) spans = g_array_new (FALSE, FALSE, sizeof (OxSpan));
+        double y = (box.y0 + box.y1) / 2 + tries[t] * room;
+        ox_frame_spans (g_ptr_array_index (layout->frames, index), y, sign, spans);
+        for (guint i = 0; i < spans->len; i++)
+          {
+            OxSpan span = g_array_index (spans, OxSpan, i);
+            double x0 = box.x0 + half - 0.005, x1 = box.x1 - half + 0.005;
+            double lack = MAX (ox_layout_least (layout) - (x1 - x0), 0);
+            x0 = MAX (span.lo, x0 - lack / 2);
+            x1 = MIN (span.hi, MAX (x1, x0 + ox_layout_least (layout)));
+            x0 = MIN (x0, MAX (span.lo, x1 - ox_layout_least (layout)));
+            if (x1 - x0 < ox_layout_least (layout) || x0 - half > box.x0 + 0.01 || x1 + half < box.x1 - 0.01)
+              continue;
+            OxDraft draft = { index, ox_layout_lane (layout, index, y), sign, y, x0, x1, OX_STRIP_CROSSWISE, FALSE, span.lo, span.hi };
+            ox_layout_add (layout, &draft);
+            return TRUE;
+          }
+      }
+  return FALSE;
+}
+
+void
+ox_layout_repair (OxLayout *layout)
+{
+  g_autoptr (OxRegion) open = open_floor (layout);
+  g_autoptr (OxRegion) thin = thin_parts (layout, open);
+  for (guint i = 0; i < thin->n_parts && !layout->one_heading; i++)
+    {
+      g_autoptr (OxRegion) part = ox_region_get_part (thin, i);
+      OxBox box = OX_BOX_EMPTY;
+      guint index = flattest_frame (layout, part, &box);
+      if (box.x1 - box.x0 < LEAST_LENGTH || box.y1 - box.y0 > layout->machine->blast_width * 0.6 || box.y1 - box.y0 < LEAST_WIDTH)
+        continue;
+      if (is_slot (layout, open, g_ptr_array_index (layout->frames, index), box))
+        cover_box (layout, index, box);
+    }
+}
