@@ -166,8 +166,8 @@ note_line (const Load *load, const xmlNode *node)
   g_autofree char *id = ox_read_text (&load->reader, node, "id", "");
   gsize line = GPOINTER_TO_SIZE (g_hash_table_lookup (load->lines, id));
   if (line > 0)
-    return ox_read_fail (&load->reader, node, _ ("id “%s” is that of the item in line %" G_GSIZE_FORMAT " already"), id,
-                         line - 1);
+    return ox_read_fail (&load->reader, node, _ ("id “%s” is that of the item in line %u already"), id,
+                         (guint) (line - 1));
   g_hash_table_insert (load->lines, g_steal_pointer (&id), GSIZE_TO_POINTER (xmlGetLineNo (node) + 1));
   return TRUE;
 }

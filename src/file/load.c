@@ -30,8 +30,8 @@ read_all (FILE *file, const char *path, gsize most, GByteArray *into, GError **e
       if (into->len + n > most)
         {
           g_autofree char *shown = g_filename_display_name (path);
-          g_set_error (error, OX_FILE_ERROR, OX_FILE_ERROR_TOO_LARGE,
-                       _ ("%s has more than %" G_GSIZE_FORMAT " MB; no more is read"), shown, most / (1024 * 1024));
+          g_set_error (error, OX_FILE_ERROR, OX_FILE_ERROR_TOO_LARGE, _ ("%s has more than %u MB; no more is read"),
+                       shown, (guint) (most / (1024 * 1024)));
           return FALSE;
         }
       g_byte_array_append (into, buffer, (guint) n);

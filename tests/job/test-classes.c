@@ -5,74 +5,75 @@
 #include "support/ox-test.h"
 
 /* Plans are compared with one another by these figures, so they are fixed for the class. */
+static const OxMachine fixed_figures[] = {
+  { .class_id = (char *) "compact",
+    .blast_width = 0.210,
+    .blast_length = 0.08,
+    .front = 0.35,
+    .rear = 1.25,
+    .left = 0.19,
+    .right = 0.19,
+    .wall_gap = 0.02,
+    .min_overlap = 0.020,
+    .turn_radius = 0.75,
+    .min_strip = 0.5,
+    .travel_speed = 6,
+    .walk_speed = 30,
+    .swing_s = 15,
+    .phases = 1 },
+  { .class_id = (char *) "medium",
+    .blast_width = 0.330,
+    .blast_length = 0.10,
+    .front = 0.45,
+    .rear = 1.40,
+    .left = 0.27,
+    .right = 0.27,
+    .wall_gap = 0.03,
+    .min_overlap = 0.030,
+    .turn_radius = 0.90,
+    .min_strip = 0.6,
+    .travel_speed = 8,
+    .walk_speed = 30,
+    .swing_s = 18,
+    .phases = 3 },
+  { .class_id = (char *) "large",
+    .blast_width = 0.500,
+    .blast_length = 0.12,
+    .front = 0.55,
+    .rear = 1.60,
+    .left = 0.36,
+    .right = 0.36,
+    .wall_gap = 0.03,
+    .min_overlap = 0.040,
+    .turn_radius = 1.10,
+    .min_strip = 0.8,
+    .travel_speed = 10,
+    .walk_speed = 30,
+    .swing_s = 22,
+    .phases = 3 },
+  { .class_id = (char *) "offset",
+    .blast_width = 0.250,
+    .blast_length = 0.08,
+    .front = 0.40,
+    .rear = 1.30,
+    .left = 0.16,
+    .right = 0.28,
+    .wall_gap = 0.02,
+    .min_overlap = 0.025,
+    .turn_radius = 0.85,
+    .min_strip = 0.5,
+    .travel_speed = 7,
+    .walk_speed = 30,
+    .swing_s = 16,
+    .phases = 1 },
+};
+
 static void
 test_fixed_figures (void)
 {
-  static const OxMachine rows[] = {
-    { .class_id = (char *) "compact",
-      .blast_width = 0.210,
-      .blast_length = 0.08,
-      .front = 0.35,
-      .rear = 1.25,
-      .left = 0.19,
-      .right = 0.19,
-      .wall_gap = 0.02,
-      .min_overlap = 0.020,
-      .turn_radius = 0.75,
-      .min_strip = 0.5,
-      .travel_speed = 6,
-      .walk_speed = 30,
-      .swing_s = 15,
-      .phases = 1 },
-    { .class_id = (char *) "medium",
-      .blast_width = 0.330,
-      .blast_length = 0.10,
-      .front = 0.45,
-      .rear = 1.40,
-      .left = 0.27,
-      .right = 0.27,
-      .wall_gap = 0.03,
-      .min_overlap = 0.030,
-      .turn_radius = 0.90,
-      .min_strip = 0.6,
-      .travel_speed = 8,
-      .walk_speed = 30,
-      .swing_s = 18,
-      .phases = 3 },
-    { .class_id = (char *) "large",
-      .blast_width = 0.500,
-      .blast_length = 0.12,
-      .front = 0.55,
-      .rear = 1.60,
-      .left = 0.36,
-      .right = 0.36,
-      .wall_gap = 0.03,
-      .min_overlap = 0.040,
-      .turn_radius = 1.10,
-      .min_strip = 0.8,
-      .travel_speed = 10,
-      .walk_speed = 30,
-      .swing_s = 22,
-      .phases = 3 },
-    { .class_id = (char *) "offset",
-      .blast_width = 0.250,
-      .blast_length = 0.08,
-      .front = 0.40,
-      .rear = 1.30,
-      .left = 0.16,
-      .right = 0.28,
-      .wall_gap = 0.02,
-      .min_overlap = 0.025,
-      .turn_radius = 0.85,
-      .min_strip = 0.5,
-      .travel_speed = 7,
-      .walk_speed = 30,
-      .swing_s = 16,
-      .phases = 1 },
-  };
-  for (guint i = 0; i < G_N_ELEMENTS (rows); i++)
+  for (guint i = 0; i < G_N_ELEMENTS (fixed_figures); i++)
     {
-      const OxMachine *found = ox_classes_find (rows[i].class_id);
+      const OxMachine *found = ox_classes_find (fixed_figures[i].class_id);
       g_assert_true (found == ox_classes_get (i));
       OxMachine fixed = *found;
       fixed.start_s = fixed.hopper_kg = fixed.flow_kg_min = fixed.loss_share = 0;
@@ -80,7 +81,7 @@ test_fixed_figures (void)
       fixed.volts = fixed.amperes = fixed.cord_length = fixed.cord_mm2 = 0;
       fixed.name = NULL;
       fixed.n_wear = 0;
-      g_assert_true (ox_machine_equal (&fixed, &rows[i]));
+      g_assert_true (ox_machine_equal (&fixed, &fixed_figures[i]));
     }
 }
 
