@@ -384,14 +384,14 @@ ox_canvas_snapshot (GtkWidget *widget, GtkSnapshot *snapshot)
 {
   OxCanvas *self = OX_CANVAS (widget);
   GskRoundedRect frame;
-  guint32 accent = ox_style_get (OX_STYLE_ACCENT)->ink[ox_palette_of (widget)];
-  GdkRGBA colour = { (float) ((accent >> 16) & 0xff) / 255, (float) ((accent >> 8) & 0xff) / 255,
-                     (float) (accent & 0xff) / 255, 1 };
+  GdkRGBA colour;
 
   gtk_widget_snapshot_child (widget, self->floor, snapshot);
   gtk_widget_snapshot_child (widget, self->overlay, snapshot);
   if (!gtk_widget_has_visible_focus (widget))
     return;
+  if (!gtk_style_context_lookup_color (gtk_widget_get_style_context (widget), "theme_selected_bg_color", &colour))
+    gtk_style_context_get_color (gtk_widget_get_style_context (widget), &colour);
   gsk_rounded_rect_init_from_rect (
       &frame, &GRAPHENE_RECT_INIT (1, 1, (float) self->view.width_px - 2, (float) self->view.height_px - 2), 0);
   gtk_snapshot_append_border (snapshot, &frame, (float[4]){ 2, 2, 2, 2 },

@@ -75,6 +75,7 @@ make_obstacle_kinds (void)
 typedef struct
 {
   OxSession *session;  /* Borrowed */
+  GtkWidget *frame;    /* Borrowed: heading and list, hidden while there is nothing to list */
   GtkStringList *rows; /* Borrowed from the view: "R1 Room 1", ... */
 } ItemList;
 
@@ -107,6 +108,7 @@ list_update (GtkWidget *view)
   g_ptr_array_add (rows, NULL);
   gtk_string_list_splice (self->rows, 0, g_list_model_get_n_items (G_LIST_MODEL (self->rows)),
                           (const char *const *) rows->pdata);
+  gtk_widget_set_visible (self->frame, rows->len > 1);
 }
 
 static void
@@ -144,10 +146,10 @@ make_list (OxSession *session)
   GtkStringList *rows = gtk_string_list_new (NULL);
   GtkWidget *view = gtk_list_view_new (GTK_SELECTION_MODEL (gtk_no_selection_new (G_LIST_MODEL (rows))), factory);
   GtkWidget *scrolled = gtk_scrolled_window_new ();
+  GtkWidget *box = gtk_box_new (GTK_ORIENTATION_VERTICAL, 6);
   ItemList *self = g_new0 (ItemList, 1);
 
-  self->session = session;
-  self->rows = rows;
+  *self = (ItemList){ .session = session, .frame = box, .rows = rows };
   g_signal_connect (factory, "setup", G_CALLBACK (row_setup_cb), NULL);
   g_signal_connect (factory, "bind", G_CALLBACK (row_bind_cb), NULL);
   gtk_list_view_set_single_click_activate (GTK_LIST_VIEW (view), TRUE);
@@ -161,7 +163,9 @@ make_list (OxSession *session)
   gtk_scrolled_window_set_policy (GTK_SCROLLED_WINDOW (scrolled), GTK_POLICY_NEVER, GTK_POLICY_AUTOMATIC);
   gtk_scrolled_window_set_min_content_height (GTK_SCROLLED_WINDOW (scrolled), LIST_HEIGHT_PX);
   gtk_widget_add_css_class (scrolled, "frame");
-  return scrolled;
+  gtk_box_append (GTK_BOX (box), ox_heading_new (_ ("On this floor")));
+  gtk_box_append (GTK_BOX (box), scrolled);
+  return box;
 }
 
 GtkWidget *
@@ -172,7 +176,6 @@ ox_floor_panel_new (OxSession *session)
   gtk_box_append (GTK_BOX (root), make_tools ());
   gtk_box_append (GTK_BOX (root), make_obstacle_kinds ());
   gtk_box_append (GTK_BOX (root), ox_inspector_new (session));
-  gtk_box_append (GTK_BOX (root), ox_heading_new (_ ("On this floor")));
   gtk_box_append (GTK_BOX (root), make_list (session));
   return root;
 }
