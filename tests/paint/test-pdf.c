@@ -48,7 +48,8 @@ test_sizes_and_metadata (Fixture *fixture, gconstpointer data)
   g_assert_nonnull (strstr (out, "612 x 792 pts (letter)"));
   g_assert_nonnull (strstr (out, "Hall 3"));
   g_assert_nonnull (strstr (out, "H. Ostrevik"));
-  g_assert_nonnull (strstr (out, "2026-03-04T12:00:00Z"));
+  g_assert_nonnull (strstr (out, "CreationDate:    2026-03-04T12:00:00Z"));
+  g_assert_nonnull (strstr (out, "ModDate:         2026-03-04T12:00:00Z"));
   g_assert_nonnull (strstr (out, "Pages:           2"));
 }
 

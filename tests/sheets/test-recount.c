@@ -1,16 +1,18 @@
-/* Oxturn: an independent recount: a crew drawing as librsvg paints it, its pixels counted against the plan's areas
+/* Oxturn: an independent recount of a crew drawing: pixels as librsvg paints them, words as poppler finds them
  * SPDX-License-Identifier: GPL-3.0-or-later
  *
- * Of the exported SVG only the outlines of one layer are kept, filled with one flat colour without smoothing;
- * rsvg-convert paints them. A pixel counts when its middle is covered, so the number of pixels tends to the area as
- * their number grows.
+ * Of the exported SVG only the outlines of one layer are kept, filled with one flat colour without smoothing; rsvg-convert paints them.
+ * A pixel counts when its middle is covered, so the number of pixels tends to the area as their number grows; the drawing is turned by
+ * an odd angle, lest sides that run along rows of pixels all err the same way.
  */
+#include "paint/export.h"
 #include "paint/svg.h"
 #include "sheets/hall.h"
 #include "sheets/sheets.h"
 #include "support/ox-test.h"
 #include <cairo.h>
 #include <libxml/parser.h>
+#include <stdio.h>
 #include <string.h>
 
 #define PIXELS_PER_MM 10.0
@@ -127,10 +129,72 @@ test_pixels_agree_with_the_plan (void)
   ox_test_near (black_area (&scope->pages[0], "strips", 100) / plan->totals.blasted_m2, 1, 0.005);
 }
 
+/* read_words: boxes of all words of a PDF in points, page by page one below another, each without the room above and
+ * below its capitals */
+static GArray *
+read_words (const char *listing)
+{
+  GArray *words = g_array_new (FALSE, FALSE, sizeof (OxBox));
+  double below = 0;
+  g_auto (GStrv) lines = g_strsplit (listing, "\n", -1);
+  for (guint i = 0; lines[i] != NULL; i++)
+    {
+      OxBox b;
+      below += strstr (lines[i], "<page ") != NULL ? 1e5 : 0;
+      const char *word = strstr (lines[i], "<word ");
+      if (word == NULL
+          || sscanf (word, "<word xMin=\"%lf\" yMin=\"%lf\" xMax=\"%lf\" yMax=\"%lf\"", &b.x0, &b.y0, &b.x1, &b.y1)
+                 != 4)
+        continue;
+      double cut = 0.18 * MIN (b.x1 - b.x0, b.y1 - b.y0);
+      b = (OxBox){ b.x0 + cut, b.y0 + cut + below, b.x1 - cut, b.y1 - cut + below };
+      g_array_append_val (words, b);
+    }
+  return words;
+}
+
+/* What poppler finds in the PDF: no word stands in another. */
+static void
+test_no_word_overlaps_another (void)
+{
+  g_autofree char *program = g_find_program_in_path ("pdftotext");
+  if (program == NULL)
+    {
+      g_test_skip ("pdftotext is not installed");
+      return;
+    }
+  g_autoptr (OxJob) job = ox_test_hall (OX_UNITS_METRES);
+  g_autoptr (OxPlan) plan = ox_test_plan (job);
+  OxSheetOptions options = OX_SHEET_OPTIONS_INIT;
+  g_autoptr (GError) error = NULL;
+  g_autoptr (OxPageSet) set = ox_sheets_new (job, plan, &options, &error);
+  g_assert_no_error (error);
+  char *folder = ox_test_folder_new ();
+  g_autofree char *pdf = g_build_filename (folder, "sheets.pdf", NULL);
+  g_assert_true (ox_export_write (set, pdf, NULL, &error));
+  g_autofree char *listing = NULL;
+  const char *const argv[] = { "pdftotext", "-bbox", pdf, "-", NULL };
+  g_assert_true (
+      g_spawn_sync (NULL, (char **) argv, NULL, G_SPAWN_SEARCH_PATH, NULL, NULL, &listing, NULL, NULL, &error));
+  ox_test_folder_free (folder);
+  g_autoptr (GArray) words = read_words (listing);
+  g_assert_cmpuint (words->len, >, 500);
+  for (guint i = 0; i < words->len; i++)
+    for (guint k = 0; k < i; k++)
+      {
+        OxBox a = g_array_index (words, OxBox, i), b = g_array_index (words, OxBox, k);
+        if (a.x0 < b.x1 && b.x0 < a.x1 && a.y0 < b.y1 && b.y0 < a.y1)
+          g_test_message ("two words at %.1f, %.1f mm from the upper left corner", a.x0 / 72 * 25.4,
+                          fmod (a.y0, 1e5) / 72 * 25.4);
+        g_assert_false (a.x0 < b.x1 && b.x0 < a.x1 && a.y0 < b.y1 && b.y0 < a.y1);
+      }
+}
+
 int
 main (int argc, char **argv)
 {
   g_test_init (&argc, &argv, NULL);
   g_test_add_func ("/recount/pixels", test_pixels_agree_with_the_plan);
+  g_test_add_func ("/recount/words", test_no_word_overlaps_another);
   return g_test_run ();
 }
