@@ -24,19 +24,24 @@ order_block (const OxSheetRun *run)
 {
   const OxTotals *totals = &run->plan->totals;
   const OxMachine *machine = run->job->machine;
+  OxUnits units = run->job->units;
   OxBlock *block = ox_block_new (_ ("Order of work"), run->form.block_mm, run->form.body_mm);
-  g_autofree char *speed = ox_measure_speed (run->job->units, machine->travel_speed),
-                  *hours = ox_measure_number (totals->labour_hours, 1);
-  g_autofree char *width = ox_units_length_text (run->job->units, machine->blast_width, TRUE);
-  g_autofree char *overlap = ox_units_length_text (run->job->units, machine->min_overlap, TRUE);
-  g_autofree char *steps[] = {
-    g_strdup (_ ("Snap the chalk lines from the base walls. The middle of the pattern follows them.")),
-    g_strdup (_ ("Start at strip 1, at the flag. Follow the numbers; arrows stand where a strip stops.")),
-    g_strdup_printf (_ ("%s at %s, blast width %s, overlap %s or more."), machine->name, speed, width, overlap),
-    g_strdup (_ ("Open the valve as the machine starts to roll, close it before it stands.")),
-    g_strdup_printf (ngettext ("%u strip and %u edge areas: about %s hours, edge work counted.",
-                               "%u strips and %u edge areas: about %s hours, edge work counted.", totals->strips),
-                     totals->strips, run->plan->n_edges, hours),
+  g_autofree char *speed = ox_measure_speed (units, machine->travel_speed);
+  g_autofree char *hours = ox_measure_number (totals->labour_hours, 1);
+  g_autofree char *width = ox_units_length_text (units, machine->blast_width, TRUE);
+  g_autofree char *overlap = ox_units_length_text (units, machine->min_overlap, TRUE);
+  g_autofree char *settings
+      = g_strdup_printf (_ ("%s at %s, blast width %s, overlap %s or more."), machine->name, speed, width, overlap);
+  g_autofree char *amount
+      = g_strdup_printf (ngettext ("%u strip and %u edge areas: about %s hours, edge work counted.",
+                                   "%u strips and %u edge areas: about %s hours, edge work counted.", totals->strips),
+                         totals->strips, run->plan->n_edges, hours);
+  const char *const steps[] = {
+    _ ("Snap the chalk lines from the base walls. The middle of the pattern follows them."),
+    _ ("Start at strip 1, at the flag. Follow the numbers; arrows stand where a strip stops."),
+    settings,
+    _ ("Open the valve as the machine starts to roll, close it before it stands."),
+    amount,
   };
   for (guint i = 0; i < G_N_ELEMENTS (steps); i++)
     {

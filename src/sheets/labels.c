@@ -4,6 +4,7 @@
 #include "sheets/labels.h"
 
 #define CELL_MM 10.0
+#define CELL_ROW G_GINT64_CONSTANT (0x80000000) /* more cells than any row has */
 
 typedef struct
 {
@@ -77,7 +78,7 @@ parted_along (const Place *a, const Place *b)
 static gint64
 cell_number (double x, double y)
 {
-  return ((gint64) floor (x / CELL_MM) << 32) ^ ((gint64) floor (y / CELL_MM) & 0xffffffff);
+  return (gint64) floor (x / CELL_MM) * CELL_ROW + (gint64) floor (y / CELL_MM);
 }
 
 static void

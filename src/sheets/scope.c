@@ -1,5 +1,7 @@
-/* Oxturn: sheets/scope - the scope drawing: what is prepared, what is left out, what is hand work; read and signed by
- * the client. SPDX-License-Identifier: GPL-3.0-or-later
+/* Oxturn: sheets/scope - the scope drawing: what is prepared, what is left out, what is hand work.
+ * SPDX-License-Identifier: GPL-3.0-or-later
+ *
+ * The client reads and signs it.
  */
 #include "drawing/text.h"
 #include "sheets/dimension.h"
