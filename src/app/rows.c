@@ -36,7 +36,7 @@ ox_rows_add (GtkGrid *rows, const char *name, GtkWidget *widget)
   gtk_label_set_mnemonic_widget (GTK_LABEL (label), widget);
   gtk_label_set_xalign (GTK_LABEL (label), 0);
   gtk_label_set_wrap (GTK_LABEL (label), TRUE);
-  gtk_label_set_width_chars (GTK_LABEL (label), 12);
+  gtk_label_set_width_chars (GTK_LABEL (label), 15);
   gtk_label_set_max_width_chars (GTK_LABEL (label), 19);
   gtk_widget_set_hexpand (widget, TRUE);
   gtk_grid_attach (rows, label, 0, row, 1, 1);

@@ -158,9 +158,15 @@ state_changed_cb (OxWindow *self)
   ox_window_update_actions (self);
 }
 
+/* An edit that went through makes the refusal before it old news. */
 static void
 job_changed_cb (OxWindow *self)
 {
+  if (self->told_id != 0)
+    {
+      g_clear_handle_id (&self->told_id, g_source_remove);
+      ox_window_show_hint (self);
+    }
   update_welcome (self);
 }
 
@@ -225,6 +231,7 @@ make_header (OxWindow *self)
   self->menu = GTK_MENU_BUTTON (menu);
   gtk_menu_button_set_icon_name (self->menu, "open-menu-symbolic");
   gtk_menu_button_set_menu_model (self->menu, model);
+  gtk_menu_button_set_primary (self->menu, TRUE);
   gtk_widget_set_tooltip_text (menu, _ ("Main menu"));
   gtk_accessible_update_property (GTK_ACCESSIBLE (menu), GTK_ACCESSIBLE_PROPERTY_LABEL, _ ("Main menu"), -1);
   gtk_header_bar_pack_end (GTK_HEADER_BAR (bar), menu);

@@ -26,8 +26,9 @@ keys_text (const OxActionRow *row)
   return g_string_free (text, FALSE);
 }
 
+/* The groups are grids of their own; @columns keeps their columns in line. */
 static void
-add_row (GtkGrid *grid, int line, const OxActionRow *row)
+add_row (GtkGrid *grid, int line, const OxActionRow *row, GtkSizeGroup *const columns[2])
 {
   g_autofree char *keys = keys_text (row);
   g_autofree char *name = ox_without_mnemonic (_ (row->label));
@@ -41,11 +42,13 @@ add_row (GtkGrid *grid, int line, const OxActionRow *row)
     {
       gtk_label_set_xalign (GTK_LABEL (texts[i]), 0);
       gtk_grid_attach (grid, texts[i], i, line, 1, 1);
+      if (i < 2)
+        gtk_size_group_add_widget (columns[i], texts[i]);
     }
 }
 
 static GtkWidget *
-make_group (OxActionGroup group)
+make_group (OxActionGroup group, GtkSizeGroup *const columns[2])
 {
   GtkWidget *box = gtk_box_new (GTK_ORIENTATION_VERTICAL, 6);
   GtkWidget *title = gtk_label_new (ox_action_group_title (group));
@@ -58,7 +61,7 @@ make_group (OxActionGroup group)
   gtk_widget_add_css_class (title, "section");
   for (guint i = 0; i < n; i++)
     if (rows[i].group == group && rows[i].keys[0] != NULL)
-      add_row (GTK_GRID (grid), line++, &rows[i]);
+      add_row (GTK_GRID (grid), line++, &rows[i], columns);
   gtk_box_append (GTK_BOX (box), title);
   gtk_box_append (GTK_BOX (box), grid);
   return box;
@@ -68,14 +71,16 @@ GtkWindow *
 ox_keys_present (GtkWindow *parent)
 {
   GtkWindow *window = g_object_new (GTK_TYPE_WINDOW, "transient-for", parent, "destroy-with-parent", TRUE, "title",
-                                    _ ("Keyboard Shortcuts"), "default-width", 720, "default-height", 560, NULL);
+                                    _ ("Keyboard Shortcuts"), "default-width", 860, "default-height", 560, NULL);
   GtkWidget *scrolled = gtk_scrolled_window_new ();
   GtkWidget *box = gtk_box_new (GTK_ORIENTATION_VERTICAL, 18);
   GtkEventController *keys = gtk_shortcut_controller_new ();
+  g_autoptr (GtkSizeGroup) names = gtk_size_group_new (GTK_SIZE_GROUP_HORIZONTAL);
+  g_autoptr (GtkSizeGroup) accels = gtk_size_group_new (GTK_SIZE_GROUP_HORIZONTAL);
 
   gtk_widget_add_css_class (box, "page");
   for (guint i = 0; i < OX_N_GROUPS; i++)
-    gtk_box_append (GTK_BOX (box), make_group (i));
+    gtk_box_append (GTK_BOX (box), make_group (i, (GtkSizeGroup *[2]){ accels, names }));
   gtk_scrolled_window_set_child (GTK_SCROLLED_WINDOW (scrolled), box);
   gtk_scrolled_window_set_policy (GTK_SCROLLED_WINDOW (scrolled), GTK_POLICY_NEVER, GTK_POLICY_AUTOMATIC);
   gtk_window_set_child (window, scrolled);
