@@ -4,25 +4,50 @@
 #include "plan/layout.h"
 
 #define MOST_WEDGE 0.03 /* m */
+#define MOST_LOST 0.05  /* m of its length that a strip may lose when it is moved across */
 #define LEAST_SLOT 0.25 /* m: shorter ones are crumbs */
 #define NEARLY_PARALLEL (2 * G_PI / 180)
 
-/* A draft strip seen from the frame of another direction, as far as it lies beside the stretch of @x on the lane at @y there: how far off to the side
- * it is at both ends. FALSE when it is not parallel to within two degrees or not beside it. */
+/* A draft strip seen from a stretch of a lane in another frame, as far as it lies beside it: how far off to the side it is at both ends of what they
+ * share, and where that is. */
+typedef struct
+{
+  double far, near; /* m, absolute */
+  int side;         /* +1 above the stretch, -1 below */
+  OxSpan shared;
+} Neighbour;
+
+/* FALSE when the draft is not parallel to within two degrees, not beside the stretch, or crosses it. */
 static gboolean
-offsets_beside (const OxLayout *layout, const OxDraft *draft, const OxFrame *frame, double y, OxSpan x, OxSpan *off)
+lies_beside (const OxLayout *layout, const OxDraft *draft, const OxFrame *frame, double y, OxSpan x, Neighbour *out)
 {
   const OxFrame *own = g_ptr_array_index (layout->frames, draft->frame);
   if (fabs (sin (own->angle - frame->angle)) > sin (NEARLY_PARALLEL))
     return FALSE;
   OxPoint a = ox_frame_from_floor (frame, ox_frame_to_floor (own, (OxPoint) { draft->x0, draft->y }));
   OxPoint b = ox_frame_from_floor (frame, ox_frame_to_floor (own, (OxPoint) { draft->x1, draft->y }));
-  double lo = MAX (MIN (a.x, b.x), x.lo), hi = MIN (MAX (a.x, b.x), x.hi);
-  if (hi <= lo)
+  OxSpan shared = { MAX (MIN (a.x, b.x), x.lo), MIN (MAX (a.x, b.x), x.hi) };
+  if (shared.hi <= shared.lo)
     return FALSE;
   double slope = (b.y - a.y) / (b.x - a.x);
-  *off = (OxSpan) { a.y + slope * (lo - a.x) - y, a.y + slope * (hi - a.x) - y };
-  return TRUE;
+  double p = a.y + slope * (shared.lo - a.x) - y, q = a.y + slope * (shared.hi - a.x) - y;
+  *out = (Neighbour) { MAX (fabs (p), fabs (q)), MIN (fabs (p), fabs (q)), p > 0 ? 1 : -1, shared };
+  return p * q > 0;
+}
+
+/* Whether another strip lies between the stretch and the neighbour along nearly all of what they share. */
+static gboolean
+is_parted (const OxLayout *layout, guint frame, double y, const Neighbour *neighbour)
+{
+  for (guint i = 0; i < layout->drafts->len; i++)
+    {
+      Neighbour other;
+      if (lies_beside (layout, &g_array_index (layout->drafts, OxDraft, i), g_ptr_array_index (layout->frames, frame), y, neighbour->shared, &other)
+          && other.side == neighbour->side && other.far < neighbour->near - 1e-6
+          && other.shared.hi - other.shared.lo > 0.8 * (neighbour->shared.hi - neighbour->shared.lo))
+        return TRUE;
+    }
+  return FALSE;
 }
 
 double
@@ -32,14 +57,11 @@ ox_layout_slot_shift (const OxLayout *layout, guint frame, double y, OxSpan x)
   double most = m->blast_width - m->min_overlap;
   for (guint i = 0; i < layout->drafts->len; i++)
     {
-      OxSpan off;
-      if (!offsets_beside (layout, &g_array_index (layout->drafts, OxDraft, i), g_ptr_array_index (layout->frames, frame), y, x, &off)
-          || off.lo * off.hi <= 0)
-        continue;
-      double far = MAX (fabs (off.lo), fabs (off.hi)), near = MIN (fabs (off.lo), fabs (off.hi));
+      Neighbour n;
       /* Strips that draw apart along their length leave a wedge, which the next lanes fill, and no slot. */
-      if (far - near < MOST_WEDGE && far > most + 1e-4 && near < m->blast_width * 1.25)
-        return off.lo > 0 ? far - most : most - far;
+      if (lies_beside (layout, &g_array_index (layout->drafts, OxDraft, i), g_ptr_array_index (layout->frames, frame), y, x, &n)
+          && n.far - n.near < MOST_WEDGE && n.far > most + 1e-4 && n.near < m->blast_width * 1.25 && !is_parted (layout, frame, y, &n))
+        return n.side * (n.far - most);
     }
   return 0;
 }
@@ -116,14 +138,10 @@ ox_layout_cut_noses (OxLayout *layout)
   gboolean any = FALSE;
   for (guint i = 0; i < layout->drafts->len; i++)
     {
-      OxDraft *draft = &g_array_index (layout->drafts, OxDraft, i);
-      OxDraft cut = *draft;
+      OxDraft cut = g_array_index (layout->drafts, OxDraft, i);
       if (!cut_nose (layout, &cut))
         continue;
-      OxBand before = ox_layout_band (layout, draft), after = ox_layout_band (layout, &cut);
-      ox_cover_add (layout->cover, &before, -1);
-      ox_cover_add (layout->cover, &after, 1);
-      *draft = cut;
+      ox_layout_replace (layout, i, &cut);
       any = TRUE;
     }
   return any;
@@ -163,36 +181,38 @@ is_open (const OxLayout *layout, guint self, double shift)
   return open * 0.05 >= LEAST_SLOT;
 }
 
+/* Moves draft @i across by @shift where it fits there; FALSE when it does not, or would lie badly there too. */
+static gboolean
+move_across (OxLayout *layout, guint i, double shift)
+{
+  OxDraft old = g_array_index (layout->drafts, OxDraft, i), moved = old;
+  OxSpan span;
+  if (!ox_frame_find_span (g_ptr_array_index (layout->frames, old.frame), old.y + shift, old.sign, (OxSpan) { old.x0, old.x1 }, MOST_LOST, &span))
+    return FALSE;
+  moved.y += shift;
+  moved.x0 = MAX (old.x0, span.lo);
+  moved.x1 = MIN (old.x1, span.hi);
+  if (moved.x1 - moved.x0 < ox_layout_least (layout))
+    return FALSE;
+  moved.lane = ox_layout_lane (layout, moved.frame, moved.y);
+  moved.kind = OX_STRIP_CROSSWISE;
+  ox_layout_replace (layout, i, &moved);
+  if (ox_layout_slot_shift (layout, moved.frame, moved.y, (OxSpan) { moved.x0, moved.x1 }) == 0)
+    return TRUE;
+  ox_layout_replace (layout, i, &old);
+  return FALSE;
+}
+
 void
 ox_layout_close_slots (OxLayout *layout)
 {
+  const OxMachine *m = layout->machine;
   for (guint i = 0; i < layout->drafts->len; i++)
     {
-      OxDraft *draft = &g_array_index (layout->drafts, OxDraft, i);
-      OxSpan x = { draft->x0, draft->x1 };
-      double shift = draft->grid ? 0 : ox_layout_slot_shift (layout, draft->frame, draft->y, x);
-      if (shift == 0 || !is_open (layout, i, shift))
-        continue;
-      OxDraft moved = *draft;
-      g_autoptr (GArray) spans = g_array_new (FALSE, FALSE, sizeof (OxSpan));
-      moved.y += shift;
-      ox_frame_spans (g_ptr_array_index (layout->frames, draft->frame), moved.y, draft->sign, spans);
-      for (guint k = 0; k < spans->len; k++)
-        {
-          OxSpan span = g_array_index (spans, OxSpan, k);
-          if (span.lo > draft->x0 + 0.05 || span.hi < draft->x1 - 0.05)
-            continue;
-          moved.x0 = MAX (draft->x0, span.lo);
-          moved.x1 = MIN (draft->x1, span.hi);
-          if (moved.x1 - moved.x0 < ox_layout_least (layout))
-            continue;
-          OxBand before = ox_layout_band (layout, draft), after = ox_layout_band (layout, &moved);
-          ox_cover_add (layout->cover, &before, -1);
-          ox_cover_add (layout->cover, &after, 1);
-          moved.lane = ox_layout_lane (layout, moved.frame, moved.y);
-          moved.kind = OX_STRIP_CROSSWISE;
-          *draft = moved;
-          break;
-        }
+      const OxDraft *draft = &g_array_index (layout->drafts, OxDraft, i);
+      double shift = draft->grid ? 0 : ox_layout_slot_shift (layout, draft->frame, draft->y, (OxSpan) { draft->x0, draft->x1 });
+      /* Neighbours that overlap by less than they must leave nothing open, but an unsteady hand would. */
+      if (shift != 0 && (fabs (shift) < m->min_overlap || is_open (layout, i, shift)))
+        move_across (layout, i, shift);
     }
 }

@@ -238,7 +238,7 @@ gather (Finish *finish)
       add_along (finish, &g_array_index (stretches, OxStretch, i));
 }
 
-/* Moves the candidate next to its neighbour; FALSE when it does not fit there or is worth nothing there. */
+/* Moves the candidate across by @shift and rates it there; FALSE when it does not fit or is worth nothing there. */
 static gboolean
 shift_candidate (Finish *finish, const Candidate *c, double shift, Candidate *out)
 {
@@ -261,7 +261,13 @@ shift_candidate (Finish *finish, const Candidate *c, double shift, Candidate *ou
     }
   rate_candidate (finish, out);
   g_array_set_size (finish->spans, kept);
-  return out->rate > 0 && ox_layout_slot_shift (layout, out->frame, out->y, (OxSpan) { out->x0, out->x1 }) == 0;
+  return out->rate > 0;
+}
+
+static double
+slot_shift (const Finish *finish, const Candidate *c)
+{
+  return ox_layout_slot_shift (finish->layout, c->frame, c->y, (OxSpan) { c->x0, c->x1 });
 }
 
 /* A strip on a chalk line of the lane grid is a main strip wherever it was laid. */
@@ -272,30 +278,60 @@ on_grid (const OxLayout *layout, const Candidate *c)
   return c->frame == 0 && layout->n_main_lanes > 0 && fabs (c->y - layout->first_y - round (k) * layout->spacing) < 1e-6;
 }
 
+static void
+lay (Finish *finish, const Candidate *c)
+{
+  OxLayout *layout = finish->layout;
+  OxDraft draft = { .frame = c->frame, .sign = c->sign, .y = c->y, .x0 = c->x0, .x1 = c->x1, .lo = c->span.lo, .hi = c->span.hi };
+  draft.lane = ox_layout_lane (layout, c->frame, c->y);
+  draft.kind = on_grid (layout, c) ? OX_STRIP_MAIN : OX_STRIP_CROSSWISE;
+  ox_layout_add (layout, &draft);
+}
+
+/* Between two neighbours that are a little too far apart for one strip two are laid, one beside each. */
+static gboolean
+lay_pair (Finish *finish, const Candidate *first, double shift)
+{
+  OxLayout *layout = finish->layout;
+  Candidate second = *first;
+  double seconds = 2 * ((first->x1 - first->x0) / layout->machine->travel_speed * 60 + finish->move_seconds);
+  second.y += shift;
+  if (first->gain * ox_layout_hand_seconds (layout) < seconds
+      || !ox_frame_find_span (g_ptr_array_index (layout->frames, second.frame), second.y, second.sign,
+                              (OxSpan) { second.x0, second.x1 }, 0.01, &second.span))
+    return FALSE;
+  second.x0 = MAX (second.x0, second.span.lo);
+  second.x1 = MIN (second.x1, second.span.hi);
+  if (second.x1 - second.x0 < ox_layout_least (layout))
+    return FALSE;
+  lay (finish, first);
+  if (slot_shift (finish, &second) != 0)
+    {
+      ox_layout_remove (layout, layout->drafts->len - 1);
+      return FALSE;
+    }
+  lay (finish, &second);
+  return TRUE;
+}
+
 static gboolean
 lay_candidate (Finish *finish, const Candidate *c)
 {
-  OxLayout *layout = finish->layout;
-  Candidate laid = *c;
-  double shift = ox_layout_slot_shift (layout, c->frame, c->y, (OxSpan) { c->x0, c->x1 });
-  if (shift != 0 && !shift_candidate (finish, c, shift, &laid))
-    return FALSE;
+  Candidate laid = *c, nearer;
+  double shift = slot_shift (finish, c);
+  if (shift != 0)
+    {
+      if (!shift_candidate (finish, c, shift, &laid))
+        return FALSE;
+      shift = slot_shift (finish, &laid);
+      if (shift != 0)
+        return lay_pair (finish, &laid, shift);
+    }
   OxSpan where;
-  double nose = ox_layout_nose_shift (layout, laid.frame, laid.y, (OxSpan) { laid.x0, laid.x1 }, &where);
-  Candidate nearer;
-  if (nose != 0 && shift_candidate (finish, &laid, nose, &nearer))
+  double nose = ox_layout_nose_shift (finish->layout, laid.frame, laid.y, (OxSpan) { laid.x0, laid.x1 }, &where);
+  if (nose != 0 && shift_candidate (finish, &laid, nose, &nearer) && slot_shift (finish, &nearer) == 0)
     laid = nearer;
-  OxDraft draft = { laid.frame,
-                    ox_layout_lane (layout, laid.frame, laid.y),
-                    laid.sign,
-                    laid.y,
-                    laid.x0,
-                    laid.x1,
-                    on_grid (layout, &laid) ? OX_STRIP_MAIN : OX_STRIP_CROSSWISE,
-                    FALSE,
-                    laid.span.lo,
-                    laid.span.hi };
-  ox_layout_add (layout, &draft);
+  lay (finish, &laid);
   return TRUE;
 }
 

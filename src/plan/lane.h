@@ -58,6 +58,9 @@ OxPoint ox_frame_from_floor (const OxFrame *frame, OxPoint p);
  */
 void ox_frame_spans (const OxFrame *frame, double y, int sign, GArray *out);
 
+/* ox_frame_find_span: the span as above that holds all of @x but for @slack m at either end; FALSE when there is none, @out is then untouched */
+gboolean ox_frame_find_span (const OxFrame *frame, double y, int sign, OxSpan x, double slack, OxSpan *out);
+
 G_DEFINE_AUTOPTR_CLEANUP_FUNC (OxSideIndex, ox_side_index_free)
 G_DEFINE_AUTOPTR_CLEANUP_FUNC (OxFrame, ox_frame_free)
 G_END_DECLS

@@ -102,6 +102,16 @@ ox_layout_add (OxLayout *layout, const OxDraft *draft)
 }
 
 void
+ox_layout_replace (OxLayout *layout, guint i, const OxDraft *draft)
+{
+  OxDraft *old = &g_array_index (layout->drafts, OxDraft, i);
+  OxBand before = ox_layout_band (layout, old), after = ox_layout_band (layout, draft);
+  ox_cover_add (layout->cover, &before, -1);
+  ox_cover_add (layout->cover, &after, 1);
+  *old = *draft;
+}
+
+void
 ox_layout_remove (OxLayout *layout, guint i)
 {
   OxBand band = ox_layout_band (layout, &g_array_index (layout->drafts, OxDraft, i));

@@ -73,8 +73,9 @@ int ox_layout_find_frame (const OxLayout *layout, double angle, double length);
 /* ox_layout_lane: index of the lane at @y in @frame, made when none lies within 0.2 mm */
 guint ox_layout_lane (OxLayout *layout, guint frame, double y);
 
-/* ox_layout_add, ox_layout_remove: a draft and its cover; removing keeps the order of the others */
+/* ox_layout_add, ox_layout_replace, ox_layout_remove: a draft and its cover; removing keeps the order of the others */
 void ox_layout_add (OxLayout *layout, const OxDraft *draft);
+void ox_layout_replace (OxLayout *layout, guint i, const OxDraft *draft);
 void ox_layout_remove (OxLayout *layout, guint i);
 OxBand ox_layout_band (const OxLayout *layout, const OxDraft *draft);
 

@@ -6,17 +6,10 @@
 static gboolean
 can_reverse (const OxLayout *layout, const OxDraft *draft)
 {
-  g_autoptr (GArray) spans = g_array_new (FALSE, FALSE, sizeof (OxSpan));
-  if (layout->one_heading)
-    return FALSE;
-  ox_frame_spans (g_ptr_array_index (layout->frames, draft->frame), draft->y, -draft->sign, spans);
-  for (guint i = 0; i < spans->len; i++)
-    {
-      const OxSpan *span = &g_array_index (spans, OxSpan, i);
-      if (span->lo <= draft->x0 && draft->x1 <= span->hi)
-        return TRUE;
-    }
-  return FALSE;
+  OxSpan span;
+  return !layout->one_heading
+         && ox_frame_find_span (g_ptr_array_index (layout->frames, draft->frame), draft->y, -draft->sign,
+                                (OxSpan) { draft->x0, draft->x1 }, 0, &span);
 }
 
 static void

@@ -84,10 +84,9 @@ trim_all (OxLayout *layout, OxStripKind kind)
           ox_layout_remove (layout, i);
           continue;
         }
-      ox_cover_add (layout->cover, &band, -1);
-      trim_draft (layout, draft, own);
-      band = ox_layout_band (layout, draft);
-      ox_cover_add (layout->cover, &band, 1);
+      OxDraft trimmed = *draft;
+      trim_draft (layout, &trimmed, own);
+      ox_layout_replace (layout, i, &trimmed);
       i++;
     }
 }

@@ -84,6 +84,15 @@ pays (const OxLayout *layout, const OxDraft *draft, OxProfile *profile)
   return cells * profile->sample_m2 * ox_layout_hand_seconds (layout) > seconds;
 }
 
+/* Whether the strip fits where it was shifted to, and leaves no slot there. */
+static gboolean
+fits_at (const OxLayout *layout, const OxDraft *draft)
+{
+  OxSpan x = { draft->x0, draft->x1 }, span;
+  return ox_frame_find_span (g_ptr_array_index (layout->frames, draft->frame), draft->y, draft->sign, x, 0, &span)
+         && ox_layout_slot_shift (layout, draft->frame, draft->y, x) == 0;
+}
+
 /* One lane of a zone, at @y; zones of walls that face each other over a narrow floor are fitted together. */
 static void
 lay_lane (OxLayout *layout, const OxStretch *stretch, double y, int sign)
@@ -101,9 +110,11 @@ lay_lane (OxLayout *layout, const OxStretch *stretch, double y, int sign)
       if (x.hi - x.lo < ox_layout_least (layout))
         continue;
       OxDraft draft = { stretch->frame, 0, sign, y, x.lo, x.hi, OX_STRIP_CROSSWISE, FALSE, span->lo, span->hi };
-      if (!pays (layout, &draft, &profile) || ox_layout_slot_shift (layout, stretch->frame, y, x) != 0)
+      double shift = ox_layout_slot_shift (layout, stretch->frame, y, x);
+      draft.y += shift;
+      if ((shift != 0 && !fits_at (layout, &draft)) || !pays (layout, &draft, &profile))
         continue;
-      draft.lane = ox_layout_lane (layout, stretch->frame, y);
+      draft.lane = ox_layout_lane (layout, stretch->frame, draft.y);
       ox_layout_add (layout, &draft);
     }
 }
