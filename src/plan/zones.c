@@ -71,6 +71,25 @@ make_zone (const OxLayout *layout, const OxStretch *stretch, double angle)
   return zone;
 }
 
+/* Zones of two walls that face each other across a narrow floor, and together fill it, share one even grid. */
+static void
+fit_to_facing (const OxLayout *layout, const OxStretch *stretch, const OxStretch *facing, guint facing_lanes, Zone *zone)
+{
+  const OxMachine *m = layout->machine;
+  double across = (facing->y - stretch->y) * stretch->inside;
+  double shared = MIN (stretch->x1, facing->x1) - MAX (stretch->x0, facing->x0);
+  double band = across - 2 * zone->first;
+  if (facing->frame != stretch->frame || facing->inside == stretch->inside || band <= 0
+      || shared < 0.7 * MIN (stretch->x1 - stretch->x0, facing->x1 - facing->x0))
+    return;
+  guint lanes = ox_production_lanes (band + m->blast_width, m->blast_width, m->min_overlap);
+  if (zone->lanes + facing_lanes + 1 < lanes)
+    return;
+  zone->spacing = ox_production_spacing (band + m->blast_width, m->blast_width, lanes);
+  /* The wall that looks up has the middle lane. */
+  zone->lanes = stretch->inside > 0 ? (lanes + 1) / 2 : lanes / 2;
+}
+
 /* Whether the strip covers floor that its time is worth. */
 static gboolean
 pays (const OxLayout *layout, const OxDraft *draft, OxProfile *profile)
@@ -119,26 +138,40 @@ lay_lane (OxLayout *layout, const OxStretch *stretch, double y, int sign)
     }
 }
 
+/* Angle between a stretch and the lanes of the main direction, 0 to 90 degrees. */
+static double
+stretch_angle (const OxLayout *layout, const OxStretch *stretch)
+{
+  const OxFrame *frame = g_ptr_array_index (layout->frames, stretch->frame);
+  return fabs (remainder (frame->angle - ((const OxFrame *) g_ptr_array_index (layout->frames, 0))->angle, G_PI));
+}
+
+static void
+lay_zone (OxLayout *layout, const GArray *stretches, guint index)
+{
+  const OxStretch *stretch = &g_array_index (stretches, OxStretch, index);
+  Zone zone = make_zone (layout, stretch, stretch_angle (layout, stretch));
+  for (guint i = 0; i < stretches->len; i++)
+    {
+      const OxStretch *facing = &g_array_index (stretches, OxStretch, i);
+      if (i != index && stretch_angle (layout, facing) >= LEAST_ANGLE)
+        fit_to_facing (layout, stretch, facing, make_zone (layout, facing, stretch_angle (layout, facing)).lanes, &zone);
+    }
+  for (guint k = 0; k < zone.lanes; k++)
+    lay_lane (layout, stretch, stretch->y + stretch->inside * (zone.first + k * zone.spacing),
+              k % 2 == 0 ? zone.first_sign : -zone.first_sign);
+}
+
 void
 ox_layout_zones (OxLayout *layout)
 {
   const OxMachine *m = layout->machine;
-  const OxFrame *main_frame = g_ptr_array_index (layout->frames, 0);
   g_autoptr (GArray) stretches = g_array_new (FALSE, FALSE, sizeof (OxStretch));
   if (layout->one_heading)
     return;
   /* Shorter than this a zone's own strips would need zones again. */
   ox_boundary_sides (layout, m->rear + m->front + m->min_strip, MAX_FRAMES, stretches);
   for (guint i = 0; i < stretches->len; i++)
-    {
-      const OxStretch *stretch = &g_array_index (stretches, OxStretch, i);
-      const OxFrame *frame = g_ptr_array_index (layout->frames, stretch->frame);
-      double angle = fabs (remainder (frame->angle - main_frame->angle, G_PI));
-      if (angle < LEAST_ANGLE)
-        continue;
-      Zone zone = make_zone (layout, stretch, angle);
-      for (guint k = 0; k < zone.lanes; k++)
-        lay_lane (layout, stretch, stretch->y + stretch->inside * (zone.first + k * zone.spacing),
-                  k % 2 == 0 ? zone.first_sign : -zone.first_sign);
-    }
+    if (stretch_angle (layout, &g_array_index (stretches, OxStretch, i)) >= LEAST_ANGLE)
+      lay_zone (layout, stretches, i);
 }
