@@ -152,6 +152,7 @@ test_accessible_description (void)
   g_autoptr (OxJob) job = ox_test_floor_rectangle (30, 20, "compact");
   OxWindow *window = ox_ui_open (job);
   GtkAccessible *canvas = GTK_ACCESSIBLE (ox_window_get_canvas (window));
+  g_autofree char *other = NULL;
 
   gtk_test_accessible_assert_property (canvas, GTK_ACCESSIBLE_PROPERTY_LABEL, "Floor");
   gtk_test_accessible_assert_property (canvas, GTK_ACCESSIBLE_PROPERTY_DESCRIPTION,

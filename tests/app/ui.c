@@ -69,13 +69,21 @@ ox_ui_name (GtkWidget *widget)
   return g_strdup ("");
 }
 
+static gboolean
+is_called (GtkWidget *widget, const char *label)
+{
+  g_autofree char *other
+      = gtk_test_accessible_check_property (GTK_ACCESSIBLE (widget), GTK_ACCESSIBLE_PROPERTY_LABEL, label);
+
+  return other == NULL;
+}
+
 static GtkWidget *
 find (GtkWidget *root, GType type, const char *label)
 {
   if (!gtk_widget_get_visible (root))
     return NULL;
-  if (g_type_is_a (G_OBJECT_TYPE (root), type)
-      && gtk_test_accessible_check_property (GTK_ACCESSIBLE (root), GTK_ACCESSIBLE_PROPERTY_LABEL, label) == NULL)
+  if (g_type_is_a (G_OBJECT_TYPE (root), type) && is_called (root, label))
     return root;
   for (GtkWidget *child = gtk_widget_get_first_child (root); child != NULL; child = gtk_widget_get_next_sibling (child))
     {
