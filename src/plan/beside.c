@@ -5,7 +5,9 @@
 
 #define MOST_WEDGE 0.03 /* m */
 #define MOST_LOST 0.05  /* m of its length that a strip may lose when it is moved across */
+#define MOST_MISSED 2.0 /* shortest strips: a longer one is worth more than its neighbour's full overlap */
 #define LEAST_SLOT 0.25 /* m: shorter ones are crumbs */
+#define TRULY_PARALLEL 0.0017 /* m a metre */
 #define NEARLY_PARALLEL (2 * G_PI / 180)
 
 /* A draft strip seen from a stretch of a lane in another frame, as far as it lies beside it: how far off to the side it is at both ends of what they
@@ -33,6 +35,33 @@ lies_beside (const OxLayout *layout, const OxDraft *draft, const OxFrame *frame,
   double p = a.y + slope * (shared.lo - a.x) - y, q = a.y + slope * (shared.hi - a.x) - y;
   *out = (Neighbour) { MAX (fabs (p), fabs (q)), MIN (fabs (p), fabs (q)), p > 0 ? 1 : -1, shared };
   return p * q > 0;
+}
+
+gboolean
+ox_layout_joins (const OxLayout *layout, guint i)
+{
+  const OxMachine *m = layout->machine;
+  const OxDraft *draft = &g_array_index (layout->drafts, OxDraft, i);
+  g_autoptr (GArray) beside = g_array_new (FALSE, FALSE, sizeof (Neighbour));
+  for (guint k = 0; k < layout->drafts->len; k++)
+    {
+      Neighbour n;
+      if (k != i
+          && lies_beside (layout, &g_array_index (layout->drafts, OxDraft, k), g_ptr_array_index (layout->frames, draft->frame), draft->y,
+                          (OxSpan) { draft->x0, draft->x1 }, &n)
+          && n.near < m->blast_width && n.far - n.near < TRULY_PARALLEL * (n.shared.hi - n.shared.lo))
+        g_array_append_val (beside, n);
+    }
+  for (guint a = 0; a < beside->len; a++)
+    for (guint b = 0; b < beside->len; b++)
+      {
+        const Neighbour *p = &g_array_index (beside, Neighbour, a), *q = &g_array_index (beside, Neighbour, b);
+        double apart = p->far + q->far;
+        if (p->side > 0 && q->side < 0 && MIN (p->shared.hi, q->shared.hi) > MAX (p->shared.lo, q->shared.lo)
+            && apart > m->blast_width - m->min_overlap + 4 * OX_GRID && apart < 1.25 * m->blast_width)
+          return TRUE;
+      }
+  return FALSE;
 }
 
 /* Whether another strip lies between the stretch and the neighbour along nearly all of what they share. */
@@ -214,5 +243,39 @@ ox_layout_close_slots (OxLayout *layout)
       /* Neighbours that overlap by less than they must leave nothing open, but an unsteady hand would. */
       if (shift != 0 && (fabs (shift) < m->min_overlap || is_open (layout, i, shift)))
         move_across (layout, i, shift);
+    }
+}
+
+/* Mean width of what draft @i alone covers, over the length where it does. */
+static double
+own_width (const OxLayout *layout, guint i, OxProfile *profile)
+{
+  OxBand band = ox_layout_band (layout, &g_array_index (layout->drafts, OxDraft, i));
+  guint cells = 0, steps = 0;
+  ox_cover_profile (layout->cover, &band, 1, profile);
+  for (guint k = 0; k < profile->counts->len; k++)
+    {
+      guint n = g_array_index (profile->counts, guint, k);
+      cells += n;
+      steps += n > 0;
+    }
+  return steps > 0 ? cells * profile->sample_m2 / (steps * profile->step) : 0;
+}
+
+void
+ox_layout_settle (OxLayout *layout)
+{
+  const OxMachine *m = layout->machine;
+  g_autoptr (GArray) counts = g_array_new (FALSE, FALSE, sizeof (guint));
+  OxProfile profile = { .counts = counts };
+  for (guint i = layout->drafts->len; i > 0; i--)
+    {
+      const OxDraft *draft = &g_array_index (layout->drafts, OxDraft, i - 1);
+      double shift = draft->grid ? 0 : ox_layout_slot_shift (layout, draft->frame, draft->y, (OxSpan) { draft->x0, draft->x1 });
+      if (fabs (shift) < 4 * OX_GRID || fabs (shift) > m->min_overlap || draft->x1 - draft->x0 > MOST_MISSED * m->min_strip)
+        continue;
+      double width = own_width (layout, i - 1, &profile);
+      if (width == 0 || width > m->blast_width / 3)
+        ox_layout_remove (layout, i - 1);
     }
 }

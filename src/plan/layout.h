@@ -99,8 +99,16 @@ double ox_layout_nose_shift (const OxLayout *layout, guint frame, double y, OxSp
  * Returns: whether any was cut */
 gboolean ox_layout_cut_noses (OxLayout *layout);
 
-/* ox_layout_close_slots: moves strips that are not of the lane grid across, where trimming has left an open slot beside them */
+/* ox_layout_close_slots: moves strips that are not of the lane grid across, where trimming has left an open slot beside them or too little overlap */
 void ox_layout_close_slots (OxLayout *layout);
+
+/* ox_layout_settle: takes strips back that still overlap a neighbour by too little and can neither move nor be missed only by a slot; what they
+ * covered of their own becomes edge work */
+void ox_layout_settle (OxLayout *layout);
+
+/* ox_layout_joins: whether draft @i lies between two that would be too far apart without it to overlap as they must: it stays even where they cover
+ * all of it */
+gboolean ox_layout_joins (const OxLayout *layout, guint i);
 
 /* ox_layout_mains: lays the main strips: an even grid of lanes over the width that can be reached, strips cut by what stands in the way.
  * Returns: FALSE when no strip fits */

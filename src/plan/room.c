@@ -165,6 +165,10 @@ finish_plan (OxLayout *layout, const OxWays *ways, const OxRun *run)
   ox_layout_close_slots (layout);
   ox_layout_repair (layout);
   ox_layout_prune (layout);
+  /* What was taken back may have parted strips, and what moves may cover others. */
+  ox_layout_close_slots (layout);
+  ox_layout_settle (layout);
+  ox_layout_prune (layout);
   plan->angle = ((const OxFrame *) g_ptr_array_index (layout->frames, 0))->angle;
   plan->first_y = layout->first_y;
   plan->spacing = layout->spacing;

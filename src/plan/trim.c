@@ -81,7 +81,10 @@ trim_all (OxLayout *layout, OxStripKind kind)
         }
       if (!own_part (layout, &band, &profile, &own, &own_m2) || is_idle (layout, &band, own, own_m2))
         {
-          ox_layout_remove (layout, i);
+          if (ox_layout_joins (layout, i))
+            i++;
+          else
+            ox_layout_remove (layout, i);
           continue;
         }
       OxDraft trimmed = *draft;

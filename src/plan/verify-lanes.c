@@ -89,6 +89,24 @@ judge_gap (OxVerify *verify, guint index, const Neighbour *n, OxPiece x)
     }
 }
 
+gboolean
+ox_verify_joins (OxVerify *verify, guint index)
+{
+  const OxMachine *m = verify->machine;
+  g_autoptr (GArray) left = neighbours_of (verify, index, 1);
+  g_autoptr (GArray) right = neighbours_of (verify, index, -1);
+  for (guint i = 0; i < left->len; i++)
+    for (guint k = 0; k < right->len; k++)
+      {
+        const Neighbour *a = &g_array_index (left, Neighbour, i), *b = &g_array_index (right, Neighbour, k);
+        double apart = a->y - b->y;
+        if (MIN (a->x.b, b->x.b) - MAX (a->x.a, b->x.a) > m->blast_length
+            && apart > m->blast_width - m->min_overlap + OX_VERIFY_OVERLAP_TOLERANCE && apart < 1.25 * m->blast_width)
+          return TRUE;
+      }
+  return FALSE;
+}
+
 static void
 judge_pair (OxVerify *verify, guint index, const Neighbour *n, OxPiece x)
 {

@@ -46,6 +46,10 @@ void ox_verify_subtract_cover (OxVerify *verify, OxAxes axes, double y, GArray *
 /* ox_verify_cover_piece: where the line at height @y of some axes runs inside the four @corners given in them; FALSE when nowhere */
 gboolean ox_verify_cover_piece (const OxPoint corners[4], double y, OxPiece *piece);
 
+/* ox_verify_joins: whether strip @index lies between two that would be too far apart without it to overlap as they must: it is not laid for nothing
+ * even where they cover all of it */
+gboolean ox_verify_joins (OxVerify *verify, guint index);
+
 void ox_verify_account (OxVerify *verify); /* rule 3 and the totals */
 void ox_verify_strips (OxVerify *verify);  /* rules 1 and 6, and the target */
 void ox_verify_lanes (OxVerify *verify);   /* rule 4 */

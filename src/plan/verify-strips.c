@@ -119,7 +119,7 @@ judge_use (OxVerify *verify, guint index)
 {
   const OxVerifyStrip *s = &verify->strips[index];
   double own = (s->cover.x1 - s->cover.x0) * (s->cover.y1 - s->cover.y0);
-  if (new_area (verify, index, USELESS_SHARE * own) < USELESS_SHARE * own)
+  if (new_area (verify, index, USELESS_SHARE * own) < USELESS_SHARE * own && !ox_verify_joins (verify, index))
     ox_verify_blame (verify, OX_RULE_SHORT, s->strip->order, s->strip->a, "others cover this strip already");
 }
 
