@@ -8,6 +8,9 @@
 
 #define LEAST_LENGTH 0.25 /* m */
 #define LEAST_WIDTH 0.0005
+#define ALONG 0.9986       /* cosine of 3 degrees */
+#define MOST_LOST_M2 0.005
+#define TINY_SHARE 0.05    /* of the shortest strip */
 
 static OxRegion *
 open_floor (const OxLayout *layout)
@@ -76,6 +79,50 @@ is_slot (const OxLayout *layout, const OxRegion *open, const OxFrame *frame, OxB
   return both * 0.05 >= LEAST_LENGTH && both * 2 > all;
 }
 
+/* Moves the draft that covers @beside towards the slot by @shift, when it is none of the lane grid, lies along the slot, and leaves less open elsewhere
+ * than it closes. */
+static gboolean
+draw_near (OxLayout *layout, guint index, OxPoint beside, double shift)
+{
+  const OxMachine *m = layout->machine;
+  const OxFrame *frame = g_ptr_array_index (layout->frames, index);
+  OxPoint at = ox_frame_to_floor (frame, beside);
+  for (guint i = 0; i < layout->drafts->len; i++)
+    {
+      OxDraft old = g_array_index (layout->drafts, OxDraft, i), moved = old;
+      const OxFrame *own = g_ptr_array_index (layout->frames, old.frame);
+      OxPoint q = ox_frame_from_floor (own, at);
+      double along = cos (own->angle - frame->angle);
+      OxSpan span;
+      if (old.grid || fabs (along) < ALONG || fabs (q.y - old.y) > m->blast_width / 2 || q.x < old.x0 || q.x > old.x1)
+        continue;
+      moved.y += along > 0 ? shift : -shift;
+      if (!ox_frame_find_span (own, moved.y, old.sign, (OxSpan) { old.x0, old.x1 }, 0.02, &span))
+        continue;
+      moved.x0 = MAX (old.x0, span.lo);
+      moved.x1 = MIN (old.x1, span.hi);
+      if (moved.x1 - moved.x0 < ox_layout_least (layout))
+        continue;
+      moved.lane = ox_layout_lane (layout, moved.frame, moved.y);
+      moved.kind = OX_STRIP_CROSSWISE;
+      double left = ox_cover_left (layout->cover);
+      ox_layout_replace (layout, i, &moved);
+      if (ox_layout_slot_shift (layout, moved.frame, moved.y, (OxSpan) { moved.x0, moved.x1 }) == 0
+          && ox_cover_left (layout->cover) < left + (moved.x1 - moved.x0) * fabs (shift) + MOST_LOST_M2)
+        return TRUE;
+      ox_layout_replace (layout, i, &old);
+    }
+  return FALSE;
+}
+
+/* Closes a slot by moving one of the strips beside it. */
+static gboolean
+close_box (OxLayout *layout, guint index, OxBox box)
+{
+  double shift = box.y1 - box.y0 + 0.002, x = (box.x0 + box.x1) / 2;
+  return draw_near (layout, index, (OxPoint) { x, box.y1 + 0.01 }, -shift) || draw_near (layout, index, (OxPoint) { x, box.y0 - 0.01 }, shift);
+}
+
 /* Lays a strip that covers the box, on the first lane beside its middle where one fits. */
 static gboolean
 cover_box (OxLayout *layout, guint index, OxBox box)
@@ -120,6 +167,11 @@ ox_layout_repair (OxLayout *layout)
       if (box.x1 - box.x0 < LEAST_LENGTH || box.y1 - box.y0 > layout->machine->blast_width * 0.6 || box.y1 - box.y0 < LEAST_WIDTH)
         continue;
       if (is_slot (layout, open, g_ptr_array_index (layout->frames, index), box))
-        cover_box (layout, index, box);
+        {
+          /* A strip for so little would be one that others cover. */
+          gboolean tiny = (box.x1 - box.x0) * (box.y1 - box.y0) < TINY_SHARE * layout->machine->min_strip * layout->machine->blast_width;
+          if (!tiny || !close_box (layout, index, box))
+            cover_box (layout, index, box);
+        }
     }
 }
