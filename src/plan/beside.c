@@ -216,7 +216,7 @@ move_across (OxLayout *layout, guint i, double shift)
 {
   OxDraft old = g_array_index (layout->drafts, OxDraft, i), moved = old;
   OxSpan span;
-  if (!ox_frame_find_span (g_ptr_array_index (layout->frames, old.frame), old.y + shift, old.sign, (OxSpan) { old.x0, old.x1 }, MOST_LOST, &span))
+  if (!ox_frame_find_span (g_ptr_array_index (layout->frames, old.frame), old.y + shift, old.sign, (OxSpan) { old.x0 + MOST_LOST, old.x1 - MOST_LOST }, &span))
     return FALSE;
   moved.y += shift;
   moved.x0 = MAX (old.x0, span.lo);

@@ -298,7 +298,7 @@ lay_pair (Finish *finish, const Candidate *first, double shift)
   second.y += shift;
   if (first->gain * ox_layout_hand_seconds (layout) < seconds
       || !ox_frame_find_span (g_ptr_array_index (layout->frames, second.frame), second.y, second.sign,
-                              (OxSpan) { second.x0, second.x1 }, 0.01, &second.span))
+                              (OxSpan) { second.x0 + 0.01, second.x1 - 0.01 }, &second.span))
     return FALSE;
   second.x0 = MAX (second.x0, second.span.lo);
   second.x1 = MIN (second.x1, second.span.hi);

@@ -217,14 +217,14 @@ ox_frame_spans (const OxFrame *frame, double y, int sign, GArray *out)
 }
 
 gboolean
-ox_frame_find_span (const OxFrame *frame, double y, int sign, OxSpan x, double slack, OxSpan *out)
+ox_frame_find_span (const OxFrame *frame, double y, int sign, OxSpan x, OxSpan *out)
 {
   g_autoptr (GArray) spans = g_array_new (FALSE, FALSE, sizeof (OxSpan));
   ox_frame_spans (frame, y, sign, spans);
   for (guint i = 0; i < spans->len; i++)
     {
       const OxSpan *span = &g_array_index (spans, OxSpan, i);
-      if (span->lo > x.lo + slack || span->hi < x.hi - slack)
+      if (span->lo > x.lo || span->hi < x.hi)
         continue;
       *out = *span;
       return TRUE;

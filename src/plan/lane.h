@@ -47,6 +47,7 @@ OxFrame *ox_frame_new (const OxRegion *travel, const OxRegion *target, const OxM
                        double angle) G_GNUC_WARN_UNUSED_RESULT;
 void ox_frame_free (OxFrame *frame);
 
+/* ox_frame_to_floor, ox_frame_from_floor: a point of the frame as a point of the floor, and back */
 OxPoint ox_frame_to_floor (const OxFrame *frame, OxPoint p);
 OxPoint ox_frame_from_floor (const OxFrame *frame, OxPoint p);
 
@@ -58,8 +59,8 @@ OxPoint ox_frame_from_floor (const OxFrame *frame, OxPoint p);
  */
 void ox_frame_spans (const OxFrame *frame, double y, int sign, GArray *out);
 
-/* ox_frame_find_span: the span as above that holds all of @x but for @slack m at either end; FALSE when there is none, @out is then untouched */
-gboolean ox_frame_find_span (const OxFrame *frame, double y, int sign, OxSpan x, double slack, OxSpan *out);
+/* ox_frame_find_span: the span as above that holds all of @x; FALSE when there is none, @out is then untouched */
+gboolean ox_frame_find_span (const OxFrame *frame, double y, int sign, OxSpan x, OxSpan *out);
 
 G_DEFINE_AUTOPTR_CLEANUP_FUNC (OxSideIndex, ox_side_index_free)
 G_DEFINE_AUTOPTR_CLEANUP_FUNC (OxFrame, ox_frame_free)

@@ -9,7 +9,7 @@ can_reverse (const OxLayout *layout, const OxDraft *draft)
   OxSpan span;
   return !layout->one_heading
          && ox_frame_find_span (g_ptr_array_index (layout->frames, draft->frame), draft->y, -draft->sign,
-                                (OxSpan) { draft->x0, draft->x1 }, 0, &span);
+                                (OxSpan) { draft->x0, draft->x1 }, &span);
 }
 
 static void

@@ -25,6 +25,7 @@ typedef struct
 /* ox_legs_new: the drafts of @layout, in their order; (transfer full) (element-type OxLeg) */
 GArray *ox_legs_new (const OxLayout *layout, const OxWays *ways) G_GNUC_WARN_UNUSED_RESULT;
 
+/* ox_leg_reverse: the strip the other way round */
 void ox_leg_reverse (OxLeg *leg);
 
 /* ox_leg_turns: whether a swing is needed between the headings */

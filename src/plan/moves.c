@@ -42,7 +42,7 @@ ox_move_make (OxWays *ways, const OxMachine *machine, const OxStrip *from, const
   *out = (OxMove) { .from = from->order, .to = to->order };
   out->turns = fabs (remainder (to->heading - from->heading, 2 * G_PI)) > OX_TURN_ANGLE;
   if (out->turns)
-    length = ox_ways_turn (ways, from->b, from->heading, to->a, path, &out->turn);
+    length = ox_ways_turn (ways, (OxWayEnds) { from->b, from->heading, to->a }, path, &out->turn);
   else
     length = ox_ways_find (ways, from->b, to->a, path);
   if (isinf (length))

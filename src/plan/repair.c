@@ -97,7 +97,7 @@ draw_near (OxLayout *layout, guint index, OxPoint beside, double shift)
       if (old.grid || fabs (along) < ALONG || fabs (q.y - old.y) > m->blast_width / 2 || q.x < old.x0 || q.x > old.x1)
         continue;
       moved.y += along > 0 ? shift : -shift;
-      if (!ox_frame_find_span (own, moved.y, old.sign, (OxSpan) { old.x0, old.x1 }, 0.02, &span))
+      if (!ox_frame_find_span (own, moved.y, old.sign, (OxSpan) { old.x0 + 0.02, old.x1 - 0.02 }, &span))
         continue;
       moved.x0 = MAX (old.x0, span.lo);
       moved.x1 = MIN (old.x1, span.hi);

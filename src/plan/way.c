@@ -364,10 +364,10 @@ ox_ways_turn_distance (const OxWays *ways, OxPoint p)
 
 /* Turning points near the straight way from @a to @b. */
 static double
-turn_nearby (OxWays *ways, OxPoint a, double heading, OxPoint b, OxPoint *turn)
+turn_nearby (OxWays *ways, OxWayEnds ends, OxPoint *turn)
 {
   double best = INFINITY;
-  OxPoint along = { cos (heading), sin (heading) };
+  OxPoint a = ends.from, b = ends.to, along = { cos (ends.heading), sin (ends.heading) };
   OxPoint starts[] = { { (a.x + b.x) / 2, (a.y + b.y) / 2 }, a, b };
   for (guint i = 0; i < G_N_ELEMENTS (starts); i++)
     {
@@ -419,12 +419,13 @@ turn_far (OxWays *ways, OxPoint a, OxPoint b, GArray *path, OxPoint *turn)
 }
 
 double
-ox_ways_turn (OxWays *ways, OxPoint a, double heading, OxPoint b, GArray *path, OxPoint *turn)
+ox_ways_turn (OxWays *ways, OxWayEnds ends, GArray *path, OxPoint *turn)
 {
+  OxPoint a = ends.from, b = ends.to;
   g_array_set_size (path, 0);
   if (!ox_ways_has_turns (ways))
     return INFINITY;
-  double length = turn_nearby (ways, a, heading, b, turn);
+  double length = turn_nearby (ways, ends, turn);
   if (!isinf (length))
     {
       OxPoint corners[3] = { a, *turn, b };

@@ -34,15 +34,21 @@ gboolean ox_ways_is_clear (OxWays *ways, OxPoint a, OxPoint b);
  */
 double ox_ways_find (OxWays *ways, OxPoint a, OxPoint b, GArray *path);
 
+/* where the machine stands, which way it looks, and where it goes next */
+typedef struct
+{
+  OxPoint from;
+  double heading; /* radians */
+  OxPoint to;
+} OxWayEnds;
+
 /* ox_ways_turn:
- * @a: where the machine stands, heading @heading
- * @b: where it goes next
- * @path: (element-type OxPoint): set to the way from @a by the turning point to @b
+ * @path: (element-type OxPoint): set to the way by the turning point
  * @turn: (out): turning point; the circle of turn_radius about it is clear
  *
  * Looks for the turning point that makes the way short. Returns: its length in m, INFINITY when there is none
  */
-double ox_ways_turn (OxWays *ways, OxPoint a, double heading, OxPoint b, GArray *path, OxPoint *turn);
+double ox_ways_turn (OxWays *ways, OxWayEnds ends, GArray *path, OxPoint *turn);
 
 /* ox_ways_can_turn: whether the clear circle of a swing fits at @p, a point in travel */
 gboolean ox_ways_can_turn (OxWays *ways, OxPoint p);

@@ -108,7 +108,7 @@ static gboolean
 fits_at (const OxLayout *layout, const OxDraft *draft)
 {
   OxSpan x = { draft->x0, draft->x1 }, span;
-  return ox_frame_find_span (g_ptr_array_index (layout->frames, draft->frame), draft->y, draft->sign, x, 0, &span)
+  return ox_frame_find_span (g_ptr_array_index (layout->frames, draft->frame), draft->y, draft->sign, x, &span)
          && ox_layout_slot_shift (layout, draft->frame, draft->y, x) == 0;
 }
 

@@ -40,7 +40,7 @@ static gboolean
 find_span (const Laid *laid, const OxDraft *draft, OxSpan *out)
 {
   const OxFrame *frame = g_ptr_array_index (laid->layout->frames, draft->frame);
-  return ox_frame_find_span (frame, draft->y, draft->sign, (OxSpan){ draft->x0, draft->x1 }, 1e-6, out);
+  return ox_frame_find_span (frame, draft->y, draft->sign, (OxSpan){ draft->x0 + 1e-6, draft->x1 - 1e-6 }, out);
 }
 
 void

@@ -123,9 +123,9 @@ find_span (void)
   g_autoptr (OxFloor) floor = ox_floor_new (job);
   g_autoptr (OxFrame) frame = ox_frame_new (floor->travel, floor->rooms[0], job->machine, 0);
   OxSpan span = { -1, -1 };
-  g_assert_false (ox_frame_find_span (frame, 3, 1, (OxSpan){ 1.2, 9 }, 0, &span));
+  g_assert_false (ox_frame_find_span (frame, 3, 1, (OxSpan){ 1.2, 9 }, &span));
   ox_test_near (span.lo, -1, 1e-12);
-  g_assert_true (ox_frame_find_span (frame, 3, 1, (OxSpan){ 1.2, 9 }, 0.051, &span));
+  g_assert_true (ox_frame_find_span (frame, 3, 1, (OxSpan){ 1.2 + 0.051, 9 - 0.051 }, &span));
   ox_test_near (span.lo, 1.25, 1e-9);
   ox_test_near (span.hi, 9.63, 1e-9);
 }

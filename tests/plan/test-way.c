@@ -122,7 +122,7 @@ where_a_swing_fits (void)
   OxPoint turn;
   g_assert_false (ox_ways_has_turns (narrow.ways));
   g_assert_true (isinf (ox_ways_turn_distance (narrow.ways, (OxPoint){ 5, 0.7 })));
-  g_assert_true (isinf (ox_ways_turn (narrow.ways, (OxPoint){ 9, 0.5 }, 0, (OxPoint){ 9, 0.7 }, narrow.path, &turn)));
+  g_assert_true (isinf (ox_ways_turn (narrow.ways, (OxWayEnds){ { 9, 0.5 }, 0, { 9, 0.7 } }, narrow.path, &turn)));
   end (&narrow);
   Fixture wider = start (ox_test_floor_rectangle (10, 1.52, "compact"));
   g_assert_true (ox_ways_has_turns (wider.ways));
@@ -135,7 +135,7 @@ turning_point (void)
 {
   Fixture f = start (ox_test_floor_rectangle (10, 6, "compact"));
   OxPoint a = { 9.63, 0.21 }, b = { 8.75, 0.4 }, turn = { 0, 0 };
-  double length = ox_ways_turn (f.ways, a, 0, b, f.path, &turn);
+  double length = ox_ways_turn (f.ways, (OxWayEnds){ a, 0, b }, f.path, &turn);
   expect_path (&f, a, b, length);
   ox_test_near (length, ox_point_distance (a, turn) + ox_point_distance (turn, b), 1e-9);
   g_assert_true (ox_ways_can_turn (f.ways, turn));
@@ -155,7 +155,7 @@ turn_outside_alley (void)
   const OxPoint points[8] = { { 0, 0 }, { 6, 0 }, { 6, 2 }, { 10, 2 }, { 10, 3 }, { 6, 3 }, { 6, 5 }, { 0, 5 } };
   Fixture f = start (ox_test_floor_polygon (points, 8, "compact"));
   OxPoint a = { 9.6, 2.3 }, b = { 8.7, 2.5 }, turn = { 0, 0 };
-  double length = ox_ways_turn (f.ways, a, 0, b, f.path, &turn);
+  double length = ox_ways_turn (f.ways, (OxWayEnds){ a, 0, b }, f.path, &turn);
   expect_path (&f, a, b, length);
   g_assert_true (ox_ways_can_turn (f.ways, turn));
   g_assert_cmpfloat (turn.x, <, 6);
