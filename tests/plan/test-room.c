@@ -1,0 +1,134 @@
+/* Oxturn: plan/room: directions that were asked for, and what costs least.
+ * SPDX-License-Identifier: GPL-3.0-or-later
+ */
+#include "plan/room.h"
+#include "support/floors.h"
+#include "support/ox-test.h"
+
+static OxJob *
+with_direction (OxJob *base, OxDirection direction)
+{
+  g_autoptr (OxJob) job = base;
+  OxRoom fields = *job->rooms[0];
+  fields.direction = direction;
+  g_autoptr (OxRoom) room = ox_room_new (&fields);
+  OxJobBuilder *builder = ox_job_builder_new (job);
+  ox_job_builder_put_room (builder, room);
+  return ox_job_builder_end (builder);
+}
+
+static OxRoomPlan *
+plan_of (OxJob *base, const OxRun *run)
+{
+  g_autoptr (OxJob) job = base;
+  g_autoptr (OxFloor) floor = ox_floor_new (job);
+  g_autoptr (OxWays) ways = ox_ways_new (floor->travel, job->machine);
+  return ox_room_plan_new (floor, 0, job, ways, run);
+}
+
+/* Strips of the lane grid run along @angle; there are some. */
+static void
+expect_direction (const OxRoomPlan *plan, double angle)
+{
+  guint n = 0;
+  ox_test_near (remainder (plan->angle - angle, G_PI), 0, 1e-6);
+  for (guint i = 0; i < plan->legs->len; i++)
+    {
+      const OxLeg *leg = &g_array_index (plan->legs, OxLeg, i);
+      if (!leg->grid)
+        continue;
+      n++;
+      ox_test_near (remainder (leg->heading - angle, G_PI), 0, 2e-4); /* ends lie on the grid of 0.1 mm */
+      double lane = (leg->y - plan->first_y) / plan->spacing;
+      ox_test_near (lane, round (lane), 1e-6);
+      g_assert_cmpfloat (lane, <, plan->lanes - 0.5);
+    }
+  g_assert_cmpuint (n, >, plan->lanes / 2);
+}
+
+static void
+typed_angle (void)
+{
+  g_autoptr (OxRoomPlan) plan = plan_of (with_direction (ox_test_floor_rectangle (9, 7, "medium"),
+                                                         (OxDirection){ .kind = OX_DIRECTION_ANGLE, .angle_deg = 30 }),
+                                         NULL);
+  expect_direction (plan, G_PI / 6);
+}
+
+static void
+chosen_side (void)
+{
+  const OxPoint points[4] = { { 0, 0 }, { 9, 1 }, { 8, 8 }, { 0, 7 } };
+  for (guint side = 0; side < 4; side++)
+    {
+      OxPoint d = ox_point_sub (points[(side + 1) % 4], points[side]);
+      g_autoptr (OxRoomPlan) plan = plan_of (with_direction (ox_test_floor_polygon (points, 4, "medium"),
+                                                             (OxDirection){ .kind = OX_DIRECTION_SIDE, .side = side }),
+                                             NULL);
+      expect_direction (plan, atan2 (d.y, d.x));
+    }
+}
+
+/* Left to choose, a long hall is worked along its length. */
+static void
+long_hall (void)
+{
+  g_autoptr (OxRoomPlan) plan = plan_of (ox_test_floor_rectangle (20, 5, "medium"), NULL);
+  expect_direction (plan, 0);
+  g_autoptr (OxRoomPlan) other = plan_of (ox_test_floor_rectangle (5, 20, "medium"), NULL);
+  expect_direction (other, G_PI / 2);
+}
+
+/* Where no swing fits the strips all head the same way. */
+static void
+no_swing (void)
+{
+  g_autoptr (OxRoomPlan) plan = plan_of (ox_test_floor_rectangle (9, 1.4, "compact"), NULL);
+  g_assert_cmpuint (plan->legs->len, >, 4);
+  for (guint i = 1; i < plan->legs->len; i++)
+    g_assert_false (ox_leg_turns (&g_array_index (plan->legs, OxLeg, i - 1), &g_array_index (plan->legs, OxLeg, i)));
+}
+
+static void
+nothing_fits (void)
+{
+  g_autoptr (OxRoomPlan) plan = plan_of (ox_test_floor_rectangle (1.5, 1.5, "compact"), NULL);
+  g_assert_cmpuint (plan->legs->len, ==, 0);
+}
+
+static void
+same_again (void)
+{
+  g_autoptr (OxRoomPlan) plan = plan_of (ox_test_floor_columns (9, 8, 0.5, 3.5, "medium"), NULL);
+  g_autoptr (OxRoomPlan) again = plan_of (ox_test_floor_columns (9, 8, 0.5, 3.5, "medium"), NULL);
+  g_assert_cmpuint (plan->legs->len, ==, again->legs->len);
+  for (guint i = 0; i < plan->legs->len; i++)
+    {
+      const OxLeg *p = &g_array_index (plan->legs, OxLeg, i), *q = &g_array_index (again->legs, OxLeg, i);
+      ox_test_near (ox_point_distance (p->a, q->a) + ox_point_distance (p->b, q->b), 0, 1e-15);
+    }
+}
+
+static void
+cancelled (void)
+{
+  g_autoptr (GCancellable) cancel = g_cancellable_new ();
+  OxRun run = OX_RUN_INIT;
+  run.cancel = cancel;
+  g_cancellable_cancel (cancel);
+  g_assert_null (plan_of (ox_test_floor_rectangle (9, 7, "medium"), &run));
+}
+
+int
+main (int argc, char **argv)
+{
+  g_test_init (&argc, &argv, NULL);
+  g_test_add_func ("/plan/room/typed-angle", typed_angle);
+  g_test_add_func ("/plan/room/chosen-side", chosen_side);
+  g_test_add_func ("/plan/room/long-hall", long_hall);
+  g_test_add_func ("/plan/room/no-swing", no_swing);
+  g_test_add_func ("/plan/room/nothing-fits", nothing_fits);
+  g_test_add_func ("/plan/room/same-again", same_again);
+  g_test_add_func ("/plan/room/cancelled", cancelled);
+  return g_test_run ();
+}
