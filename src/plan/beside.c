@@ -64,7 +64,7 @@ ox_layout_joins (const OxLayout *layout, guint i)
   return FALSE;
 }
 
-/* Whether another strip lies between the stretch and the neighbour along nearly all of what they share. */
+/* Whether another strip lies between the stretch and the neighbour along all of what they share but for its ends. */
 static gboolean
 is_parted (const OxLayout *layout, guint frame, double y, const Neighbour *neighbour)
 {
@@ -73,7 +73,8 @@ is_parted (const OxLayout *layout, guint frame, double y, const Neighbour *neigh
       Neighbour other;
       if (lies_beside (layout, &g_array_index (layout->drafts, OxDraft, i), g_ptr_array_index (layout->frames, frame), y, neighbour->shared, &other)
           && other.side == neighbour->side && other.far < neighbour->near - 1e-6
-          && other.shared.hi - other.shared.lo > 0.8 * (neighbour->shared.hi - neighbour->shared.lo))
+          && other.shared.lo - neighbour->shared.lo <= layout->machine->blast_length
+          && neighbour->shared.hi - other.shared.hi <= layout->machine->blast_length)
         return TRUE;
     }
   return FALSE;
@@ -210,24 +211,48 @@ is_open (const OxLayout *layout, guint self, double shift)
   return open * 0.05 >= LEAST_SLOT;
 }
 
-/* Moves draft @i across by @shift where it fits there; FALSE when it does not, or would lie badly there too. */
+/* The draft moved across by @shift, a little shorter where it must be; FALSE when it does not fit there. */
 static gboolean
-move_across (OxLayout *layout, guint i, double shift)
+shifted (OxLayout *layout, const OxDraft *draft, double shift, OxDraft *out)
 {
-  OxDraft old = g_array_index (layout->drafts, OxDraft, i), moved = old;
-  OxSpan span;
-  if (!ox_frame_find_span (g_ptr_array_index (layout->frames, old.frame), old.y + shift, old.sign, (OxSpan) { old.x0 + MOST_LOST, old.x1 - MOST_LOST }, &span))
+  OxSpan span, x = { draft->x0 + MOST_LOST, draft->x1 - MOST_LOST };
+  *out = *draft;
+  out->y += shift;
+  if (!ox_frame_find_span (g_ptr_array_index (layout->frames, draft->frame), out->y, draft->sign, x, &span))
     return FALSE;
-  moved.y += shift;
-  moved.x0 = MAX (old.x0, span.lo);
-  moved.x1 = MIN (old.x1, span.hi);
-  if (moved.x1 - moved.x0 < ox_layout_least (layout))
+  out->x0 = MAX (draft->x0, span.lo);
+  out->x1 = MIN (draft->x1, span.hi);
+  out->lane = ox_layout_lane (layout, out->frame, out->y);
+  out->kind = OX_STRIP_CROSSWISE;
+  out->grid = FALSE;
+  return out->x1 - out->x0 >= ox_layout_least (layout);
+}
+
+static double
+shift_of (const OxLayout *layout, const OxDraft *draft)
+{
+  return ox_layout_slot_shift (layout, draft->frame, draft->y, (OxSpan) { draft->x0, draft->x1 });
+}
+
+/* Moves draft @i across by @shift where it fits there; FALSE when it does not, or would lie badly there too. Where it then lies too far off its other
+ * neighbour and @with_second says so, a second strip is laid beside that one. */
+static gboolean
+move_across (OxLayout *layout, guint i, double shift, gboolean with_second)
+{
+  OxDraft old = g_array_index (layout->drafts, OxDraft, i), moved, second;
+  if (!shifted (layout, &old, shift, &moved))
     return FALSE;
-  moved.lane = ox_layout_lane (layout, moved.frame, moved.y);
-  moved.kind = OX_STRIP_CROSSWISE;
   ox_layout_replace (layout, i, &moved);
-  if (ox_layout_slot_shift (layout, moved.frame, moved.y, (OxSpan) { moved.x0, moved.x1 }) == 0)
+  double other = shift_of (layout, &moved);
+  if (other == 0)
     return TRUE;
+  if (with_second && shifted (layout, &moved, other, &second) && shift_of (layout, &second) == 0)
+    {
+      ox_layout_add (layout, &second);
+      if (shift_of (layout, &moved) == 0)
+        return TRUE;
+      ox_layout_remove (layout, layout->drafts->len - 1);
+    }
   ox_layout_replace (layout, i, &old);
   return FALSE;
 }
@@ -239,10 +264,10 @@ ox_layout_close_slots (OxLayout *layout)
   for (guint i = 0; i < layout->drafts->len; i++)
     {
       const OxDraft *draft = &g_array_index (layout->drafts, OxDraft, i);
-      double shift = draft->grid ? 0 : ox_layout_slot_shift (layout, draft->frame, draft->y, (OxSpan) { draft->x0, draft->x1 });
+      double shift = draft->grid ? 0 : shift_of (layout, draft);
       /* Neighbours that overlap by less than they must leave nothing open, but an unsteady hand would. */
       if (shift != 0 && (fabs (shift) < m->min_overlap || is_open (layout, i, shift)))
-        move_across (layout, i, shift);
+        move_across (layout, i, shift, FALSE);
     }
 }
 
@@ -266,16 +291,21 @@ void
 ox_layout_settle (OxLayout *layout)
 {
   const OxMachine *m = layout->machine;
+  double most = m->blast_width - m->min_overlap;
   g_autoptr (GArray) counts = g_array_new (FALSE, FALSE, sizeof (guint));
   OxProfile profile = { .counts = counts };
   for (guint i = layout->drafts->len; i > 0; i--)
     {
       const OxDraft *draft = &g_array_index (layout->drafts, OxDraft, i - 1);
-      double shift = draft->grid ? 0 : ox_layout_slot_shift (layout, draft->frame, draft->y, (OxSpan) { draft->x0, draft->x1 });
-      if (fabs (shift) < 4 * OX_GRID || fabs (shift) > m->min_overlap || draft->x1 - draft->x0 > MOST_MISSED * m->min_strip)
+      double shift = draft->grid ? 0 : shift_of (layout, draft);
+      if (fabs (shift) < 4 * OX_GRID || fabs (shift) > m->min_overlap || move_across (layout, i - 1, shift, TRUE))
         continue;
-      double width = own_width (layout, i - 1, &profile);
-      if (width == 0 || width > m->blast_width / 3)
+      draft = &g_array_index (layout->drafts, OxDraft, i - 1);
+      double width = own_width (layout, i - 1, &profile), length = draft->x1 - draft->x0;
+      OxDraft between;
+      if (length < MOST_MISSED * m->min_strip && (width == 0 || width > m->blast_width / 4))
         ox_layout_remove (layout, i - 1);
+      else if (shifted (layout, draft, (shift + (shift > 0 ? most : -most)) / 2, &between))
+        ox_layout_add (layout, &between);
     }
 }
