@@ -287,9 +287,10 @@ own_width (const OxLayout *layout, guint i, OxProfile *profile)
   return steps > 0 ? cells * profile->sample_m2 / (steps * profile->step) : 0;
 }
 
-void
+gboolean
 ox_layout_settle (OxLayout *layout)
 {
+  gboolean removed = FALSE;
   const OxMachine *m = layout->machine;
   double most = m->blast_width - m->min_overlap;
   g_autoptr (GArray) counts = g_array_new (FALSE, FALSE, sizeof (guint));
@@ -303,9 +304,15 @@ ox_layout_settle (OxLayout *layout)
       draft = &g_array_index (layout->drafts, OxDraft, i - 1);
       double width = own_width (layout, i - 1, &profile), length = draft->x1 - draft->x0;
       OxDraft between;
-      if (length < MOST_MISSED * m->min_strip && (width == 0 || width > m->blast_width / 4))
-        ox_layout_remove (layout, i - 1);
-      else if (shifted (layout, draft, (shift + (shift > 0 ? most : -most)) / 2, &between))
+      gboolean is_short = length < MOST_MISSED * m->min_strip;
+      gboolean fits = shifted (layout, draft, (shift + (shift > 0 ? most : -most)) / 2, &between);
+      if (is_short && (!fits || width == 0 || width > m->blast_width / 4))
+        {
+          ox_layout_remove (layout, i - 1);
+          removed = TRUE;
+        }
+      else if (fits)
         ox_layout_add (layout, &between);
     }
+  return removed;
 }

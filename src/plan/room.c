@@ -7,6 +7,7 @@
 #define MAX_DIRECTIONS 4
 #define SAME_DIRECTION 0.0087  /* half a degree */
 #define ONE_WAY_LONGEST 14.0   /* m: on longer lanes a swing costs less than rolling back, whatever the machine */
+#define SETTLE_ROUNDS 3
 #define CARRY_SECONDS 900.0    /* what it must save at least to carry the machine into a pocket that it cannot roll into */
 
 typedef struct
@@ -167,7 +168,8 @@ finish_plan (OxLayout *layout, const OxWays *ways, const OxRun *run)
   ox_layout_prune (layout);
   /* What was taken back may have parted strips, and what moves may cover others. */
   ox_layout_close_slots (layout);
-  ox_layout_settle (layout);
+  for (guint round = 0; round < SETTLE_ROUNDS && ox_layout_settle (layout); round++)
+    ox_layout_repair (layout);
   ox_layout_prune (layout);
   plan->angle = ((const OxFrame *) g_ptr_array_index (layout->frames, 0))->angle;
   plan->first_y = layout->first_y;

@@ -11,6 +11,7 @@
 #define SECTORS 16
 #define SECTOR_NODES 8
 #define MAX_EXPANDED 4000
+#define TURN_STEP 0.25   /* m along a way between places where a swing is tried */
 
 typedef struct
 {
@@ -389,7 +390,7 @@ turn_nearby (OxWays *ways, OxWayEnds ends, OxPoint *turn)
 static double
 turn_far (OxWays *ways, OxPoint a, OxPoint b, GArray *path, OxPoint *turn)
 {
-  enum { TRIED = 6 };
+  enum { TRIED = 40 };
   const OxRegion *area = ways->turn_area;
   g_autofree Near *near = g_new (Near, area->n_points + 1);
   for (guint i = 0; i < area->n_points; i++)
@@ -418,6 +419,31 @@ turn_far (OxWays *ways, OxPoint a, OxPoint b, GArray *path, OxPoint *turn)
   return best;
 }
 
+/* The first place on the shortest way where a swing fits. */
+static double
+turn_on_way (OxWays *ways, OxPoint a, OxPoint b, GArray *path, OxPoint *turn)
+{
+  g_autoptr (GArray) direct = g_array_new (FALSE, FALSE, sizeof (OxPoint));
+  double length = ox_ways_find (ways, a, b, direct);
+  for (guint i = 1; !isinf (length) && i < direct->len; i++)
+    {
+      OxPoint p = g_array_index (direct, OxPoint, i - 1), q = g_array_index (direct, OxPoint, i);
+      guint steps = (guint) ceil (ox_point_distance (p, q) / TURN_STEP);
+      for (guint k = 1; k <= steps; k++)
+        {
+          OxPoint place = { p.x + (q.x - p.x) * k / steps, p.y + (q.y - p.y) * k / steps };
+          if (!ox_ways_can_turn (ways, ox_point_snap (place)))
+            continue;
+          *turn = ox_point_snap (place);
+          g_array_append_vals (path, direct->data, i);
+          g_array_append_val (path, *turn);
+          g_array_append_vals (path, &g_array_index (direct, OxPoint, i), direct->len - i);
+          return length;
+        }
+    }
+  return INFINITY;
+}
+
 double
 ox_ways_turn (OxWays *ways, OxWayEnds ends, GArray *path, OxPoint *turn)
 {
@@ -433,15 +459,8 @@ ox_ways_turn (OxWays *ways, OxWayEnds ends, GArray *path, OxPoint *turn)
       return length;
     }
   /* On the way to a place that lies farther off there may be room already. */
-  g_autoptr (GArray) direct = g_array_new (FALSE, FALSE, sizeof (OxPoint));
-  double best = ox_ways_find (ways, a, b, direct);
-  if (!isinf (best))
-    for (guint i = 1; i + 1 < direct->len; i++)
-      if (ox_ways_can_turn (ways, g_array_index (direct, OxPoint, i)))
-        {
-          *turn = g_array_index (direct, OxPoint, i);
-          g_array_append_vals (path, direct->data, direct->len);
-          return best;
-        }
+  length = turn_on_way (ways, a, b, path, turn);
+  if (!isinf (length))
+    return length;
   return turn_far (ways, a, b, path, turn);
 }
