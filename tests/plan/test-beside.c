@@ -136,6 +136,46 @@ kept_places (void)
   ox_test_near (laid_draft (laid, 2)->y, 2.81, 1e-12);
 }
 
+/* Three lanes @apart m from the first to the last: whether the middle one joins the others. */
+static gboolean
+joins (double apart)
+{
+  g_autoptr (Laid) laid = one_strip ();
+  laid_add (laid, (OxDraft){ .sign = 1, .y = 3 + apart / 2, .x0 = 3, .x1 = 7 });
+  laid_add (laid, (OxDraft){ .sign = 1, .y = 3 + apart, .x0 = 2, .x1 = 8, .grid = TRUE });
+  g_assert_false (ox_layout_joins (laid->layout, 0));
+  g_assert_false (ox_layout_joins (laid->layout, 2));
+  return ox_layout_joins (laid->layout, 1);
+}
+
+/* Up to 0.19 m the outer two overlap by themselves. */
+static void
+joined (void)
+{
+  g_assert_false (joins (0.18));
+  g_assert_true (joins (0.2));
+  g_assert_true (joins (0.25));
+}
+
+/* Where two strips meet without overlapping as they must, the one that is not of the grid moves up; then all is well.
+ */
+static void
+settle (void)
+{
+  g_autoptr (Laid) laid = one_strip ();
+  laid_add (laid, (OxDraft){ .sign = 1, .y = 3.2, .x0 = 3, .x1 = 7 });
+  g_assert_false (ox_layout_settle (laid->layout));
+  ox_test_near (laid_draft (laid, 0)->y, 3, 1e-12);
+  for (guint i = 0; i < laid->layout->drafts->len; i++)
+    {
+      const OxDraft *d = laid_draft (laid, i);
+      ox_test_near (ox_layout_slot_shift (laid->layout, 0, d->y, (OxSpan){ d->x0, d->x1 }), 0, 4 * OX_GRID);
+    }
+  guint n = laid->layout->drafts->len;
+  g_assert_false (ox_layout_settle (laid->layout));
+  g_assert_cmpuint (laid->layout->drafts->len, ==, n);
+}
+
 int
 main (int argc, char **argv)
 {
@@ -147,5 +187,7 @@ main (int argc, char **argv)
   g_test_add_func ("/plan/beside/cut-noses", cut_noses);
   g_test_add_func ("/plan/beside/close-slots", close_slots);
   g_test_add_func ("/plan/beside/kept-places", kept_places);
+  g_test_add_func ("/plan/beside/joined", joined);
+  g_test_add_func ("/plan/beside/settle", settle);
   return g_test_run ();
 }

@@ -66,6 +66,32 @@ each_pays (void)
     }
 }
 
+/* On a lane that is prepared from 4.3 m on but for 60 mm a good way off, the strip ends where the floor before it does.
+ */
+static void
+stretch (void)
+{
+  g_autoptr (Laid) laid = laid_new (ox_test_floor_rectangle (10, 6, "compact"), OX_WORK_FORWARD);
+  g_assert_true (ox_layout_mains (laid->layout));
+  guint k = laid->layout->n_main_lanes / 2;
+  double y = laid_draft (laid, k)->y;
+  ox_layout_remove (laid->layout, k);
+  laid_add (laid, (OxDraft){ .sign = 1, .y = y, .x0 = 4.3, .x1 = 7.04, .grid = TRUE });
+  laid_add (laid, (OxDraft){ .sign = 1, .y = y, .x0 = 7.18, .x1 = 9.63, .grid = TRUE });
+  guint n = laid->layout->drafts->len, found = 0;
+  g_assert_true (ox_layout_finish (laid->layout, NULL));
+  for (guint i = n; i < laid->layout->drafts->len; i++)
+    {
+      const OxDraft *d = laid_draft (laid, i);
+      if (d->frame != 0 || fabs (d->y - y) > 1e-9)
+        continue;
+      found++;
+      g_assert_cmpint (d->kind, ==, OX_STRIP_MAIN);
+      g_assert_cmpfloat (d->x1, <=, 4.3);
+    }
+  g_assert_cmpuint (found, ==, 1);
+}
+
 /* Once nothing pays any more nothing is laid. */
 static void
 ends (void)
@@ -126,6 +152,7 @@ main (int argc, char **argv)
   g_test_init (&argc, &argv, NULL);
   g_test_add_func ("/plan/finish/corners", corners);
   g_test_add_func ("/plan/finish/each-pays", each_pays);
+  g_test_add_func ("/plan/finish/stretch", stretch);
   g_test_add_func ("/plan/finish/ends", ends);
   g_test_add_func ("/plan/finish/fast-hands", fast_hands);
   g_test_add_func ("/plan/finish/one-heading", one_heading);

@@ -5,6 +5,7 @@
  */
 #include "laid.h"
 #include "support/floors.h"
+#include "support/ox-test.h"
 
 /* Number of strips that stay when the middle one has @own m to itself. */
 static guint
@@ -41,6 +42,25 @@ ends (void)
   g_assert_true (laid_draft (laid, 0)->grid);
 }
 
+/* Fifteen millimetres of both ends: one twenty-third. */
+static void
+longer_ends (void)
+{
+  g_autoptr (Laid) laid = laid_new (ox_test_floor_rectangle (10, 6, "compact"), OX_WORK_SERPENTINE);
+  laid_add (laid, (OxDraft){ .sign = 1, .y = 3, .x0 = 2, .x1 = 2.6, .grid = TRUE });
+  laid_add (laid, (OxDraft){ .sign = -1, .y = 3, .x0 = 1.985, .x1 = 2.615, .kind = OX_STRIP_CROSSWISE });
+  ox_layout_prune (laid->layout);
+  /* It covers all of the other one, which goes instead or stays; its own ends stay prepared. */
+  ox_test_near (laid_open (laid, (OxBox){ 1.945, 2.9, 2.655, 3.1 }), 0, 1e-9);
+}
+
+/* Covered all over, but without it the other two would lie 0.2 m apart and not overlap as they must. */
+static void
+between (void)
+{
+  g_assert_cmpuint (left_of_three (-0.01), ==, 3);
+}
+
 /* Strips that lie apart stay. */
 static void
 apart (void)
@@ -60,6 +80,8 @@ main (int argc, char **argv)
   g_test_init (&argc, &argv, NULL);
   g_test_add_func ("/plan/prune/thin", thin);
   g_test_add_func ("/plan/prune/ends", ends);
+  g_test_add_func ("/plan/prune/longer-ends", longer_ends);
+  g_test_add_func ("/plan/prune/between", between);
   g_test_add_func ("/plan/prune/apart", apart);
   return g_test_run ();
 }
