@@ -82,19 +82,30 @@ compare_doubles (gconstpointer a, gconstpointer b)
   return (x > y) - (x < y);
 }
 
-/* Zones that fill a floor 2.5 m long from both ends share one grid: neighbours are equally far apart, everywhere. */
+/* Zones that fill a floor of this length from both ends share one grid: neighbours are equally far apart, everywhere.
+ */
 static void
-facing (void)
+expect_shared (double length, guint want)
 {
-  g_autoptr (Laid) laid = zoned (2.5, 8, OX_WORK_SERPENTINE);
+  g_autoptr (Laid) laid = zoned (length, 8, OX_WORK_SERPENTINE);
   g_autoptr (GArray) lanes = g_array_new (FALSE, FALSE, sizeof (double));
   for (guint i = 0; i < laid->layout->drafts->len; i++)
     if (laid_draft (laid, i)->kind == OX_STRIP_CROSSWISE)
       g_array_append_val (lanes, laid_draft (laid, i)->y);
   g_array_sort (lanes, compare_doubles);
-  g_assert_cmpuint (lanes->len, ==, 12); /* ceil ((2.5 - 0.42) / 0.19) + 1 */
+  g_assert_cmpuint (lanes->len, ==, want);
   for (guint i = 1; i < lanes->len; i++)
-    ox_test_near (g_array_index (lanes, double, i) - g_array_index (lanes, double, i - 1), (2.5 - 0.42) / 11, 1e-6);
+    ox_test_near (g_array_index (lanes, double, i) - g_array_index (lanes, double, i - 1), (length - 0.42) / (want - 1),
+                  1e-6);
+}
+
+/* ceil ((L - 0.42) / 0.19) + 1 lanes, an even number and an odd one. */
+static void
+facing (void)
+{
+  expect_shared (2.5, 12);
+  expect_shared (2.3, 11);
+  expect_shared (2.2, 11);
 }
 
 int
