@@ -34,7 +34,8 @@ lies_beside (const OxLayout *layout, const OxDraft *draft, const OxFrame *frame,
   double slope = (b.y - a.y) / (b.x - a.x);
   double p = a.y + slope * (shared.lo - a.x) - y, q = a.y + slope * (shared.hi - a.x) - y;
   *out = (Neighbour) { MAX (fabs (p), fabs (q)), MIN (fabs (p), fabs (q)), p > 0 ? 1 : -1, shared };
-  return p * q > 0;
+  /* What lies on the same line is not beside it, the strip itself least of all. */
+  return p * q > 0 && out->near > OX_GRID;
 }
 
 gboolean
@@ -306,7 +307,7 @@ ox_layout_settle (OxLayout *layout)
       OxDraft between;
       gboolean is_short = length < MOST_MISSED * m->min_strip;
       gboolean fits = shifted (layout, draft, (shift + (shift > 0 ? most : -most)) / 2, &between);
-      if (is_short && (!fits || width == 0 || width > m->blast_width / 4))
+      if (!fits || (is_short && (width == 0 || width > m->blast_width / 4)))
         {
           ox_layout_remove (layout, i - 1);
           removed = TRUE;

@@ -103,7 +103,8 @@ gboolean ox_layout_cut_noses (OxLayout *layout);
 void ox_layout_close_slots (OxLayout *layout);
 
 /* ox_layout_settle: strips that still overlap a neighbour by too little are moved next to it, with a second one on their other side where that takes
- * one; short ones that cannot move are taken back, and what they covered of their own becomes edge work; for the rest a strip is laid between the two.
+ * one; short ones that cannot move are taken back, and what they covered of their own becomes edge work; for the rest a strip is laid between the two,
+ * and where none fits there they are taken back as well.
  * Returns: whether any was taken back */
 gboolean ox_layout_settle (OxLayout *layout);
 
