@@ -6,7 +6,7 @@
 #include <stdlib.h>
 
 #define SLACK 0.002      /* a strip may graze a wall by that much; its way must be allowed to as well */
-#define NODE_OFF 0.004   /* corners of ways stand off by this much more, so that rounding never closes a way */
+#define NODE_OFF 0.0005  /* corners of ways stand off by this much more, so that rounding never closes a way that a strip fits */
 #define ALL_NODES 300    /* up to here every corner is tried from every other; beyond, the nearest few in each direction */
 #define SECTORS 16
 #define SECTOR_NODES 8
