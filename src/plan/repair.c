@@ -144,7 +144,7 @@ cover_box (OxLayout *layout, guint index, OxBox box)
             x0 = MAX (span.lo, x0 - lack / 2);
             x1 = MIN (span.hi, MAX (x1, x0 + ox_layout_least (layout)));
             x0 = MIN (x0, MAX (span.lo, x1 - ox_layout_least (layout)));
-            if (x1 - x0 < ox_layout_least (layout) || x0 - half > box.x0 + 0.01 || x1 + half < box.x1 - 0.01)
+            if (x1 - x0 < ox_layout_least (layout) - 1e-9 || x0 - half > box.x0 + 0.01 || x1 + half < box.x1 - 0.01)
               continue;
             OxDraft draft = { index, ox_layout_lane (layout, index, y), sign, y, x0, x1, OX_STRIP_CROSSWISE, FALSE, span.lo, span.hi };
             ox_layout_add (layout, &draft);
