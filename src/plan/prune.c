@@ -4,9 +4,11 @@
  * The raster is too coarse to tell a strip that covers a little of its own from one that covers nothing; those few are measured.
  */
 #include "plan/layout.h"
+#include <stdlib.h>
 
 #define DOUBTFUL_SHARE 0.12 /* on the raster */
 #define LEAST_SHARE 0.022   /* exactly */
+#define LINES 96            /* along a strip: a few millimetres apart */
 
 typedef struct
 {
@@ -31,23 +33,88 @@ draft_quad (const OxLayout *layout, guint i)
   return quad;
 }
 
-/* Share of what draft @i covers of the target that no other draft covers. */
-static double
-exact_share (const OxLayout *layout, guint i)
+/* The span that a convex quadrilateral covers of the line at height @y; FALSE when it does not reach there. */
+static gboolean
+quad_span (const OxPoint q[4], double y, OxSpan *out)
 {
+  gboolean any = FALSE;
+  for (guint i = 0; i < 4; i++)
+    {
+      OxPoint a = q[i], b = q[(i + 1) % 4];
+      if ((a.y <= y) == (b.y <= y))
+        continue;
+      double x = a.x + (b.x - a.x) * (y - a.y) / (b.y - a.y);
+      *out = any ? (OxSpan) { MIN (out->lo, x), MAX (out->hi, x) } : (OxSpan) { x, x };
+      any = TRUE;
+    }
+  return any;
+}
+
+static int
+compare_spans (const void *a, const void *b)
+{
+  const OxSpan *p = a, *q = b;
+  if (p->lo != q->lo)
+    return p->lo < q->lo ? -1 : 1;
+  return (p->hi > q->hi) - (p->hi < q->hi);
+}
+
+/* Metres of @x that none of the spans holds; sorts them. */
+static double
+open_length (GArray *spans, OxSpan x)
+{
+  double open = 0, end = x.lo;
+  if (spans->len > 1)
+    qsort (spans->data, spans->len, sizeof (OxSpan), compare_spans);
+  for (guint i = 0; i < spans->len; i++)
+    {
+      const OxSpan *span = &g_array_index (spans, OxSpan, i);
+      open += MAX (MIN (span->lo, x.hi) - end, 0);
+      end = MAX (end, span->hi);
+    }
+  return open + MAX (x.hi - end, 0);
+}
+
+/* Corners of all other drafts near draft @i, four each, in its frame. */
+static GArray *
+quads_near (const OxLayout *layout, guint i)
+{
+  const OxFrame *frame = g_ptr_array_index (layout->frames, g_array_index (layout->drafts, OxDraft, i).frame);
   Quad own = draft_quad (layout, i);
-  g_autoptr (GArray) others = g_array_new (FALSE, FALSE, sizeof (OxPoint));
+  GArray *near = g_array_new (FALSE, FALSE, sizeof (OxPoint));
   for (guint k = 0; k < layout->drafts->len; k++)
     {
       Quad quad = draft_quad (layout, k);
-      if (k != i && quad.box.x0 < own.box.x1 && quad.box.x1 > own.box.x0 && quad.box.y0 < own.box.y1 && quad.box.y1 > own.box.y0)
-        g_array_append_vals (others, quad.corners, 4);
+      if (k == i || quad.box.x0 >= own.box.x1 || quad.box.x1 <= own.box.x0 || quad.box.y0 >= own.box.y1 || quad.box.y1 <= own.box.y0)
+        continue;
+      for (guint c = 0; c < 4; c++)
+        quad.corners[c] = ox_frame_from_floor (frame, quad.corners[c]);
+      g_array_append_vals (near, quad.corners, 4);
     }
-  g_autoptr (OxRegion) strip = ox_region_new_points (own.corners, 4);
-  g_autoptr (OxRegion) within = ox_region_intersection (strip, layout->target);
-  g_autoptr (OxRegion) covered = ox_region_union_quads ((const OxPoint *) (void *) others->data, others->len / 4);
-  g_autoptr (OxRegion) rest = ox_region_difference (within, covered);
-  return ox_region_area (rest) / MAX (ox_region_area (within), OX_GRID);
+  return near;
+}
+
+/* Share of what draft @i covers that no other draft covers, measured on lines along it. */
+static double
+exact_share (const OxLayout *layout, guint i)
+{
+  OxBand band = ox_layout_band (layout, &g_array_index (layout->drafts, OxDraft, i));
+  g_autoptr (GArray) near = quads_near (layout, i);
+  g_autoptr (GArray) spans = g_array_new (FALSE, TRUE, sizeof (OxSpan));
+  double open = 0;
+  for (guint line = 0; line < LINES; line++)
+    {
+      double y = band.y + band.width * ((line + 0.5) / LINES - 0.5);
+      g_array_set_size (spans, 0);
+      for (guint k = 0; k + 3 < near->len; k += 4)
+        {
+          OxSpan span;
+          if (quad_span (&g_array_index (near, OxPoint, k), y, &span))
+            g_array_append_val (spans, span);
+        }
+      open += open_length (spans, (OxSpan) { band.x0, band.x1 });
+    }
+  return open / (LINES * (band.x1 - band.x0));
 }
 
 static double
