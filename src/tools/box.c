@@ -2,21 +2,16 @@
  * SPDX-License-Identifier: GPL-3.0-or-later
  */
 #include "job/edit.h"
-#include "tools/tool-private.h"
+#include "tools/two-point.h"
 
 #include <glib/gi18n-lib.h>
 
-#define DRAG_PX 5.0 /* a press and release further apart than this is a drag from corner to corner */
-
 typedef struct
 {
-  OxTool base;
-  gboolean begun;
-  OxPoint anchor;     /* the first corner */
-  OxPoint pressed_at; /* pointer, not snapped */
+  OxTwoPoint base; /* typed: width, depth */
+  OxPoint anchor;  /* the first corner */
   gboolean seen;
   OxSnap hover;
-  OxTyped typed; /* width, depth */
 } Box;
 
 /* The corner opposite to the anchor; a typed size runs to the side where the pointer is. */
@@ -26,9 +21,9 @@ opposite (const Box *self, const OxScene *scene)
   OxPoint at = self->hover.at;
   double width, depth;
 
-  if (ox_typed_length (&self->typed, 0, scene->job->units, &width))
+  if (ox_typed_length (&self->base.typed, 0, scene->job->units, &width))
     at.x = self->anchor.x + (at.x < self->anchor.x ? -width : width);
-  if (ox_typed_length (&self->typed, 1, scene->job->units, &depth))
+  if (ox_typed_length (&self->base.typed, 1, scene->job->units, &depth))
     at.y = self->anchor.y + (at.y < self->anchor.y ? -depth : depth);
   return ox_point_snap (at);
 }
@@ -47,44 +42,22 @@ corners (OxPoint a, OxPoint b, OxPoint out[4])
 }
 
 static void
-box_cancel (OxTool *tool)
-{
-  Box *self = (Box *) tool;
-
-  self->begun = FALSE;
-  ox_typed_clear (&self->typed);
-}
-
-static void
 make_room (const OxScene *scene, const OxPoint points[4], OxToolAnswer *answer)
 {
   g_autoptr (OxRing) ring = ox_ring_new (points, 4);
-  g_autofree char *id = ox_job_new_id (scene->job, "R");
-  g_autofree char *name = g_strdup_printf (_ ("Room %s"), id + 1);
-  OxRoom draft = { .id = id, .name = name, .ring = ring, .profile = (char *) "" };
-  g_autoptr (OxRoom) room = ox_room_new (&draft);
-  g_autoptr (GError) error = NULL;
-  OxJob *job = ox_job_with_room (scene->job, room, &error);
 
-  ox_tool_answer_edit (answer, job, error, _ ("Draw Room"), id);
+  ox_tool_answer_room (answer, scene, ring);
 }
 
 static void
 make_obstacle (const OxScene *scene, const OxPoint points[4], OxToolAnswer *answer)
 {
-  g_autofree char *id = ox_job_new_id (scene->job, "O");
-  OxObstacle draft = { .id = id, .name = (char *) "", .kind = scene->obstacle_kind };
-  g_autoptr (OxObstacle) obstacle = NULL;
-  g_autoptr (GError) error = NULL;
-  OxJob *job;
+  OxShape shape = { .kind = OX_SHAPE_RECTANGLE };
 
-  draft.shape.kind = OX_SHAPE_RECTANGLE;
-  draft.shape.centre = (OxPoint){ (points[0].x + points[2].x) / 2, (points[0].y + points[2].y) / 2 };
-  draft.shape.width = points[2].x - points[0].x;
-  draft.shape.depth = points[2].y - points[0].y;
-  obstacle = ox_obstacle_new (&draft);
-  job = ox_job_with_obstacle (scene->job, obstacle, &error);
-  ox_tool_answer_edit (answer, job, error, _ ("Draw Obstacle"), id);
+  shape.centre = (OxPoint){ (points[0].x + points[2].x) / 2, (points[0].y + points[2].y) / 2 };
+  shape.width = points[2].x - points[0].x;
+  shape.depth = points[2].y - points[0].y;
+  ox_tool_answer_obstacle (answer, scene, &shape);
 }
 
 static void
@@ -101,8 +74,9 @@ make_excluded (const OxScene *scene, const OxPoint points[4], OxToolAnswer *answ
 }
 
 static void
-finish (Box *self, const OxScene *scene, OxToolAnswer *answer)
+box_finish (OxTool *tool, const OxScene *scene, OxToolAnswer *answer)
 {
+  const Box *self = (const Box *) tool;
   OxPoint points[4];
 
   corners (self->anchor, opposite (self, scene), points);
@@ -112,14 +86,12 @@ finish (Box *self, const OxScene *scene, OxToolAnswer *answer)
           = g_strdup (_ ("That rectangle has no area. Point to the opposite corner, or type width, Tab, depth."));
       return;
     }
-  if (self->base.kind == OX_TOOL_ROOM_RECTANGLE)
+  if (tool->kind == OX_TOOL_ROOM_RECTANGLE)
     make_room (scene, points, answer);
-  else if (self->base.kind == OX_TOOL_EXCLUDED)
+  else if (tool->kind == OX_TOOL_EXCLUDED)
     make_excluded (scene, points, answer);
   else
     make_obstacle (scene, points, answer);
-  if (answer->job != NULL)
-    box_cancel (&self->base);
 }
 
 static void
@@ -132,56 +104,14 @@ box_motion (OxTool *tool, const OxScene *scene, const OxPointer *pointer, OxTool
   self->hover = ox_tool_snap (scene, pointer);
 }
 
-static void
-box_press (OxTool *tool, const OxScene *scene, const OxPointer *pointer, OxToolAnswer *answer)
+static gboolean
+box_begin (OxTool *tool, const OxScene *scene, const OxPointer *pointer, OxToolAnswer *answer)
 {
   Box *self = (Box *) tool;
 
   box_motion (tool, scene, pointer, answer);
-  if (self->begun)
-    {
-      finish (self, scene, answer);
-      return;
-    }
-  self->begun = TRUE;
   self->anchor = self->hover.at;
-  self->pressed_at = pointer->at;
-  ox_typed_clear (&self->typed);
-}
-
-static void
-box_release (OxTool *tool, const OxScene *scene, const OxPointer *pointer, OxToolAnswer *answer)
-{
-  Box *self = (Box *) tool;
-
-  if (!self->begun || ox_point_distance (self->pressed_at, pointer->at) * scene->px_per_m < DRAG_PX)
-    return;
-  box_motion (tool, scene, pointer, answer);
-  finish (self, scene, answer);
-}
-
-static gboolean
-box_key (OxTool *tool, const OxScene *scene, const OxKey *key, OxToolAnswer *answer)
-{
-  Box *self = (Box *) tool;
-
-  if (!self->begun)
-    return FALSE;
-  if (key->name == OX_KEY_ENTER)
-    finish (self, scene, answer);
-  else if (key->name == OX_KEY_ESCAPE && !ox_typed_is_empty (&self->typed))
-    ox_typed_clear (&self->typed);
-  else if (key->name == OX_KEY_ESCAPE)
-    box_cancel (tool);
-  else
-    return ox_tool_typed_key (&self->typed, key);
   return TRUE;
-}
-
-static gboolean
-box_is_busy (const OxTool *tool)
-{
-  return ((const Box *) tool)->begun;
 }
 
 static void
@@ -194,16 +124,16 @@ box_preview (const OxTool *tool, const OxScene *scene, OxPreview *preview)
   g_autofree char *text = NULL;
   OxPoint points[4];
 
-  if (self->begun)
+  if (self->base.begun)
     {
       corners (self->anchor, opposite (self, scene), points);
       width = ox_units_length_text (scene->job->units, points[2].x - points[0].x, TRUE);
       depth = ox_units_length_text (scene->job->units, points[2].y - points[0].y, TRUE);
-      text = ox_tool_typed_text (&self->typed, names, (const char *const[2]){ width, depth });
+      text = ox_tool_typed_text (&self->base.typed, names, (const char *const[2]){ width, depth });
       ox_preview_add (preview, OX_PREVIEW_OUTLINE, points, 4);
       ox_preview_add_label (preview, (OxPoint){ (points[0].x + points[2].x) / 2, points[0].y }, text);
     }
-  if (self->seen && ox_typed_is_empty (&self->typed))
+  if (self->seen && ox_typed_is_empty (&self->base.typed))
     ox_tool_preview_snap (preview, &self->hover);
 }
 
@@ -212,23 +142,26 @@ box_hint (const OxTool *tool)
 {
   const Box *self = (const Box *) tool;
 
-  if (self->begun)
+  if (self->base.begun)
     return _ ("Click the opposite corner, or type width, Tab, depth, and press Enter. Esc starts again.");
-  if (self->base.kind == OX_TOOL_ROOM_RECTANGLE)
+  if (tool->kind == OX_TOOL_ROOM_RECTANGLE)
     return _ ("Click or drag from one corner of the room to the opposite one.");
-  if (self->base.kind == OX_TOOL_EXCLUDED)
+  if (tool->kind == OX_TOOL_EXCLUDED)
     return _ ("Click or drag from one corner of the floor that is left out to the opposite one.");
   return _ ("Click or drag from one corner of the obstacle to the opposite one.");
 }
 
 const OxToolTable ox_tool_box_table = {
   .size = sizeof (Box),
-  .press = box_press,
+  .press = ox_two_point_press,
   .motion = box_motion,
-  .release = box_release,
-  .key = box_key,
-  .cancel = box_cancel,
-  .is_busy = box_is_busy,
+  .release = ox_two_point_release,
+  .key = ox_two_point_key,
+  .cancel = ox_two_point_cancel,
+  .is_busy = ox_two_point_is_busy,
   .preview = box_preview,
   .hint = box_hint,
+  .n_fields = 2,
+  .begin = box_begin,
+  .finish = box_finish,
 };

@@ -2,11 +2,10 @@
  * SPDX-License-Identifier: GPL-3.0-or-later
  */
 #include "job/edit.h"
-#include "tools/tool-private.h"
+#include "tools/two-point.h"
 
 #include <glib/gi18n-lib.h>
 
-#define DRAG_PX 5.0
 #define WALL_RADIUS_PX 14.0
 #define WALL_DEPTH_MAX 1.0     /* m: what lies further apart is no wall but floor between two rooms */
 #define WALL_DEPTH_DEFAULT 0.2 /* m: where there is no room behind the wall */
@@ -22,15 +21,12 @@ typedef struct
 
 typedef struct
 {
-  OxTool base;
-  gboolean begun;
+  OxTwoPoint base; /* typed: width */
   Wall wall;       /* of the first point, while begun; its owner is not kept */
   char *room_id;   /* (nullable) of that wall */
   double from, to; /* m along the wall */
-  OxPoint pressed_at;
-  gboolean near; /* whether the pointer is at a wall, before the first point */
+  gboolean near;   /* whether the pointer is at a wall, before the first point */
   OxPoint hover;
-  OxTyped typed; /* width */
 } Doorway;
 
 static Wall
@@ -119,7 +115,7 @@ far_end (const Doorway *self, const OxScene *scene)
 {
   double width;
 
-  if (!ox_typed_length (&self->typed, 0, scene->job->units, &width))
+  if (!ox_typed_length (&self->base.typed, 0, scene->job->units, &width))
     return self->to;
   return self->from + (self->to < self->from ? -width : width);
 }
@@ -141,14 +137,14 @@ doorway_cancel (OxTool *tool)
 {
   Doorway *self = (Doorway *) tool;
 
-  self->begun = FALSE;
+  ox_two_point_cancel (tool);
   g_clear_pointer (&self->room_id, g_free);
-  ox_typed_clear (&self->typed);
 }
 
 static void
-finish (Doorway *self, const OxScene *scene, OxToolAnswer *answer)
+doorway_finish (OxTool *tool, const OxScene *scene, OxToolAnswer *answer)
 {
+  const Doorway *self = (const Doorway *) tool;
   g_autofree char *id = ox_job_new_id (scene->job, "D");
   OxDoorway draft = { .id = id, .name = (char *) "" };
   g_autoptr (OxDoorway) doorway = NULL;
@@ -167,8 +163,6 @@ finish (Doorway *self, const OxScene *scene, OxToolAnswer *answer)
   doorway = ox_doorway_new (&draft);
   job = ox_job_with_doorway (scene->job, doorway, &error);
   ox_tool_answer_edit (answer, job, error, _ ("Place Doorway"), id);
-  if (job != NULL)
-    doorway_cancel (&self->base);
 }
 
 static void
@@ -178,7 +172,7 @@ doorway_motion (OxTool *tool, const OxScene *scene, const OxPointer *pointer, Ox
   Wall wall;
 
   (void) answer;
-  if (self->begun)
+  if (self->base.begun)
     {
       self->to = along (&self->wall, scene, pointer);
       return;
@@ -188,62 +182,19 @@ doorway_motion (OxTool *tool, const OxScene *scene, const OxPointer *pointer, Ox
     self->hover = ox_point_add (wall.a, ox_point_scale (wall.along, along (&wall, scene, pointer)));
 }
 
-static void
-doorway_press (OxTool *tool, const OxScene *scene, const OxPointer *pointer, OxToolAnswer *answer)
+static gboolean
+doorway_begin (OxTool *tool, const OxScene *scene, const OxPointer *pointer, OxToolAnswer *answer)
 {
   Doorway *self = (Doorway *) tool;
 
-  if (self->begun)
-    {
-      doorway_motion (tool, scene, pointer, answer);
-      finish (self, scene, answer);
-      return;
-    }
   if (!find_wall (scene, pointer->at, &self->wall))
     {
       answer->refusal = g_strdup (_ ("A doorway lies in a wall: click on a side of a room."));
-      return;
+      return FALSE;
     }
-  self->begun = TRUE;
   self->room_id = g_strdup (self->wall.owner);
   self->from = self->to = along (&self->wall, scene, pointer);
-  self->pressed_at = pointer->at;
-  ox_typed_clear (&self->typed);
-}
-
-static void
-doorway_release (OxTool *tool, const OxScene *scene, const OxPointer *pointer, OxToolAnswer *answer)
-{
-  Doorway *self = (Doorway *) tool;
-
-  if (!self->begun || ox_point_distance (self->pressed_at, pointer->at) * scene->px_per_m < DRAG_PX)
-    return;
-  doorway_motion (tool, scene, pointer, answer);
-  finish (self, scene, answer);
-}
-
-static gboolean
-doorway_key (OxTool *tool, const OxScene *scene, const OxKey *key, OxToolAnswer *answer)
-{
-  Doorway *self = (Doorway *) tool;
-
-  if (!self->begun)
-    return FALSE;
-  if (key->name == OX_KEY_ENTER)
-    finish (self, scene, answer);
-  else if (key->name == OX_KEY_ESCAPE && !ox_typed_is_empty (&self->typed))
-    ox_typed_clear (&self->typed);
-  else if (key->name == OX_KEY_ESCAPE)
-    doorway_cancel (tool);
-  else
-    return key->name != OX_KEY_TAB && ox_tool_typed_key (&self->typed, key);
   return TRUE;
-}
-
-static gboolean
-doorway_is_busy (const OxTool *tool)
-{
-  return ((const Doorway *) tool)->begun;
 }
 
 static void
@@ -257,7 +208,7 @@ doorway_preview (const OxTool *tool, const OxScene *scene, OxPreview *preview)
   OxPoint across;
   double depth;
 
-  if (!self->begun)
+  if (!self->base.begun)
     {
       if (self->near)
         ox_preview_add (preview, OX_PREVIEW_SNAP, &self->hover, 1);
@@ -270,27 +221,30 @@ doorway_preview (const OxTool *tool, const OxScene *scene, OxPreview *preview)
                                 ox_point_add (ends[1], across), ox_point_add (ends[0], across) },
                   4);
   width = ox_units_length_text (scene->job->units, ox_point_distance (ends[0], ends[1]), TRUE);
-  text = ox_tool_typed_text (&self->typed, names, (const char *const[2]){ width, NULL });
+  text = ox_tool_typed_text (&self->base.typed, names, (const char *const[2]){ width, NULL });
   ox_preview_add_label (preview, (OxPoint){ (ends[0].x + ends[1].x) / 2, (ends[0].y + ends[1].y) / 2 }, text);
 }
 
 static const char *
 doorway_hint (const OxTool *tool)
 {
-  if (((const Doorway *) tool)->begun)
+  if (ox_two_point_is_busy (tool))
     return _ ("Click the other end of the doorway, or type its width and press Enter. Esc starts again.");
   return _ ("Click one end of the doorway on a side of a room.");
 }
 
 const OxToolTable ox_tool_doorway_table = {
   .size = sizeof (Doorway),
-  .press = doorway_press,
+  .press = ox_two_point_press,
   .motion = doorway_motion,
-  .release = doorway_release,
-  .key = doorway_key,
+  .release = ox_two_point_release,
+  .key = ox_two_point_key,
   .cancel = doorway_cancel,
-  .is_busy = doorway_is_busy,
+  .is_busy = ox_two_point_is_busy,
   .preview = doorway_preview,
   .hint = doorway_hint,
   .clear = doorway_cancel,
+  .n_fields = 1,
+  .begin = doorway_begin,
+  .finish = doorway_finish,
 };

@@ -1,7 +1,6 @@
 /* Oxturn: tools/outline - a room corner by corner: clicked, or typed as length and angle.
  * SPDX-License-Identifier: GPL-3.0-or-later
  */
-#include "job/edit.h"
 #include "tools/tool-private.h"
 
 #include <glib/gi18n-lib.h>
@@ -87,15 +86,9 @@ static void
 close_outline (Outline *self, const OxScene *scene, OxToolAnswer *answer)
 {
   g_autoptr (OxRing) ring = make_ring (self);
-  g_autofree char *id = ox_job_new_id (scene->job, "R");
-  g_autofree char *name = g_strdup_printf (_ ("Room %s"), id + 1);
-  OxRoom draft = { .id = id, .name = name, .ring = ring, .profile = (char *) "" };
-  g_autoptr (OxRoom) room = ox_room_new (&draft);
-  g_autoptr (GError) error = NULL;
-  OxJob *job = ox_job_with_room (scene->job, room, &error);
 
-  ox_tool_answer_edit (answer, job, error, _ ("Draw Room"), id);
-  if (job != NULL)
+  ox_tool_answer_room (answer, scene, ring);
+  if (answer->job != NULL)
     reset (self);
 }
 

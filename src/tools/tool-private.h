@@ -21,6 +21,11 @@ typedef struct
   const char *(*hint) (const OxTool *tool);
   const char *(*cursor) (const OxTool *tool);
   void (*clear) (OxTool *tool);
+
+  /* Of the tools that draw between two points, tools/two-point.h. */
+  guint n_fields; /* sizes that can be typed: 1 or OX_TYPED_FIELDS */
+  gboolean (*begin) (OxTool *tool, const OxScene *scene, const OxPointer *pointer, OxToolAnswer *answer); /* FALSE: refused */
+  void (*finish) (OxTool *tool, const OxScene *scene, OxToolAnswer *answer); /* makes the item as it stands, or refuses */
 } OxToolTable;
 
 struct _OxTool
@@ -42,6 +47,12 @@ extern const OxToolTable ox_tool_station_table;
  * @label: translated
  * @id: (nullable): item selected afterwards */
 void ox_tool_answer_edit (OxToolAnswer *answer, OxJob *job, const GError *error, const char *label, const char *id);
+
+/* ox_tool_answer_room, ox_tool_answer_obstacle: draws a room within @ring, or an obstacle of the scene's kind, under the next free
+ * id; the answer is the job with it, or why there can be none
+ * @ring: counter-clockwise */
+void ox_tool_answer_room (OxToolAnswer *answer, const OxScene *scene, OxRing *ring);
+void ox_tool_answer_obstacle (OxToolAnswer *answer, const OxScene *scene, const OxShape *shape);
 
 /* ox_tool_snap: where the pointer is held, with nothing placed before */
 OxSnap ox_tool_snap (const OxScene *scene, const OxPointer *pointer);

@@ -1,6 +1,7 @@
 /* Oxturn: tools/tool - what the pointer and the keys do on the canvas.
  * SPDX-License-Identifier: GPL-3.0-or-later
  */
+#include "job/edit.h"
 #include "tools/tool-private.h"
 
 #include <glib/gi18n-lib.h>
@@ -148,6 +149,31 @@ ox_tool_answer_edit (OxToolAnswer *answer, OxJob *job, const GError *error, cons
   answer->label = g_strdup (label);
   if (id != NULL)
     answer->selection = g_strdupv ((char *[]){ (char *) id, NULL });
+}
+
+void
+ox_tool_answer_room (OxToolAnswer *answer, const OxScene *scene, OxRing *ring)
+{
+  g_autofree char *id = ox_job_new_id (scene->job, "R");
+  g_autofree char *name = g_strdup_printf (_ ("Room %s"), id + 1);
+  OxRoom draft = { .id = id, .name = name, .ring = ring, .profile = (char *) "" };
+  g_autoptr (OxRoom) room = ox_room_new (&draft);
+  g_autoptr (GError) error = NULL;
+  OxJob *job = ox_job_with_room (scene->job, room, &error);
+
+  ox_tool_answer_edit (answer, job, error, _ ("Draw Room"), id);
+}
+
+void
+ox_tool_answer_obstacle (OxToolAnswer *answer, const OxScene *scene, const OxShape *shape)
+{
+  g_autofree char *id = ox_job_new_id (scene->job, "O");
+  OxObstacle draft = { .id = id, .name = (char *) "", .kind = scene->obstacle_kind, .shape = *shape };
+  g_autoptr (OxObstacle) obstacle = ox_obstacle_new (&draft);
+  g_autoptr (GError) error = NULL;
+  OxJob *job = ox_job_with_obstacle (scene->job, obstacle, &error);
+
+  ox_tool_answer_edit (answer, job, error, _ ("Draw Obstacle"), id);
 }
 
 OxSnap
