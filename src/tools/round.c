@@ -81,7 +81,7 @@ round_preview (const OxTool *tool, const OxScene *scene, OxPreview *preview)
   r = radius (self, scene);
   diameter = ox_units_length_text (scene->job->units, 2 * r, TRUE);
   text = ox_tool_typed_text (&self->base.typed, names, (const char *const[2]){ diameter, NULL });
-  ring = ox_ring_new_circle (self->centre, MAX (r, OX_GRID), TRUE);
+  ring = ox_ring_new_circle (self->centre, CLAMP (r, OX_GRID, OX_COORD_MAX), TRUE);
   ox_preview_add (preview, OX_PREVIEW_OUTLINE, ring->points, ring->n);
   ox_preview_add (preview, OX_PREVIEW_SNAP, &self->centre, 1);
   ox_preview_add_label (preview, (OxPoint){ self->centre.x, self->centre.y - r }, text);

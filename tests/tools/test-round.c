@@ -59,6 +59,21 @@ test_no_size_is_refused (void)
   g_assert_cmpuint (hand->job->n_obstacles, ==, 0);
 }
 
+/* A diameter that no floor has is seen while it is typed and refused when it is entered. */
+static void
+test_far_too_large (void)
+{
+  g_autoptr (OxHand) hand = new_hand ();
+
+  ox_hand_click (hand, 4, 4);
+  ox_hand_type (hand, "123456789");
+  g_assert_true (ox_hand_sees (hand, "123456789"));
+  g_assert_cmpuint (ox_hand_count (hand, OX_PREVIEW_OUTLINE), ==, 1);
+  ox_hand_key (hand, OX_KEY_ENTER);
+  g_assert_nonnull (hand->refusal);
+  g_assert_cmpuint (hand->job->n_obstacles, ==, 0);
+}
+
 int
 main (int argc, char **argv)
 {
@@ -67,5 +82,6 @@ main (int argc, char **argv)
   g_test_add_func ("/tools/round/typed", test_typed);
   g_test_add_func ("/tools/round/several-in-a-row", test_several_in_a_row);
   g_test_add_func ("/tools/round/no-size-is-refused", test_no_size_is_refused);
+  g_test_add_func ("/tools/round/far-too-large", test_far_too_large);
   return g_test_run ();
 }
