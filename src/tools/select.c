@@ -244,12 +244,32 @@ draft_side (Select *self, const OxScene *scene, const OxPointer *pointer, GError
   return ox_side_drag (scene->job, self->id, self->index, by, error);
 }
 
+/* A key may delete what is dragged, or undo how it came to be, while the button is down. */
+static gboolean
+still_there (const Select *self, const OxJob *job)
+{
+  g_autoptr (GArray) handles = NULL;
+  const OxRoom *room;
+
+  if (self->mode == SIDE)
+    {
+      room = ox_job_find_room (job, self->id);
+      return room != NULL && self->index < room->ring->n;
+    }
+  if (self->mode != HANDLE)
+    return TRUE;
+  handles = ox_handles (job, self->id);
+  return self->index < handles->len;
+}
+
 static void
 make_draft (Select *self, const OxScene *scene, const OxPointer *pointer, OxToolAnswer *answer)
 {
   g_autoptr (GError) error = NULL;
 
   g_clear_pointer (&self->draft, ox_job_unref);
+  if (!still_there (self, scene->job))
+    select_cancel (&self->base);
   if (self->mode == MOVING)
     self->draft = draft_move (self, scene, pointer, &error);
   else if (self->mode == HANDLE)

@@ -196,6 +196,31 @@ test_delete (void)
   g_assert_null (hand->selection[0]);
 }
 
+/* Delete while a corner or a side is held: it is gone, and the button lets go of nothing. */
+static void
+test_delete_in_mid_drag (void)
+{
+  static const OxPoint held[] = { { 10, 8 }, { 10, 4 } }; /* a corner of the room, the middle of a side */
+
+  for (guint i = 0; i < G_N_ELEMENTS (held); i++)
+    {
+      g_autoptr (OxJob) job = ox_test_floor_rectangle (10, 8, "compact");
+      g_autoptr (OxHand) hand = ox_hand_new (OX_TOOL_SELECT, job);
+
+      ox_hand_click (hand, 5, 4);
+      ox_hand_press (hand, held[i].x, held[i].y, OX_HOLD_NONE, 1);
+      ox_hand_move (hand, 11, held[i].y, OX_HOLD_NONE);
+      g_strfreev (hand->selection);
+      hand->selection = g_strdupv ((char *[]){ ROOM (hand), NULL });
+      g_assert_true (ox_hand_key (hand, OX_KEY_DELETE));
+      g_assert_cmpuint (hand->job->n_rooms, ==, 0);
+      ox_hand_move (hand, 12, held[i].y, OX_HOLD_NONE);
+      g_assert_false (ox_tool_is_busy (hand->tool));
+      ox_hand_release (hand, 12, held[i].y, OX_HOLD_NONE);
+      g_assert_cmpuint (hand->edits, ==, 1);
+    }
+}
+
 int
 main (int argc, char **argv)
 {
@@ -212,5 +237,6 @@ main (int argc, char **argv)
   g_test_add_func ("/tools/select/band", test_band);
   g_test_add_func ("/tools/select/nudge", test_nudge);
   g_test_add_func ("/tools/select/delete", test_delete);
+  g_test_add_func ("/tools/select/delete-in-mid-drag", test_delete_in_mid_drag);
   return g_test_run ();
 }
