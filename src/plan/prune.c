@@ -6,9 +6,9 @@
 #include "plan/layout.h"
 #include <stdlib.h>
 
-#define DOUBTFUL_SHARE 0.12 /* on the raster */
-#define LEAST_SHARE 0.022   /* exactly */
-#define LINES 96            /* along a strip: a few millimetres apart */
+#define DOUBTFUL_SHARE 0.25 /* on the raster */
+#define LEAST_SHARE 0.023   /* exactly */
+#define LINES 256           /* along a strip: a few millimetres apart */
 
 typedef struct
 {
