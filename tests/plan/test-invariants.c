@@ -1,8 +1,9 @@
 /* Oxturn: plan/plan on many floors: every plan holds, and the same job gives the same plan.
  * SPDX-License-Identifier: GPL-3.0-or-later
  *
- * OXTURN_RANDOM_FLOORS says on how many made-up floors (500), OXTURN_FLOORS names a folder of outlines in well-known
- * text.
+ * OXTURN_RANDOM_FLOORS says on how many made-up floors (500), OXTURN_RANDOM_FIRST from which on ("any": a new place every
+ * time; else the same floors every time, so that a change is what makes a difference), OXTURN_FLOORS names a folder of
+ * outlines in well-known text.
  */
 #include "job/check.h"
 #include "plan/verify.h"
@@ -66,11 +67,22 @@ count_of_random_floors (void)
   return count != NULL ? (guint) g_ascii_strtoull (count, NULL, 10) : 500;
 }
 
+static guint32
+first_random_floor (void)
+{
+  const char *first = g_getenv ("OXTURN_RANDOM_FIRST");
+  guint32 number = first == NULL                ? 20000
+                   : g_str_equal (first, "any") ? (guint32) g_test_rand_int () & 0xffffff
+                                                : (guint32) g_ascii_strtoull (first, NULL, 10);
+  g_test_message ("floors from %u on", number);
+  return number;
+}
+
 static void
 random_floors (void)
 {
   g_autoptr (GString) faults = g_string_new (NULL);
-  guint32 first = (guint32) g_test_rand_int () & 0xffffff;
+  guint32 first = first_random_floor ();
   g_test_log_set_fatal_handler (go_on, NULL);
   for (guint i = 0; i < count_of_random_floors (); i++)
     {
@@ -163,7 +175,7 @@ plan_in_thread (gpointer job)
 static void
 same_plan (void)
 {
-  guint32 first = (guint32) g_test_rand_int () & 0xffffff;
+  guint32 first = first_random_floor ();
   for (guint i = 0; i < 14; i++)
     {
       g_autoptr (OxJob) job = ox_test_floor_random (first + i);
