@@ -49,11 +49,9 @@ fill (OxSection *section, const OxJob *job, guint index, int side)
 static gboolean
 current (ObstacleSection *self, OxObstacle *draft)
 {
-  g_autofree char *id = NULL;
   guint index = 0;
-  int side;
 
-  if (!ox_section_item (&self->base, &id, &index, &side))
+  if (!ox_section_item (&self->base, &index))
     return FALSE;
   *draft = *ox_session_get_job (self->base.session)->obstacles[index];
   return TRUE;

@@ -42,11 +42,9 @@ fill (OxSection *section, const OxJob *job, guint index, int side)
 static const OxRoom *
 current (RoomSection *self)
 {
-  g_autofree char *id = NULL;
   guint index = 0;
-  int side;
 
-  if (!ox_section_item (&self->base, &id, &index, &side))
+  if (!ox_section_item (&self->base, &index))
     return NULL;
   return ox_session_get_job (self->base.session)->rooms[index];
 }

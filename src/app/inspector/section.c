@@ -6,7 +6,7 @@
 #include "session/selection.h"
 
 gboolean
-ox_section_item (OxSection *self, char **id, guint *index, int *side)
+ox_section_item (OxSection *self, guint *index)
 {
   const char *const *selection = ox_session_get_selection (self->session);
   g_autofree char *item = NULL;
@@ -14,23 +14,18 @@ ox_section_item (OxSection *self, char **id, guint *index, int *side)
   if (selection[0] == NULL || selection[1] != NULL)
     return FALSE;
   item = ox_selection_item (selection[0]);
-  if (ox_job_find (ox_session_get_job (self->session), item, index) != self->kind)
-    return FALSE;
-  *side = ox_selection_side (selection[0]);
-  *id = g_steal_pointer (&item);
-  return TRUE;
+  return ox_job_find (ox_session_get_job (self->session), item, index) == self->kind;
 }
 
 static void
 update (OxSection *self)
 {
-  g_autofree char *id = NULL;
   guint index = 0;
-  int side = -1;
-  gboolean mine = ox_section_item (self, &id, &index, &side);
+  gboolean mine = ox_section_item (self, &index);
 
   if (mine)
-    self->fill (self, ox_session_get_job (self->session), index, side);
+    self->fill (self, ox_session_get_job (self->session), index,
+                ox_selection_side (ox_session_get_selection (self->session)[0]));
   gtk_widget_set_visible (self->root, mine);
 }
 

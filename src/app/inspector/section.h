@@ -28,8 +28,9 @@ struct _OxSection
 GtkWidget *ox_section_init (OxSection *section, OxSession *session, OxItemKind kind, const char *title);
 void ox_section_start (OxSection *section);
 
-/* ox_section_item: the one selected item: its id, index and side; FALSE unless it is of the section's kind; @id is (transfer full) */
-gboolean ox_section_item (OxSection *section, char **id, guint *index, int *side);
+/* ox_section_item: Returns: whether one item is selected, or a side of it, and is of the section's kind
+ * @index: of it among the job's items of that kind */
+gboolean ox_section_item (OxSection *section, guint *index);
 
 /* ox_section_take:
  * @job: (transfer full) (nullable): result of an edit

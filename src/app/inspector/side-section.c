@@ -54,11 +54,9 @@ fill (OxSection *section, const OxJob *job, guint index, int side)
 static gboolean
 current (SideSection *self, const OxRoom **room, guint *side)
 {
-  g_autofree char *id = NULL;
   guint index = 0;
-  int selected;
 
-  if (!ox_section_item (&self->base, &id, &index, &selected))
+  if (!ox_section_item (&self->base, &index))
     return FALSE;
   *room = ox_session_get_job (self->base.session)->rooms[index];
   *side = (guint) gtk_spin_button_get_value_as_int (self->number) - 1;

@@ -34,15 +34,13 @@ excluded_name_cb (OxField *field, ExcludedSection *self)
 {
   const OxJob *job = ox_session_get_job (self->base.session);
   g_autofree char *text = ox_text_clean (ox_field_get_text (field), FALSE);
-  g_autofree char *id = NULL;
   g_autoptr (OxExcluded) excluded = NULL;
   g_autoptr (GError) error = NULL;
   OxExcluded draft;
   OxJob *changed;
   guint index = 0;
-  int side;
 
-  if (!ox_section_item (&self->base, &id, &index, &side))
+  if (!ox_section_item (&self->base, &index))
     return;
   draft = *job->excluded[index];
   draft.name = text;
@@ -102,15 +100,13 @@ doorway_cb (OxField *field, DoorwaySection *self)
 {
   const OxJob *job = ox_session_get_job (self->base.session);
   g_autofree char *text = ox_text_clean (ox_field_get_text (field), FALSE);
-  g_autofree char *id = NULL;
   g_autoptr (OxDoorway) doorway = NULL;
   g_autoptr (GError) error = NULL;
   OxDoorway draft;
   OxJob *changed;
   guint index = 0;
-  int side;
 
-  if (!ox_section_item (&self->base, &id, &index, &side))
+  if (!ox_section_item (&self->base, &index))
     return;
   draft = *job->doorways[index];
   if (field == self->name)
@@ -168,11 +164,9 @@ station_fill (OxSection *section, const OxJob *job, guint index, int side)
 static gboolean
 station_current (StationSection *self, OxStation *draft)
 {
-  g_autofree char *id = NULL;
   guint index = 0;
-  int side;
 
-  if (!ox_section_item (&self->base, &id, &index, &side))
+  if (!ox_section_item (&self->base, &index))
     return FALSE;
   *draft = *ox_session_get_job (self->base.session)->stations[index];
   return TRUE;
