@@ -142,7 +142,7 @@ test_a_set_without_a_day_is_the_same_too (Fixture *fixture, gconstpointer data)
       g_autoptr (GError) error = NULL;
       g_autoptr (GBytes) bytes = ox_pdf_new (set, &error);
       g_assert_no_error (error);
-      g_assert_nonnull (memmem (g_bytes_get_data (bytes, NULL), g_bytes_get_size (bytes), "19700101120000Z", 15));
+      g_assert_nonnull (memmem (g_bytes_get_data (bytes, NULL), g_bytes_get_size (bytes), "19700101120000", 14));
     }
 }
 
