@@ -7,8 +7,8 @@
 #include <stdlib.h>
 
 #define DOUBTFUL_SHARE 0.25 /* on the raster */
-#define LEAST_SHARE 0.023   /* exactly */
-#define LINES 256           /* along a strip: a few millimetres apart */
+#define LEAST_SHARE 0.0205  /* exactly */
+#define SLABS 64            /* along a strip, at least */
 
 typedef struct
 {
@@ -94,27 +94,56 @@ quads_near (const OxLayout *layout, guint i)
   return near;
 }
 
-/* Share of what draft @i covers that no other draft covers, measured on lines along it. */
+static int
+compare_doubles (const void *a, const void *b)
+{
+  double x = *(const double *) a, y = *(const double *) b;
+  return (x > y) - (x < y);
+}
+
+/* Heights between which what others cover changes little or, where they lie along or across, not at all: evenly spaced ones and those of corners. */
+static GArray *
+slab_heights (const OxBand *band, const GArray *near)
+{
+  GArray *heights = g_array_new (FALSE, FALSE, sizeof (double));
+  double low = band->y - band->width / 2, high = band->y + band->width / 2;
+  for (guint i = 0; i <= SLABS; i++)
+    {
+      double y = low + band->width * i / SLABS;
+      g_array_append_val (heights, y);
+    }
+  for (guint i = 0; i < near->len; i++)
+    {
+      double y = g_array_index (near, OxPoint, i).y;
+      if (y > low && y < high)
+        g_array_append_val (heights, y);
+    }
+  qsort (heights->data, heights->len, sizeof (double), compare_doubles);
+  return heights;
+}
+
+/* Share of what draft @i covers that no other draft covers, measured in slabs along it. */
 static double
 exact_share (const OxLayout *layout, guint i)
 {
   OxBand band = ox_layout_band (layout, &g_array_index (layout->drafts, OxDraft, i));
   g_autoptr (GArray) near = quads_near (layout, i);
+  g_autoptr (GArray) heights = slab_heights (&band, near);
   g_autoptr (GArray) spans = g_array_new (FALSE, TRUE, sizeof (OxSpan));
   double open = 0;
-  for (guint line = 0; line < LINES; line++)
+  for (guint slab = 0; slab + 1 < heights->len; slab++)
     {
-      double y = band.y + band.width * ((line + 0.5) / LINES - 0.5);
+      double y0 = g_array_index (heights, double, slab), y1 = g_array_index (heights, double, slab + 1);
       g_array_set_size (spans, 0);
       for (guint k = 0; k + 3 < near->len; k += 4)
         {
           OxSpan span;
-          if (quad_span (&g_array_index (near, OxPoint, k), y, &span))
+          if (quad_span (&g_array_index (near, OxPoint, k), (y0 + y1) / 2, &span))
             g_array_append_val (spans, span);
         }
-      open += open_length (spans, (OxSpan) { band.x0, band.x1 });
+      open += (y1 - y0) * open_length (spans, (OxSpan) { band.x0, band.x1 });
     }
-  return open / (LINES * (band.x1 - band.x0));
+  return open / (band.width * (band.x1 - band.x0));
 }
 
 static double
