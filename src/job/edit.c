@@ -4,6 +4,8 @@
 #include "job/edit.h"
 #include <glib/gi18n-lib.h>
 #include "job/check.h"
+#include "job/edit-private.h"
+#include "job/place.h"
 
 G_DEFINE_QUARK (ox_job_error, ox_job_error)
 
@@ -23,8 +25,8 @@ ids_at_fault (const OxJob *job)
 }
 
 /* Takes @builder; the old job is looked at only when something is wrong with the new one. */
-static OxJob *
-finish (const OxJob *old, OxJobBuilder *builder, GError **error)
+OxJob *
+ox_edit_finish (const OxJob *old, OxJobBuilder *builder, GError **error)
 {
   g_autoptr (OxJob) job = ox_job_builder_end (builder);
   g_autoptr (GPtrArray) findings = ox_job_check (job);
@@ -45,8 +47,8 @@ finish (const OxJob *old, OxJobBuilder *builder, GError **error)
   return g_steal_pointer (&job);
 }
 
-static gpointer
-no_item (const char *id, GError **error)
+gpointer
+ox_edit_no_item (const char *id, GError **error)
 {
   g_set_error (error, OX_JOB_ERROR, OX_JOB_ERROR_NO_ITEM, _ ("There is no item %s that this could be done to"), id);
   return NULL;
@@ -57,7 +59,7 @@ ox_job_with_room (const OxJob *job, const OxRoom *room, GError **error)
 {
   OxJobBuilder *builder = ox_job_builder_new (job);
   ox_job_builder_put_room (builder, room);
-  return finish (job, builder, error);
+  return ox_edit_finish (job, builder, error);
 }
 
 OxJob *
@@ -65,7 +67,7 @@ ox_job_with_obstacle (const OxJob *job, const OxObstacle *obstacle, GError **err
 {
   OxJobBuilder *builder = ox_job_builder_new (job);
   ox_job_builder_put_obstacle (builder, obstacle);
-  return finish (job, builder, error);
+  return ox_edit_finish (job, builder, error);
 }
 
 OxJob *
@@ -73,7 +75,7 @@ ox_job_with_excluded (const OxJob *job, const OxExcluded *excluded, GError **err
 {
   OxJobBuilder *builder = ox_job_builder_new (job);
   ox_job_builder_put_excluded (builder, excluded);
-  return finish (job, builder, error);
+  return ox_edit_finish (job, builder, error);
 }
 
 OxJob *
@@ -81,7 +83,7 @@ ox_job_with_doorway (const OxJob *job, const OxDoorway *doorway, GError **error)
 {
   OxJobBuilder *builder = ox_job_builder_new (job);
   ox_job_builder_put_doorway (builder, doorway);
-  return finish (job, builder, error);
+  return ox_edit_finish (job, builder, error);
 }
 
 OxJob *
@@ -89,7 +91,7 @@ ox_job_with_joint (const OxJob *job, const OxJoint *joint, GError **error)
 {
   OxJobBuilder *builder = ox_job_builder_new (job);
   ox_job_builder_put_joint (builder, joint);
-  return finish (job, builder, error);
+  return ox_edit_finish (job, builder, error);
 }
 
 OxJob *
@@ -97,7 +99,7 @@ ox_job_with_station (const OxJob *job, const OxStation *station, GError **error)
 {
   OxJobBuilder *builder = ox_job_builder_new (job);
   ox_job_builder_put_station (builder, station);
-  return finish (job, builder, error);
+  return ox_edit_finish (job, builder, error);
 }
 
 OxJob *
@@ -105,7 +107,7 @@ ox_job_with_machine (const OxJob *job, const OxMachine *machine, GError **error)
 {
   OxJobBuilder *builder = ox_job_builder_new (job);
   ox_job_builder_set_machine (builder, machine);
-  return finish (job, builder, error);
+  return ox_edit_finish (job, builder, error);
 }
 
 OxJob *
@@ -113,7 +115,7 @@ ox_job_with_rates (const OxJob *job, OxRates rates, GError **error)
 {
   OxJobBuilder *builder = ox_job_builder_new (job);
   ox_job_builder_set_rates (builder, rates);
-  return finish (job, builder, error);
+  return ox_edit_finish (job, builder, error);
 }
 
 OxJob *
@@ -137,7 +139,7 @@ ox_job_with_side (const OxJob *job, const char *room_id, guint side, OxSide valu
 {
   const OxRoom *room = ox_job_find_room (job, room_id);
   if (!room)
-    return no_item (room_id, error);
+    return ox_edit_no_item (room_id, error);
   g_return_val_if_fail (side < room->ring->n, NULL);
   g_autofree OxSide *sides = g_memdup2 (room->sides, room->ring->n * sizeof *sides);
   sides[side] = value;
@@ -152,7 +154,7 @@ ox_job_with_direction (const OxJob *job, const char *room_id, OxDirection direct
 {
   const OxRoom *room = ox_job_find_room (job, room_id);
   if (!room)
-    return no_item (room_id, error);
+    return ox_edit_no_item (room_id, error);
   OxRoom changed = *room;
   changed.direction = direction;
   g_autoptr (OxRoom) made = ox_room_new (&changed);
@@ -226,121 +228,13 @@ ox_job_with_corner (const OxJob *job, const char *id, guint corner, OxPoint at, 
     return with_obstacle_corner (job, job->obstacles[i], corner, at, error);
   if (kind == OX_ITEM_EXCLUDED)
     return with_excluded_corner (job, job->excluded[i], corner, at, error);
-  return no_item (id, error);
-}
-
-static OxRing *
-ring_moved (const OxRing *ring, OxPoint by)
-{
-  g_autofree OxPoint *points = g_new (OxPoint, ring->n);
-  for (guint i = 0; i < ring->n; i++)
-    points[i] = ox_point_add (ring->points[i], by);
-  return ox_ring_new (points, ring->n);
-}
-
-static void
-move_room (OxJobBuilder *builder, const OxRoom *room, OxPoint by)
-{
-  OxRoom changed = *room;
-  g_autoptr (OxRing) ring = ring_moved (room->ring, by);
-  changed.ring = ring;
-  g_autoptr (OxRoom) made = ox_room_new (&changed);
-  ox_job_builder_put_room (builder, made);
-}
-
-static void
-move_obstacle (OxJobBuilder *builder, const OxObstacle *obstacle, OxPoint by)
-{
-  OxObstacle changed = *obstacle;
-  g_autoptr (OxRing) ring = ring_moved (obstacle->shape.ring, by);
-  changed.shape.centre = ox_point_add (obstacle->shape.centre, by);
-  changed.shape.ring = ring;
-  g_autoptr (OxObstacle) made = ox_obstacle_new (&changed);
-  ox_job_builder_put_obstacle (builder, made);
-}
-
-static void
-move_excluded (OxJobBuilder *builder, const OxExcluded *excluded, OxPoint by)
-{
-  OxExcluded changed = *excluded;
-  g_autoptr (OxRing) ring = ring_moved (excluded->ring, by);
-  changed.ring = ring;
-  g_autoptr (OxExcluded) made = ox_excluded_new (&changed);
-  ox_job_builder_put_excluded (builder, made);
-}
-
-static void
-move_doorway (OxJobBuilder *builder, const OxDoorway *doorway, OxPoint by)
-{
-  OxDoorway changed = *doorway;
-  changed.a = ox_point_add (doorway->a, by);
-  changed.b = ox_point_add (doorway->b, by);
-  g_autoptr (OxDoorway) made = ox_doorway_new (&changed);
-  ox_job_builder_put_doorway (builder, made);
-}
-
-static void
-move_joint (OxJobBuilder *builder, const OxJoint *joint, OxPoint by)
-{
-  OxJoint changed = *joint;
-  g_autofree OxPoint *points = g_new (OxPoint, joint->n + 1);
-  for (guint i = 0; i < joint->n; i++)
-    points[i] = ox_point_add (joint->points[i], by);
-  changed.points = points;
-  g_autoptr (OxJoint) made = ox_joint_new (&changed);
-  ox_job_builder_put_joint (builder, made);
-}
-
-static void
-move_station (OxJobBuilder *builder, const OxStation *station, OxPoint by)
-{
-  OxStation changed = *station;
-  changed.at = ox_point_add (station->at, by);
-  g_autoptr (OxStation) made = ox_station_new (&changed);
-  ox_job_builder_put_station (builder, made);
-}
-
-static gboolean
-move_item (OxJobBuilder *builder, const OxJob *job, const char *id, OxPoint by)
-{
-  guint i;
-  switch (ox_job_find (job, id, &i))
-    {
-    case OX_ITEM_ROOM:
-      move_room (builder, job->rooms[i], by);
-      return TRUE;
-    case OX_ITEM_OBSTACLE:
-      move_obstacle (builder, job->obstacles[i], by);
-      return TRUE;
-    case OX_ITEM_EXCLUDED:
-      move_excluded (builder, job->excluded[i], by);
-      return TRUE;
-    case OX_ITEM_DOORWAY:
-      move_doorway (builder, job->doorways[i], by);
-      return TRUE;
-    case OX_ITEM_JOINT:
-      move_joint (builder, job->joints[i], by);
-      return TRUE;
-    case OX_ITEM_STATION:
-      move_station (builder, job->stations[i], by);
-      return TRUE;
-    case OX_ITEM_NONE:
-      break;
-    }
-  return FALSE;
+  return ox_edit_no_item (id, error);
 }
 
 OxJob *
 ox_job_moved (const OxJob *job, const char *const *ids, OxPoint by, GError **error)
 {
-  OxJobBuilder *builder = ox_job_builder_new (job);
-  for (guint i = 0; ids[i]; i++)
-    if (!move_item (builder, job, ids[i], by))
-      {
-        ox_job_unref (ox_job_builder_end (builder));
-        return no_item (ids[i], error);
-      }
-  return finish (job, builder, error);
+  return ox_edit_placed (job, ids, &(OxPlacement){ .by = by }, error);
 }
 
 OxJob *
@@ -351,7 +245,7 @@ ox_job_without (const OxJob *job, const char *const *ids, GError **error)
     if (!ox_job_builder_remove (builder, ids[i]))
       {
         ox_job_unref (ox_job_builder_end (builder));
-        return no_item (ids[i], error);
+        return ox_edit_no_item (ids[i], error);
       }
-  return finish (job, builder, error);
+  return ox_edit_finish (job, builder, error);
 }
