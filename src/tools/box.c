@@ -1,7 +1,6 @@
 /* Oxturn: tools/box - rectangles between two corners: a room, an obstacle, an excluded area.
  * SPDX-License-Identifier: GPL-3.0-or-later
  */
-#include "job/edit.h"
 #include "tools/two-point.h"
 
 #include <glib/gi18n-lib.h>
@@ -64,13 +63,8 @@ static void
 make_excluded (const OxScene *scene, const OxPoint points[4], OxToolAnswer *answer)
 {
   g_autoptr (OxRing) ring = ox_ring_new (points, 4);
-  g_autofree char *id = ox_job_new_id (scene->job, "X");
-  OxExcluded draft = { .id = id, .name = (char *) "", .ring = ring };
-  g_autoptr (OxExcluded) excluded = ox_excluded_new (&draft);
-  g_autoptr (GError) error = NULL;
-  OxJob *job = ox_job_with_excluded (scene->job, excluded, &error);
 
-  ox_tool_answer_edit (answer, job, error, _ ("Exclude Area"), id);
+  ox_tool_answer_excluded (answer, scene, ring);
 }
 
 static void

@@ -1,6 +1,7 @@
-/* Oxturn: tools/outline - a room corner by corner: clicked, or typed as length and angle.
+/* Oxturn: tools/outline - outlines and joints corner by corner: clicked, or typed as length and angle.
  * SPDX-License-Identifier: GPL-3.0-or-later
  */
+#include "job/edit.h"
 #include "tools/tool-private.h"
 
 #include <glib/gi18n-lib.h>
@@ -83,13 +84,45 @@ make_ring (const Outline *self)
 }
 
 static void
+make_joint (const Outline *self, const OxScene *scene, OxToolAnswer *answer)
+{
+  g_autofree char *id = ox_job_new_id (scene->job, "J");
+  OxJoint draft = { .id = id, .name = (char *) "", .n = count (self) };
+  g_autoptr (OxJoint) joint = NULL;
+  g_autoptr (GError) error = NULL;
+  OxJob *job;
+
+  draft.points = (OxPoint *) self->corners->data;
+  joint = ox_joint_new (&draft);
+  job = ox_job_with_joint (scene->job, joint, &error);
+  ox_tool_answer_edit (answer, job, error, _ ("Draw Joint"), id);
+}
+
+static void
 close_outline (Outline *self, const OxScene *scene, OxToolAnswer *answer)
 {
-  g_autoptr (OxRing) ring = make_ring (self);
+  OxShape shape = { .kind = OX_SHAPE_POLYGON };
+  g_autoptr (OxRing) ring = NULL;
 
-  ox_tool_answer_room (answer, scene, ring);
+  if (self->base.kind == OX_TOOL_JOINT)
+    make_joint (self, scene, answer);
+  else
+    shape.ring = ring = make_ring (self);
+  if (self->base.kind == OX_TOOL_ROOM_CORNERS)
+    ox_tool_answer_room (answer, scene, ring);
+  else if (self->base.kind == OX_TOOL_OBSTACLE_CORNERS)
+    ox_tool_answer_obstacle (answer, scene, &shape);
+  else if (self->base.kind == OX_TOOL_EXCLUDED_CORNERS)
+    ox_tool_answer_excluded (answer, scene, ring);
   if (answer->job != NULL)
     reset (self);
+}
+
+/* A joint is a line: it has two ends and does not come back. */
+static guint
+least (const Outline *self)
+{
+  return self->base.kind == OX_TOOL_JOINT ? 2 : 3;
 }
 
 static void
@@ -105,7 +138,8 @@ place (Outline *self, OxPoint at)
 static gboolean
 on_first (const Outline *self, const OxScene *scene, OxPoint at)
 {
-  return count (self) >= 3 && ox_point_distance (corner (self, 0), at) * scene->px_per_m <= OX_SNAP_RADIUS_PX;
+  return least (self) == 3 && count (self) >= 3
+         && ox_point_distance (corner (self, 0), at) * scene->px_per_m <= OX_SNAP_RADIUS_PX;
 }
 
 static void
@@ -113,7 +147,9 @@ hover (Outline *self, const OxScene *scene, const OxPointer *pointer)
 {
   guint n = count (self);
   OxPoint first, last, before;
-  OxSnapOptions options = { .px_per_m = scene->px_per_m, .free = (pointer->hold & OX_HOLD_CONTROL) != 0 };
+  OxSnapOptions options = { .px_per_m = scene->px_per_m,
+                            .free = (pointer->hold & OX_HOLD_CONTROL) != 0,
+                            .steps = (pointer->hold & OX_HOLD_SHIFT) != 0 };
 
   if (n > 0)
     {
@@ -142,7 +178,7 @@ outline_press (OxTool *tool, const OxScene *scene, const OxPointer *pointer, OxT
   hover (self, scene, pointer);
   if (ox_typed_is_empty (&self->typed) && on_first (self, scene, self->hover.at))
     close_outline (self, scene, answer);
-  else if (pointer->clicks == 2 && count (self) >= 3)
+  else if (pointer->clicks == 2 && count (self) >= least (self))
     close_outline (self, scene, answer);
   else if (count (self) == 0)
     place (self, self->hover.at);
@@ -191,10 +227,12 @@ outline_key (OxTool *tool, const OxScene *scene, const OxKey *key, OxToolAnswer 
       self->hover.at = at;
       self->hover.guided = FALSE;
     }
-  else if (count (self) >= 3)
+  else if (count (self) >= least (self))
     close_outline (self, scene, answer);
+  else if (least (self) == 2)
+    answer->refusal = g_strdup (_ ("A joint needs two ends. Click the next one, or type a length."));
   else
-    answer->refusal = g_strdup (_ ("A room needs three corners or more. Click the next one, or type a length."));
+    answer->refusal = g_strdup (_ ("An outline needs three corners or more. Click the next one, or type a length."));
   return TRUE;
 }
 
@@ -230,7 +268,7 @@ outline_preview (const OxTool *tool, const OxScene *scene, OxPreview *preview)
       next = next_corner (self, scene);
       g_array_append_vals (all, self->corners->data, count (self));
       g_array_append_val (all, next);
-      if (all->len > 2)
+      if (all->len > 2 && least (self) == 3)
         ox_preview_add (preview, OX_PREVIEW_OUTLINE, (const OxPoint *) all->data, all->len);
       ox_preview_add (preview, OX_PREVIEW_LINE, (const OxPoint *) all->data, all->len);
       for (guint i = 0; i < count (self); i++)
@@ -242,15 +280,29 @@ outline_preview (const OxTool *tool, const OxScene *scene, OxPreview *preview)
 }
 
 static const char *
+first_hint (OxToolKind kind)
+{
+  if (kind == OX_TOOL_OBSTACLE_CORNERS)
+    return _ ("Click the first corner of the obstacle.");
+  if (kind == OX_TOOL_EXCLUDED_CORNERS)
+    return _ ("Click the first corner of the floor that is left out.");
+  if (kind == OX_TOOL_JOINT)
+    return _ ("Click where the joint begins.");
+  return _ ("Click the first corner of the room.");
+}
+
+static const char *
 outline_hint (const OxTool *tool)
 {
   guint n = count ((const Outline *) tool);
 
   if (n == 0)
-    return _ ("Click the first corner of the room.");
+    return first_hint (tool->kind);
+  if (tool->kind == OX_TOOL_JOINT && n > 1)
+    return _ ("Click the next bend or type it. Enter or a double click ends the joint. Esc steps back.");
   if (n < 3)
     return _ ("Click the next corner, or type its length, Tab, its angle, and press Enter. Esc steps back.");
-  return _ ("Click the next corner or type it. Enter or a click on the first corner closes the room. Esc steps back.");
+  return _ ("Click the next corner or type it. Enter or a click on the first corner closes it. Shift keeps to steps of 15 degrees, Esc steps back.");
 }
 
 const OxToolTable ox_tool_outline_table = {

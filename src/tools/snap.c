@@ -25,8 +25,16 @@ ox_snap_reason (OxSnapKind kind)
 {
   switch (kind)
     {
+    case OX_SNAP_STEP:
+      return _ ("step of 15 degrees");
     case OX_SNAP_CORNER:
       return _ ("corner");
+    case OX_SNAP_INTERSECTION:
+      return _ ("intersection");
+    case OX_SNAP_MIDDLE:
+      return _ ("middle");
+    case OX_SNAP_PERPENDICULAR:
+      return _ ("perpendicular");
     case OX_SNAP_SQUARE_BOTH:
       return _ ("square, in line");
     case OX_SNAP_SQUARE:
@@ -46,12 +54,47 @@ ox_snap_reason (OxSnapKind kind)
 
 typedef struct
 {
+  OxPoint a, b;
+} Side;
+
+typedef struct
+{
   OxPoint at;
   double radius;
   double corner_distance, side_distance; /* of the best so far, INFINITY for none */
   OxPoint corner, side;
   OxPoint side_ends[2];
+  GArray *near; /* of Side, all within the radius, in the order of the job */
 } Search;
+
+static void
+search_corner (Search *search, OxPoint corner)
+{
+  double distance = ox_point_distance (search->at, corner);
+
+  if (distance > search->radius || distance >= search->corner_distance)
+    return;
+  search->corner_distance = distance;
+  search->corner = corner;
+}
+
+static void
+search_side (Search *search, OxPoint a, OxPoint b)
+{
+  OxPoint nearest;
+  double distance = ox_point_segment_distance (search->at, a, b, &nearest);
+  Side side = { a, b };
+
+  if (distance > search->radius)
+    return;
+  g_array_append_val (search->near, side);
+  if (distance >= search->side_distance)
+    return;
+  search->side_distance = distance;
+  search->side = nearest;
+  search->side_ends[0] = a;
+  search->side_ends[1] = b;
+}
 
 static void
 search_ring (Search *search, const OxRing *ring)
@@ -63,24 +106,19 @@ search_ring (Search *search, const OxRing *ring)
     return;
   for (guint i = 0; i < ring->n; i++)
     {
-      OxPoint a = ring->points[i];
-      OxPoint b = ring->points[(i + 1) % ring->n];
-      OxPoint nearest;
-      double to_corner = ox_point_distance (search->at, a);
-      double to_side = ox_point_segment_distance (search->at, a, b, &nearest);
+      search_corner (search, ring->points[i]);
+      search_side (search, ring->points[i], ring->points[(i + 1) % ring->n]);
+    }
+}
 
-      if (to_corner <= search->radius && to_corner < search->corner_distance)
-        {
-          search->corner_distance = to_corner;
-          search->corner = a;
-        }
-      if (to_side <= search->radius && to_side < search->side_distance)
-        {
-          search->side_distance = to_side;
-          search->side = nearest;
-          search->side_ends[0] = a;
-          search->side_ends[1] = b;
-        }
+static void
+search_joint (Search *search, const OxJoint *joint)
+{
+  for (guint i = 0; i < joint->n; i++)
+    {
+      search_corner (search, joint->points[i]);
+      if (i + 1 < joint->n)
+        search_side (search, joint->points[i], joint->points[i + 1]);
     }
 }
 
@@ -96,6 +134,79 @@ search_job (Search *search, const OxJob *job, const char *skip_id)
   for (guint i = 0; i < job->n_excluded; i++)
     if (g_strcmp0 (job->excluded[i]->id, skip_id) != 0)
       search_ring (search, job->excluded[i]->ring);
+  for (guint i = 0; i < job->n_joints; i++)
+    if (g_strcmp0 (job->joints[i]->id, skip_id) != 0)
+      search_joint (search, job->joints[i]);
+}
+
+static gboolean
+within (const Search *search, OxPoint p, double *best)
+{
+  double distance = ox_point_distance (search->at, p);
+
+  if (distance > search->radius || distance >= *best)
+    return FALSE;
+  *best = distance;
+  return TRUE;
+}
+
+static gboolean
+take_intersection (OxSnap *snap, const Search *search)
+{
+  double best = INFINITY;
+
+  for (guint i = 0; i < search->near->len; i++)
+    for (guint k = i + 1; k < search->near->len; k++)
+      {
+        Side s = g_array_index (search->near, Side, i);
+        Side t = g_array_index (search->near, Side, k);
+        OxPoint u = ox_point_sub (s.b, s.a);
+        OxPoint v = ox_point_sub (t.b, t.a);
+        double cross = ox_point_cross (u, v);
+        OxPoint meet;
+
+        if (fabs (cross) < 1e-9 || !ox_segments_cross (s.a, s.b, t.a, t.b))
+          continue;
+        meet = ox_point_add (s.a, ox_point_scale (u, ox_point_cross (ox_point_sub (t.a, s.a), v) / cross));
+        if (within (search, meet, &best))
+          *snap = (OxSnap){ .kind = OX_SNAP_INTERSECTION, .at = meet };
+      }
+  return isfinite (best);
+}
+
+static gboolean
+take_middle (OxSnap *snap, const Search *search)
+{
+  double best = INFINITY;
+
+  for (guint i = 0; i < search->near->len; i++)
+    {
+      Side side = g_array_index (search->near, Side, i);
+      OxPoint middle = ox_point_scale (ox_point_add (side.a, side.b), 0.5);
+
+      if (within (search, middle, &best))
+        *snap = (OxSnap){ .kind = OX_SNAP_MIDDLE, .at = middle, .guided = TRUE, .guide = { side.a, side.b } };
+    }
+  return isfinite (best);
+}
+
+static gboolean
+take_perpendicular (OxSnap *snap, const Search *search, OxPoint last)
+{
+  double best = INFINITY;
+
+  for (guint i = 0; i < search->near->len; i++)
+    {
+      Side side = g_array_index (search->near, Side, i);
+      OxPoint along = ox_point_sub (side.b, side.a);
+      double k = ox_point_dot (ox_point_sub (last, side.a), along) / ox_point_dot (along, along);
+      OxPoint foot = ox_point_add (side.a, ox_point_scale (along, k));
+
+      if (k < 0 || k > 1 || ox_point_distance (foot, last) < OX_GRID || !within (search, foot, &best))
+        continue;
+      *snap = (OxSnap){ .kind = OX_SNAP_PERPENDICULAR, .at = foot, .guided = TRUE, .guide = { last, foot } };
+    }
+  return isfinite (best);
 }
 
 /* --- Right angles --- */
@@ -187,34 +298,64 @@ take_in_line (OxSnap *snap, OxPoint at, OxPoint first, double radius, double ste
 }
 
 static OxSnap
-find (const OxJob *job, OxPoint at, const OxSnapOptions *options)
+take_step (OxPoint at, OxPoint last, double step)
 {
-  double radius = OX_SNAP_RADIUS_PX / options->px_per_m;
-  double step = ox_snap_step (job->units, options->px_per_m);
-  Search search = { .at = at, .radius = radius, .corner_distance = INFINITY, .side_distance = INFINITY };
-  OxSnap snap = { .kind = OX_SNAP_NONE, .at = at };
+  double turn = round (atan2 (at.y - last.y, at.x - last.x) * 12 / G_PI) * G_PI / 12;
+  OxSnap snap = { .kind = OX_SNAP_STEP, .guided = TRUE };
 
-  if (options->free)
+  snap.at = along (last, (OxPoint){ cos (turn), sin (turn) }, at, step);
+  snap.guide[0] = last;
+  snap.guide[1] = snap.at;
+  return snap;
+}
+
+static OxSnap
+take_nearest (const Search *search, const OxSnapOptions *options, double step)
+{
+  OxPoint at = search->at;
+  OxSnap snap = { .kind = OX_SNAP_NONE, .at = at };
+  OxSnap square = { .kind = OX_SNAP_NONE };
+  gboolean is_square = options->last != NULL && take_square (&square, at, options, search->radius, step);
+
+  if (isfinite (search->corner_distance))
+    return (OxSnap){ .kind = OX_SNAP_CORNER, .at = search->corner };
+  if (take_intersection (&snap, search) || take_middle (&snap, search))
     return snap;
-  search_job (&search, job, options->skip_id);
-  if (isfinite (search.corner_distance))
-    return (OxSnap){ .kind = OX_SNAP_CORNER, .at = search.corner };
-  if (options->last != NULL && take_square (&snap, at, options, radius, step))
+  if (is_square && square.kind == OX_SNAP_SQUARE_BOTH)
+    return square;
+  if (options->last != NULL && take_perpendicular (&snap, search, *options->last))
     return snap;
-  if (options->first != NULL && take_in_line (&snap, at, *options->first, radius, step))
+  if (is_square)
+    return square;
+  if (options->first != NULL && take_in_line (&snap, at, *options->first, search->radius, step))
     return snap;
-  if (isfinite (search.side_distance))
-    return (OxSnap){
-      .kind = OX_SNAP_SIDE, .at = search.side, .guided = TRUE, .guide = { search.side_ends[0], search.side_ends[1] }
-    };
+  if (isfinite (search->side_distance))
+    return (OxSnap){ .kind = OX_SNAP_SIDE,
+                     .at = search->side,
+                     .guided = TRUE,
+                     .guide = { search->side_ends[0], search->side_ends[1] } };
   return (OxSnap){ .kind = OX_SNAP_GRID, .at = { round (at.x / step) * step, round (at.y / step) * step } };
 }
 
 OxSnap
 ox_snap_find (const OxJob *job, OxPoint at, const OxSnapOptions *options)
 {
-  OxSnap snap = find (job, at, options);
+  g_autoptr (GArray) near = g_array_new (FALSE, FALSE, sizeof (Side));
+  double step = ox_snap_step (job->units, options->px_per_m);
+  Search search = { .at = at,
+                    .radius = OX_SNAP_RADIUS_PX / options->px_per_m,
+                    .corner_distance = INFINITY,
+                    .side_distance = INFINITY,
+                    .near = near };
+  OxSnap snap = { .kind = OX_SNAP_NONE, .at = at };
 
+  if (options->steps && !options->free && options->last != NULL)
+    snap = take_step (at, *options->last, step);
+  else if (!options->free)
+    {
+      search_job (&search, job, options->skip_id);
+      snap = take_nearest (&search, options, step);
+    }
   snap.at = ox_point_snap (snap.at);
   return snap;
 }

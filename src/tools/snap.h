@@ -2,12 +2,16 @@
  * SPDX-License-Identifier: GPL-3.0-or-later
  *
  * Tried in this order, the first that lies within the radius wins; of equals the nearer, then the earlier in the job:
- *   1 a corner        of a room, an obstacle, an excluded area
- *   2 square to both  at a right angle to the last side and in line with the first corner
- *   3 square          at a right angle to the last side or along it, or along an axis of the floor
- *   4 in line         with the first corner along an axis of the floor
- *   5 a side          the nearest point on it
- *   6 the grid        always: even lengths of a step that suits the zoom
+ *   0 a step          of 15 degrees from the point placed last, where that was asked for
+ *   1 a corner        of a room, an obstacle, an excluded area, an end or bend of a joint
+ *   2 an intersection of two sides or joints
+ *   3 a middle        of a side
+ *   4 square to both  at a right angle to the last side and in line with the first corner
+ *   5 perpendicular   the foot on a side of the shortest way from the point placed last
+ *   6 square          at a right angle to the last side or along it, or along an axis of the floor
+ *   7 in line         with the first corner along an axis of the floor
+ *   8 a side          the nearest point on it
+ *   9 the grid        always: even lengths of a step that suits the zoom
  */
 #pragma once
 #include "job/job.h"
@@ -16,8 +20,12 @@ G_BEGIN_DECLS
 typedef enum
 {
   OX_SNAP_NONE,
+  OX_SNAP_STEP,
   OX_SNAP_CORNER,
+  OX_SNAP_INTERSECTION,
+  OX_SNAP_MIDDLE,
   OX_SNAP_SQUARE_BOTH,
+  OX_SNAP_PERPENDICULAR,
   OX_SNAP_SQUARE,
   OX_SNAP_IN_LINE,
   OX_SNAP_SIDE,
@@ -31,6 +39,7 @@ typedef struct
   const OxPoint *last;   /* (nullable): point placed last */
   const OxPoint *before; /* (nullable): the one before, which gives the last side its direction */
   const OxPoint *first;  /* (nullable): where the outline begins */
+  gboolean steps;        /* keep to steps of 15 degrees from @last */
   gboolean free;         /* hold on to nothing, not even the grid */
 } OxSnapOptions;
 

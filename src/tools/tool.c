@@ -19,9 +19,13 @@ static const Row rows[OX_N_TOOLS] = {
   [OX_TOOL_ROOM_RECTANGLE] = { "room-rectangle", N_ ("Rectangular Room"), &ox_tool_box_table },
   [OX_TOOL_OBSTACLE_RECTANGLE] = { "obstacle-rectangle", N_ ("Rectangular Obstacle"), &ox_tool_box_table },
   [OX_TOOL_OBSTACLE_CIRCLE] = { "obstacle-circle", N_ ("Round Obstacle"), &ox_tool_round_table },
+  [OX_TOOL_OBSTACLE_CORNERS] = { "obstacle-corners", N_ ("Obstacle by Corners"), &ox_tool_outline_table },
   [OX_TOOL_EXCLUDED] = { "excluded", N_ ("Excluded Area"), &ox_tool_box_table },
+  [OX_TOOL_EXCLUDED_CORNERS] = { "excluded-corners", N_ ("Excluded Area by Corners"), &ox_tool_outline_table },
+  [OX_TOOL_JOINT] = { "joint", N_ ("Joint"), &ox_tool_outline_table },
   [OX_TOOL_DOORWAY] = { "doorway", N_ ("Doorway"), &ox_tool_doorway_table },
   [OX_TOOL_STATION] = { "station", N_ ("Station"), &ox_tool_station_table },
+  [OX_TOOL_MEASURE] = { "measure", N_ ("Measure"), &ox_tool_measure_table },
 };
 
 void
@@ -174,6 +178,18 @@ ox_tool_answer_obstacle (OxToolAnswer *answer, const OxScene *scene, const OxSha
   OxJob *job = ox_job_with_obstacle (scene->job, obstacle, &error);
 
   ox_tool_answer_edit (answer, job, error, _ ("Draw Obstacle"), id);
+}
+
+void
+ox_tool_answer_excluded (OxToolAnswer *answer, const OxScene *scene, OxRing *ring)
+{
+  g_autofree char *id = ox_job_new_id (scene->job, "X");
+  OxExcluded draft = { .id = id, .name = (char *) "", .ring = ring };
+  g_autoptr (OxExcluded) excluded = ox_excluded_new (&draft);
+  g_autoptr (GError) error = NULL;
+  OxJob *job = ox_job_with_excluded (scene->job, excluded, &error);
+
+  ox_tool_answer_edit (answer, job, error, _ ("Exclude Area"), id);
 }
 
 OxSnap

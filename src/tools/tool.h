@@ -16,9 +16,13 @@ typedef enum
   OX_TOOL_ROOM_RECTANGLE,
   OX_TOOL_OBSTACLE_RECTANGLE,
   OX_TOOL_OBSTACLE_CIRCLE,
+  OX_TOOL_OBSTACLE_CORNERS,
   OX_TOOL_EXCLUDED,
+  OX_TOOL_EXCLUDED_CORNERS,
+  OX_TOOL_JOINT,
   OX_TOOL_DOORWAY,
   OX_TOOL_STATION,
+  OX_TOOL_MEASURE,
   OX_N_TOOLS
 } OxToolKind;
 
@@ -36,7 +40,7 @@ typedef enum { OX_HOLD_NONE = 0, OX_HOLD_SHIFT = 1 << 0, OX_HOLD_CONTROL = 1 << 
 typedef struct
 {
   OxPoint at;   /* m, not snapped */
-  OxHold hold;  /* Shift adds to the selection; Control: hold on to nothing */
+  OxHold hold;  /* Shift adds to the selection, or keeps to steps of 15 degrees; Control: hold on to nothing */
   guint clicks; /* of a press: 1, 2 for a double click */
 } OxPointer;
 

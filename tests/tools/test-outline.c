@@ -138,6 +138,69 @@ test_shows_length_and_angle (void)
   g_assert_cmpuint (ox_hand_count (hand, OX_PREVIEW_GUIDE), ==, 1);
 }
 
+static OxHand *
+new_hand_of (OxToolKind kind)
+{
+  g_autoptr (OxJob) job = ox_session_new_job (OX_UNITS_METRES);
+
+  return ox_hand_new (kind, job);
+}
+
+/* The same three clicks and an Enter make whatever the tool is for. */
+static void
+test_other_kinds (void)
+{
+  g_autoptr (OxHand) obstacle = new_hand_of (OX_TOOL_OBSTACLE_CORNERS);
+  g_autoptr (OxHand) excluded = new_hand_of (OX_TOOL_EXCLUDED_CORNERS);
+  OxHand *const hands[] = { obstacle, excluded };
+
+  obstacle->obstacle_kind = OX_OBSTACLE_PIT;
+  for (guint i = 0; i < G_N_ELEMENTS (hands); i++)
+    {
+      ox_hand_click (hands[i], 0, 0);
+      ox_hand_type (hands[i], "4\t0\n3\t90\n\n");
+      g_assert_cmpuint (hands[i]->edits, ==, 1);
+    }
+  g_assert_cmpint (obstacle->job->obstacles[0]->kind, ==, OX_OBSTACLE_PIT);
+  g_assert_cmpfloat_with_epsilon (ox_ring_area (obstacle->job->obstacles[0]->shape.ring), 6, 1e-9);
+  g_assert_cmpfloat_with_epsilon (ox_ring_area (excluded->job->excluded[0]->ring), 6, 1e-9);
+  g_assert_cmpuint (obstacle->job->n_rooms + excluded->job->n_rooms, ==, 0);
+}
+
+/* A joint may come back to where it began without being closed there; two ends are enough. */
+static void
+test_joint (void)
+{
+  g_autoptr (OxHand) hand = new_hand_of (OX_TOOL_JOINT);
+
+  ox_hand_click (hand, 0, 0);
+  ox_hand_key (hand, OX_KEY_ENTER);
+  g_assert_nonnull (hand->refusal);
+  ox_hand_type (hand, "25\t90\n");
+  g_assert_cmpuint (ox_hand_count (hand, OX_PREVIEW_OUTLINE), ==, 0);
+  ox_hand_type (hand, "3\t0\n\n");
+  g_assert_cmpuint (hand->edits, ==, 1);
+  g_assert_cmpuint (hand->job->joints[0]->n, ==, 3);
+  g_assert_cmpfloat_with_epsilon (hand->job->joints[0]->points[2].x, 3, 1e-9);
+  g_assert_cmpfloat_with_epsilon (hand->job->joints[0]->points[2].y, 25, 1e-9);
+  g_assert_cmpstr (hand->selection[0], ==, "J1");
+}
+
+/* Shift: 50 degrees become 45, the length stays on the step. */
+static void
+test_steps_of_15_degrees (void)
+{
+  g_autoptr (OxHand) hand = new_hand_of (OX_TOOL_JOINT);
+  OxPoint end;
+
+  ox_hand_click (hand, 0, 0);
+  ox_hand_press (hand, 5 * cos (50 * G_PI / 180), 5 * sin (50 * G_PI / 180), OX_HOLD_SHIFT, 1);
+  ox_hand_key (hand, OX_KEY_ENTER);
+  end = hand->job->joints[0]->points[1];
+  g_assert_cmpfloat_with_epsilon (end.x, end.y, OX_GRID);
+  g_assert_cmpfloat_with_epsilon (hypot (end.x, end.y), 5, 0.06);
+}
+
 int
 main (int argc, char **argv)
 {
@@ -149,6 +212,9 @@ main (int argc, char **argv)
   g_test_add_func ("/tools/outline/escape-steps-back", test_escape_steps_back);
   g_test_add_func ("/tools/outline/too-few-corners", test_too_few_corners);
   g_test_add_func ("/tools/outline/crossing-is-refused", test_crossing_is_refused);
+  g_test_add_func ("/tools/outline/other-kinds", test_other_kinds);
+  g_test_add_func ("/tools/outline/joint", test_joint);
+  g_test_add_func ("/tools/outline/steps-of-15-degrees", test_steps_of_15_degrees);
   g_test_add_func ("/tools/outline/shows-length-and-angle", test_shows_length_and_angle);
   return g_test_run ();
 }

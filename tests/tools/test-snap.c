@@ -3,6 +3,7 @@
  */
 #include "tools/snap.h"
 
+#include "job/edit.h"
 #include "support/floors.h"
 
 #define PX_PER_M 100.0 /* the radius is 0.09 m */
@@ -107,6 +108,56 @@ test_reasons (void)
     g_assert_cmpstr (ox_snap_reason ((OxSnapKind) kind), !=, "");
 }
 
+/* A room of 10 m x 8 m with a joint across it: each hold where geometry says it is, and the stronger one wins. */
+static void
+test_points_of_sides (void)
+{
+  g_autoptr (OxJob) room = ox_test_floor_rectangle (10, 8, "compact");
+  OxPoint ends[] = { { 3, -1 }, { 3, 9 } };
+  g_autoptr (OxJoint) joint = ox_joint_new (&(OxJoint){ .id = (char *) "J1", .n = 2, .points = ends });
+  g_autoptr (OxJob) job = ox_job_with_joint (room, joint, NULL);
+  OxPoint last = { 7.3, 5.2 };
+  const struct
+  {
+    OxPoint at;
+    OxSnapKind kind;
+    OxPoint to;
+  } cases[] = {
+    { { 3.05, 0.04 }, OX_SNAP_INTERSECTION, { 3, 0 } }, { { 5.04, 0.05 }, OX_SNAP_MIDDLE, { 5, 0 } },
+    { { 10.05, 4.05 }, OX_SNAP_MIDDLE, { 10, 4 } },     { { 2.96, -1.03 }, OX_SNAP_CORNER, { 3, -1 } },
+    { { 3.05, 5.17 }, OX_SNAP_PERPENDICULAR, { 3, 5.2 } }, { { 3.05, 6.61 }, OX_SNAP_SIDE, { 3, 6.61 } },
+  };
+
+  for (guint i = 0; i < G_N_ELEMENTS (cases); i++)
+    {
+      OxSnapOptions options = { .px_per_m = 100, .last = &last };
+      OxSnap snap = ox_snap_find (job, cases[i].at, &options);
+
+      g_assert_cmpint (snap.kind, ==, cases[i].kind);
+      g_assert_cmpfloat_with_epsilon (snap.at.x, cases[i].to.x, 1e-9);
+      g_assert_cmpfloat_with_epsilon (snap.at.y, cases[i].to.y, 1e-9);
+      g_assert_cmpstr (ox_snap_reason (snap.kind), !=, "");
+    }
+}
+
+static void
+test_steps_of_15_degrees (void)
+{
+  g_autoptr (OxJob) job = ox_test_floor_rectangle (10, 8, "compact");
+  OxPoint last = { 1, 1 };
+
+  for (guint deg = 0; deg < 360; deg++)
+    {
+      OxSnapOptions options = { .px_per_m = 100, .last = &last, .steps = TRUE };
+      OxPoint at = { 1 + 4 * cos (deg * G_PI / 180), 1 + 4 * sin (deg * G_PI / 180) };
+      OxPoint to = ox_point_sub (ox_snap_find (job, at, &options).at, last);
+      double turned = atan2 (to.y, to.x) * 180 / G_PI;
+
+      g_assert_cmpfloat_with_epsilon (turned, 15 * round (turned / 15), 0.01);
+      g_assert_cmpfloat (fabs (remainder (turned - deg, 360)), <=, 7.51);
+    }
+}
+
 int
 main (int argc, char **argv)
 {
@@ -116,6 +167,8 @@ main (int argc, char **argv)
   g_test_add_func ("/tools/snap/in-line-with-first", test_in_line_with_first);
   g_test_add_func ("/tools/snap/skips-what-is-dragged", test_skips_what_is_dragged);
   g_test_add_func ("/tools/snap/steps", test_steps);
+  g_test_add_func ("/tools/snap/points-of-sides", test_points_of_sides);
+  g_test_add_func ("/tools/snap/steps-of-15-degrees", test_steps_of_15_degrees);
   g_test_add_func ("/tools/snap/random", test_random);
   g_test_add_func ("/tools/snap/reasons", test_reasons);
   return g_test_run ();

@@ -8,11 +8,10 @@
 
 #include <glib/gi18n-lib.h>
 
-#define COLUMNS 2
 #define LIST_HEIGHT_PX 150
 
 static GtkWidget *
-make_tool_button (OxToolKind kind)
+make_tool_button (OxToolKind kind, gboolean in_words)
 {
   g_autofree char *icon = g_strdup_printf ("oxturn-%s-symbolic", ox_tool_kind_name (kind));
   GtkWidget *button = gtk_toggle_button_new ();
@@ -21,10 +20,10 @@ make_tool_button (OxToolKind kind)
 
   gtk_label_set_xalign (GTK_LABEL (label), 0);
   gtk_label_set_ellipsize (GTK_LABEL (label), PANGO_ELLIPSIZE_END);
+  gtk_widget_set_visible (label, in_words);
   gtk_box_append (GTK_BOX (row), gtk_image_new_from_icon_name (icon));
   gtk_box_append (GTK_BOX (row), label);
   gtk_button_set_child (GTK_BUTTON (button), row);
-  gtk_widget_set_hexpand (button, TRUE);
   gtk_widget_set_tooltip_text (button, ox_tool_kind_title (kind));
   gtk_actionable_set_action_name (GTK_ACTIONABLE (button), "win.tool");
   gtk_actionable_set_action_target (GTK_ACTIONABLE (button), "s", ox_tool_kind_name (kind));
@@ -34,15 +33,49 @@ make_tool_button (OxToolKind kind)
   return button;
 }
 
+/* What is drawn in several ways has a line: its name, then a button for each way. */
+static GtkWidget *
+make_ways (const char *name, const OxToolKind *ways, guint n)
+{
+  GtkWidget *row = gtk_box_new (GTK_ORIENTATION_HORIZONTAL, 8);
+  GtkWidget *linked = gtk_box_new (GTK_ORIENTATION_HORIZONTAL, 0);
+  GtkWidget *label = gtk_label_new (name);
+
+  gtk_label_set_xalign (GTK_LABEL (label), 0);
+  gtk_widget_set_hexpand (label, TRUE);
+  gtk_widget_add_css_class (linked, "linked");
+  gtk_box_append (GTK_BOX (row), label);
+  for (guint i = 0; i < n; i++)
+    gtk_box_append (GTK_BOX (linked), make_tool_button (ways[i], FALSE));
+  gtk_box_append (GTK_BOX (row), linked);
+  return row;
+}
+
 static GtkWidget *
 make_tools (void)
 {
+  static const OxToolKind single[]
+      = { OX_TOOL_SELECT, OX_TOOL_MEASURE, OX_TOOL_DOORWAY, OX_TOOL_STATION, OX_TOOL_JOINT };
+  static const OxToolKind room[] = { OX_TOOL_ROOM_RECTANGLE, OX_TOOL_ROOM_CORNERS };
+  static const OxToolKind obstacle[]
+      = { OX_TOOL_OBSTACLE_RECTANGLE, OX_TOOL_OBSTACLE_CIRCLE, OX_TOOL_OBSTACLE_CORNERS };
+  static const OxToolKind excluded[] = { OX_TOOL_EXCLUDED, OX_TOOL_EXCLUDED_CORNERS };
+  GtkWidget *box = gtk_box_new (GTK_ORIENTATION_VERTICAL, 4);
   GtkWidget *grid
       = g_object_new (GTK_TYPE_GRID, "row-spacing", 4, "column-spacing", 4, "column-homogeneous", TRUE, NULL);
 
-  for (int i = 0; i < OX_N_TOOLS; i++)
-    gtk_grid_attach (GTK_GRID (grid), make_tool_button ((OxToolKind) i), i % COLUMNS, i / COLUMNS, 1, 1);
-  return grid;
+  for (guint i = 0; i < G_N_ELEMENTS (single); i++)
+    {
+      GtkWidget *button = make_tool_button (single[i], TRUE);
+
+      gtk_widget_set_hexpand (button, TRUE);
+      gtk_grid_attach (GTK_GRID (grid), button, (int) i % 2, (int) i / 2, 1, 1);
+    }
+  gtk_box_append (GTK_BOX (box), grid);
+  gtk_box_append (GTK_BOX (box), make_ways (_ ("Room"), room, G_N_ELEMENTS (room)));
+  gtk_box_append (GTK_BOX (box), make_ways (_ ("Excluded area"), excluded, G_N_ELEMENTS (excluded)));
+  gtk_box_append (GTK_BOX (box), make_ways (_ ("Obstacle"), obstacle, G_N_ELEMENTS (obstacle)));
+  return box;
 }
 
 static GtkWidget *
