@@ -16,6 +16,7 @@ typedef enum
   OX_PREVIEW_HANDLE,   /* one point that can be dragged */
   OX_PREVIEW_SNAP,     /* one point: where the pointer is held */
   OX_PREVIEW_BAND,     /* closed: frame that selects what lies in it */
+  OX_PREVIEW_DONE,     /* closed: floor that is worked off */
   OX_PREVIEW_LABEL     /* text at one point */
 } OxPreviewKind;
 

@@ -6,6 +6,8 @@
 #include "support/floors.h"
 #include "ui.h"
 
+#include <string.h>
+
 static OxField *
 field (OxWindow *window, const char *name)
 {
@@ -131,6 +133,51 @@ test_sheet_too_large (void)
   ox_ui_close (window);
 }
 
+/* The slider says where the machine is; at its end all strips are done. */
+static void
+test_order_of_work (void)
+{
+  g_autoptr (OxJob) job = ox_test_floor_rectangle (10, 8, "compact");
+  OxWindow *window = ox_ui_open (job);
+  const OxPlan *plan = ox_session_find_plan (ox_window_get_session (window));
+  GtkWidget *hours;
+  g_autofree char *all = g_strdup_printf ("all %u strips are done", plan->n_strips);
+  gboolean said = FALSE;
+
+  go_to (window, "plan");
+  hours = ox_ui_find (GTK_WIDGET (window), GTK_TYPE_SCALE, "Hours of work");
+  g_assert_cmpfloat_with_epsilon (gtk_adjustment_get_upper (gtk_range_get_adjustment (GTK_RANGE (hours))),
+                                  plan->totals.strip_hours + plan->totals.move_hours, 1e-6);
+  gtk_range_set_value (GTK_RANGE (hours), 1e3);
+  for (GtkWidget *w = gtk_widget_get_next_sibling (gtk_widget_get_parent (hours)); w != NULL;
+       w = gtk_widget_get_next_sibling (w))
+    if (GTK_IS_LABEL (w))
+      said = said || strstr (gtk_label_get_text (GTK_LABEL (w)), all) != NULL;
+  g_assert_true (said);
+  ox_ui_find (GTK_WIDGET (window), GTK_TYPE_BUTTON, "Play the order of work");
+  ox_ui_close (window);
+}
+
+/* What lies under the pointer says what it is, and no longer when the pointer is elsewhere. */
+static void
+test_strip_under_the_pointer (void)
+{
+  g_autoptr (OxJob) job = ox_test_floor_rectangle (10, 8, "compact");
+  OxWindow *window = ox_ui_open (job);
+  OxCanvas *canvas = ox_window_get_canvas (window);
+  const OxStrip *strip = &ox_session_find_plan (ox_window_get_session (window))->strips[0];
+  OxPoint middle = { (strip->a.x + strip->b.x) / 2, (strip->a.y + strip->b.y) / 2 };
+
+  go_to (window, "plan");
+  ox_canvas_motion (canvas, ox_view_to_pixel (ox_canvas_get_view (canvas), middle), OX_HOLD_NONE);
+  g_assert_nonnull (strstr (ox_window_get_told (window), "min"));
+  ox_canvas_motion (canvas, ox_view_to_pixel (ox_canvas_get_view (canvas), (OxPoint){ -1, -1 }), OX_HOLD_NONE);
+  g_assert_null (strstr (ox_window_get_told (window), "min"));
+  ox_canvas_point_out (canvas, "strip-1");
+  g_assert_true (g_str_has_prefix (ox_window_get_told (window), "Strip 1 "));
+  ox_ui_close (window);
+}
+
 int
 main (int argc, char **argv)
 {
@@ -140,5 +187,7 @@ main (int argc, char **argv)
   g_test_add_func ("/app/panels/machine-class", test_machine_class);
   g_test_add_func ("/app/panels/sheet-texts", test_sheet_texts);
   g_test_add_func ("/app/panels/sheet-too-large", test_sheet_too_large);
+  g_test_add_func ("/app/panels/order-of-work", test_order_of_work);
+  g_test_add_func ("/app/panels/strip-under-the-pointer", test_strip_under_the_pointer);
   return g_test_run ();
 }

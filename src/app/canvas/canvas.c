@@ -5,6 +5,8 @@
 
 #include "app/canvas/floor-layer.h"
 #include "app/canvas/overlay-layer.h"
+#include "app/canvas/plan-marks.h"
+#include "session/plan-words.h"
 #include "tools/pick.h"
 #include "tools/snap.h"
 
@@ -25,7 +27,11 @@ struct _OxCanvas
   /* Owned */
   OxSession *session;
   OxTool *tool;
+  OxDrawing *drawing; /* (nullable) what the floor layer shows */
+  char *pointed;      /* (nullable) id of what the pointer rests on, of the plan */
+  char *words;        /* (nullable) what it is */
 
+  double clock; /* minutes of work shown, < 0 for none */
   OxView view;
   OxFloorLayers layers;
   OxObstacleKind obstacle_kind;
@@ -75,8 +81,16 @@ static void
 update_overlay (OxCanvas *self)
 {
   OxScene scene = scene_of (self);
+  OxPreview *preview = ox_tool_preview (self->tool, &scene);
 
-  ox_overlay_layer_set (OX_OVERLAY_LAYER (self->overlay), &self->view, ox_tool_preview (self->tool, &scene));
+  if (ox_session_is_plan_current (self->session))
+    {
+      if (self->clock >= 0)
+        ox_plan_marks_add_clock (preview, ox_session_find_plan (self->session), self->clock);
+      if (self->pointed != NULL)
+        ox_plan_marks_add_pointed (preview, ox_session_find_plan (self->session), self->pointed);
+    }
+  ox_overlay_layer_set (OX_OVERLAY_LAYER (self->overlay), &self->view, preview);
   gtk_widget_set_cursor_from_name (GTK_WIDGET (self), ox_tool_cursor (self->tool));
   g_signal_emit (self, signals[HINT_CHANGED], 0);
 }
@@ -89,6 +103,8 @@ redraw_cb (gpointer data)
       = ox_floor_picture_new (ox_session_get_job (self->session), ox_session_find_plan (self->session), self->layers);
 
   self->redraw_id = 0;
+  g_clear_pointer (&self->drawing, ox_drawing_unref);
+  self->drawing = ox_drawing_ref (drawing);
   ox_floor_layer_set_drawing (OX_FLOOR_LAYER (self->floor), drawing);
   return G_SOURCE_REMOVE;
 }
@@ -134,6 +150,54 @@ selection_changed_cb (OxCanvas *self)
   describe (self);
 }
 
+/* --- What the pointer rests on --- */
+
+void
+ox_canvas_point_out (OxCanvas *self, const char *id)
+{
+  const OxPlan *plan = ox_session_is_plan_current (self->session) ? ox_session_find_plan (self->session) : NULL;
+  char *words = plan != NULL && id != NULL ? ox_plan_words (plan, id) : NULL;
+  char *pointed = words != NULL ? g_strdup (id) : NULL;
+
+  g_free (self->words);
+  g_free (self->pointed);
+  self->words = words;
+  self->pointed = pointed;
+  update_overlay (self);
+  if (words != NULL)
+    gtk_accessible_update_property (GTK_ACCESSIBLE (self), GTK_ACCESSIBLE_PROPERTY_DESCRIPTION, words, -1);
+  else
+    describe (self);
+}
+
+/* Only while nothing is drawn or dragged: then the pointer asks, it does not act. */
+static void
+look_under (OxCanvas *self, OxPoint at)
+{
+  const char *id = NULL;
+
+  if (ox_tool_get_kind (self->tool) == OX_TOOL_SELECT && !ox_tool_is_busy (self->tool) && self->drawing != NULL)
+    id = ox_drawing_hit (self->drawing, at, 0);
+  if (g_strcmp0 (id, self->pointed) != 0)
+    ox_canvas_point_out (self, id);
+}
+
+void
+ox_canvas_set_clock (OxCanvas *self, double minutes)
+{
+  if (self->clock == minutes)
+    return;
+  self->clock = minutes;
+  update_overlay (self);
+}
+
+static void
+plan_changed_cb (OxCanvas *self)
+{
+  queue_redraw (self);
+  ox_canvas_point_out (self, NULL);
+}
+
 /* --- The tool --- */
 
 static void
@@ -177,6 +241,7 @@ ox_canvas_motion (OxCanvas *self, OxPixel at, OxHold hold)
 
   ox_tool_motion (self->tool, &scene, &pointer, &answer);
   take_answer (self, &answer);
+  look_under (self, pointer.at);
 }
 
 void
@@ -279,7 +344,7 @@ ox_canvas_get_tool (OxCanvas *self)
 const char *
 ox_canvas_get_hint (OxCanvas *self)
 {
-  return ox_tool_hint (self->tool);
+  return self->words != NULL ? self->words : ox_tool_hint (self->tool);
 }
 
 void
@@ -413,7 +478,12 @@ ox_canvas_dispose (GObject *object)
 static void
 ox_canvas_finalize (GObject *object)
 {
-  g_clear_pointer (&OX_CANVAS (object)->tool, ox_tool_free);
+  OxCanvas *self = OX_CANVAS (object);
+
+  g_clear_pointer (&self->tool, ox_tool_free);
+  g_clear_pointer (&self->drawing, ox_drawing_unref);
+  g_free (self->pointed);
+  g_free (self->words);
   G_OBJECT_CLASS (ox_canvas_parent_class)->finalize (object);
 }
 
@@ -449,6 +519,7 @@ ox_canvas_init (OxCanvas *self)
   gtk_widget_set_parent (self->overlay, widget);
   self->tool = ox_tool_new (OX_TOOL_SELECT);
   self->layers = OX_FLOOR_SCREEN;
+  self->clock = -1;
   self->view = (OxView){ .centre = { 0, 0 }, .px_per_m = START_PX_PER_M };
   gtk_widget_set_focusable (widget, TRUE);
   gtk_widget_set_hexpand (widget, TRUE);
@@ -466,7 +537,7 @@ ox_canvas_new (OxSession *session)
   self->session = g_object_ref (session);
   g_signal_connect_object (session, "job-changed", G_CALLBACK (job_changed_cb), self, G_CONNECT_SWAPPED);
   g_signal_connect_object (session, "selection-changed", G_CALLBACK (selection_changed_cb), self, G_CONNECT_SWAPPED);
-  g_signal_connect_object (session, "plan-changed", G_CALLBACK (queue_redraw), self, G_CONNECT_SWAPPED);
+  g_signal_connect_object (session, "plan-changed", G_CALLBACK (plan_changed_cb), self, G_CONNECT_SWAPPED);
   job_changed_cb (self);
   return GTK_WIDGET (self);
 }

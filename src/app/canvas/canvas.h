@@ -30,6 +30,13 @@ void ox_canvas_zoom (OxCanvas *canvas, double factor); /* about the middle */
 void ox_canvas_fit (OxCanvas *canvas);
 void ox_canvas_show_point (OxCanvas *canvas, OxPoint at); /* brings a place into the middle */
 
+/* ox_canvas_point_out: @id: (nullable): a strip, edge area or zone of the plan, as in session/plan-words.h; it is outlined, and the hint
+ * says what it is, as when the pointer rests on it */
+void ox_canvas_point_out (OxCanvas *canvas, const char *id);
+
+/* ox_canvas_set_clock: shows the machine after @minutes of the work, and what is worked off by then; below 0: nothing of that */
+void ox_canvas_set_clock (OxCanvas *canvas, double minutes);
+
 void ox_canvas_select_all (OxCanvas *canvas);
 void ox_canvas_delete_selected (OxCanvas *canvas); /* as the Delete key does, whatever tool is in hand */
 

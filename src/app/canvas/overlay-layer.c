@@ -121,6 +121,14 @@ draw_shape (const Brush *brush, const OxPreviewShape *shape)
     case OX_PREVIEW_SNAP:
       draw_snap (brush, shape->points[0]);
       break;
+    case OX_PREVIEW_DONE:
+      /* There may be thousands of them, each frame. */
+      cairo_set_antialias (brush->cr, CAIRO_ANTIALIAS_NONE);
+      trace (brush, shape, TRUE);
+      set_colour (brush, brush->accent, 0.3);
+      cairo_fill (brush->cr);
+      cairo_set_antialias (brush->cr, CAIRO_ANTIALIAS_DEFAULT);
+      break;
     case OX_PREVIEW_LABEL:
       break;
     }

@@ -3,6 +3,7 @@
  */
 #include "app/panels/panels.h"
 
+#include "app/panels/order-box.h"
 #include "app/rows.h"
 #include "job/check.h"
 
@@ -182,6 +183,8 @@ ox_plan_panel_new (OxSession *session, OxCanvas *canvas)
   g_object_set_data_full (G_OBJECT (root), "ox-plan", self, g_free);
   gtk_box_append (GTK_BOX (root), ox_heading_new (_ ("Shown on the floor")));
   gtk_box_append (GTK_BOX (root), make_layers ());
+  gtk_box_append (GTK_BOX (root), ox_heading_new (_ ("Order of work")));
+  gtk_box_append (GTK_BOX (root), ox_order_box_new (session, canvas));
   gtk_box_append (GTK_BOX (root), ox_heading_new (_ ("To look at")));
   gtk_box_append (GTK_BOX (root), GTK_WIDGET (self->findings));
   gtk_box_append (GTK_BOX (root), ox_heading_new (_ ("Chalk lines")));
