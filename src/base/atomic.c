@@ -2,9 +2,9 @@
  * SPDX-License-Identifier: GPL-3.0-or-later
  */
 #include "base/atomic.h"
+#include "base/words.h"
 #include <errno.h>
 #include <fcntl.h>
-#include <glib/gi18n-lib.h>
 #include <glib/gstdio.h>
 #include <sys/stat.h>
 #include <unistd.h>

@@ -3,6 +3,7 @@
  */
 #include "base/units.h"
 #include "base/number.h"
+#include "base/words.h"
 #include <math.h>
 #include <string.h>
 
@@ -23,6 +24,7 @@ metres_text (double metres, gboolean with_unit)
     g_string_append_c (text, '0');
   if (with_unit)
     g_string_append (text, " m");
+  *strchr (text->str, '.') = *ox_words_decimal ();
   return g_string_free (g_steal_pointer (&text), FALSE);
 }
 
@@ -70,7 +72,10 @@ ox_units_area_text (OxUnits units, double square_metres)
       return g_strconcat (feet, " ft²", NULL);
     }
   g_autofree char *metres = ox_number_text (square_metres, 1);
-  return g_strconcat (metres, strchr (metres, '.') ? "" : ".0", " m²", NULL);
+  char *point = strchr (metres, '.');
+  if (point)
+    *point = *ox_words_decimal ();
+  return g_strconcat (metres, point ? "" : ox_words_decimal (), point ? "" : "0", " m²", NULL);
 }
 
 /* --- reading ---------------------------------------------------------------------------------------------------- */

@@ -2,21 +2,23 @@
  * SPDX-License-Identifier: GPL-3.0-or-later
  */
 #include "batch/command.h"
-#include <glib/gi18n-lib.h>
+#include "base/words.h"
 #include "file/job-xml.h"
 #include "paint/export.h"
 #include "sheets/sheets.h"
 
 const char ox_usage_draw[]
     = "oxturn-batch draw JOB --sheet scope|crew|schedule|all --paper A3 --scale auto|1:100|'1/8in' "
-      "-o OUT.svg|OUT.pdf";
+      "--language en|es|de -o OUT.svg|OUT.pdf";
 
 typedef struct
 {
   char *sheet;
   char *paper;
   char *scale;
+  char *language;
   char *out;
+  OxLanguage found; /* what @language names */
 } Wishes;
 
 static void
@@ -25,6 +27,7 @@ wishes_clear (Wishes *wishes)
   g_free (wishes->sheet);
   g_free (wishes->paper);
   g_free (wishes->scale);
+  g_free (wishes->language);
   g_free (wishes->out);
 }
 
@@ -39,9 +42,31 @@ paper_names (void)
   return g_string_free (g_steal_pointer (&names), FALSE);
 }
 
+static char *
+language_tags (void)
+{
+  g_autoptr (GString) tags = g_string_new (NULL);
+  for (guint i = 0; i < ox_language_get_count (); i++)
+    g_string_append_printf (tags, "%s%s", i ? ", " : "", ox_language_get (i).tag);
+  return g_string_free (g_steal_pointer (&tags), FALSE);
+}
+
+/* (transfer full) (nullable): what is wrong with the language */
+static char *
+read_language (Wishes *wishes, OxSheetOptions *options)
+{
+  g_autofree char *tags = language_tags ();
+  if (!wishes->language)
+    return NULL;
+  options->language = &wishes->found;
+  return ox_language_find (wishes->language, &wishes->found)
+             ? NULL
+             : g_strdup_printf (_ ("“%s” is none of the languages %s"), wishes->language, tags);
+}
+
 /* (transfer full) (nullable): what is wrong with the wishes, NULL when @options has them */
 static char *
-read_wishes (const Wishes *wishes, OxSheetOptions *options)
+read_wishes (Wishes *wishes, OxSheetOptions *options)
 {
   if (!wishes->out)
     return g_strdup (_ ("-o is missing"));
@@ -53,7 +78,7 @@ read_wishes (const Wishes *wishes, OxSheetOptions *options)
     return g_strdup_printf (_ ("“%s” is no scale"), wishes->scale);
   options->paper = wishes->paper ? ox_paper_find (wishes->paper) : NULL;
   if (!wishes->paper || options->paper)
-    return NULL;
+    return read_language (wishes, options);
   g_autofree char *names = paper_names ();
   return g_strdup_printf (_ ("“%s” is none of the papers %s"), wishes->paper, names);
 }
@@ -77,12 +102,13 @@ draw_job (const char *path, const OxSheetOptions *options, const char *out)
 OxExit
 ox_command_draw (int argc, char **argv)
 {
-  g_auto (Wishes) wishes = { NULL };
+  g_auto (Wishes) wishes = { .out = NULL };
   const char *path;
   const GOptionEntry entries[] = {
     { "sheet", 0, 0, G_OPTION_ARG_STRING, &wishes.sheet, NULL, NULL },
     { "paper", 0, 0, G_OPTION_ARG_STRING, &wishes.paper, NULL, NULL },
     { "scale", 0, 0, G_OPTION_ARG_STRING, &wishes.scale, NULL, NULL },
+    { "language", 0, 0, G_OPTION_ARG_STRING, &wishes.language, NULL, NULL },
     { "output", 'o', 0, G_OPTION_ARG_FILENAME, &wishes.out, NULL, NULL },
     G_OPTION_ENTRY_NULL,
   };

@@ -3,7 +3,7 @@
  */
 #include "geometry/wkt.h"
 #include "base/number.h"
-#include <glib/gi18n-lib.h>
+#include "base/words.h"
 #include <string.h>
 
 /* The longest text we take: OX_WKT_MAX_CORNERS at two numbers of full length each. */

@@ -2,7 +2,7 @@
  * SPDX-License-Identifier: GPL-3.0-or-later
  */
 #include "job/check-private.h"
-#include <glib/gi18n-lib.h>
+#include "base/words.h"
 #include <stdlib.h>
 
 /* Rooms may share a side. Where a slanted shared side was snapped to the grid differently in each of them they overlap

@@ -2,7 +2,7 @@
  * SPDX-License-Identifier: GPL-3.0-or-later
  */
 #include "job/corner.h"
-#include <glib/gi18n-lib.h>
+#include "base/words.h"
 #include "job/edit-private.h"
 
 /* The corners of item @id, NULL for what has none of its own; @least: (out): how many there must be. */

@@ -2,7 +2,7 @@
  * SPDX-License-Identifier: GPL-3.0-or-later
  */
 #include "job/edit.h"
-#include <glib/gi18n-lib.h>
+#include "base/words.h"
 #include "job/check.h"
 #include "job/edit-private.h"
 #include "job/place.h"

@@ -2,10 +2,10 @@
  * SPDX-License-Identifier: GPL-3.0-or-later
  */
 #include "job/machine.h"
-#include <glib/gi18n-lib.h>
 #include <math.h>
 #include <stddef.h>
 #include "base/number.h"
+#include "base/words.h"
 #include "job/machine-fields.h"
 #include "job/text.h"
 

@@ -3,9 +3,9 @@
  */
 #include "paint/export.h"
 #include "base/atomic.h"
+#include "base/words.h"
 #include "paint/pdf.h"
 #include "paint/svg.h"
-#include <glib/gi18n-lib.h>
 #include <string.h>
 
 static gboolean

@@ -2,10 +2,10 @@
  * SPDX-License-Identifier: GPL-3.0-or-later
  */
 #include "paint/pdf.h"
+#include "base/words.h"
 #include "paint/cairo.h"
 #include <cairo-pdf.h>
 #include <gio/gio.h>
-#include <glib/gi18n-lib.h>
 #include <stdio.h>
 
 #define POINTS_PER_MM (72.0 / 25.4)

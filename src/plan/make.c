@@ -2,7 +2,7 @@
  * SPDX-License-Identifier: GPL-3.0-or-later
  */
 #include "plan/plan.h"
-#include <glib/gi18n-lib.h>
+#include "base/words.h"
 #include "job/check.h"
 #include "plan/leftover.h"
 #include "plan/limit.h"
@@ -197,7 +197,7 @@ write_moves (Making *making, const OxRun *run)
     }
   if (carried > 0)
     g_ptr_array_add (making->notices,
-                     g_strdup_printf (ngettext ("%u move has no way on wheels: the machine must be carried there",
+                     g_strdup_printf (ox_words_count ("%u move has no way on wheels: the machine must be carried there",
                                                 "%u moves have no way on wheels: the machine must be carried there", carried),
                                       carried));
   return TRUE;

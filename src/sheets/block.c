@@ -9,6 +9,7 @@
 #define CELL_PAD_MM 1.0
 #define SAMPLE_WIDTH_MM 11.0
 #define BLANK_HEIGHT_MM 9.0
+#define LINE_PITCH 1.6 /* of lines of one cell, in heights of capitals */
 
 typedef enum
 {
@@ -24,8 +25,8 @@ typedef struct
   RowKind kind;
   char *cells[OX_BLOCK_COLUMNS];   /* ROW_TEXT: mark and line; ROW_SAMPLE, ROW_MARK: text; ROW_BLANKS: labels */
   double shares[OX_BLOCK_COLUMNS]; /* ROW_BLANKS */
-  guint n;
-  gboolean strong, filled, more; /* more: the text goes on in the next row, and must not be parted from it */
+  guint n, lines;                  /* of the highest cell */
+  gboolean strong, filled, more;   /* more: the text goes on in the next row, and must not be parted from it */
   OxStyle style;
   OxMarkKind mark;
 } Row;
@@ -37,6 +38,7 @@ struct _OxBlock
   OxColumn columns[OX_BLOCK_COLUMNS];
   guint n_columns;
   gboolean has_head, foot;
+  guint head_lines;
   GArray *rows;
 };
 
@@ -70,6 +72,75 @@ ox_block_free (OxBlock *block)
   g_free (block);
 }
 
+/* --- Cells of several lines --- */
+
+/* wrapped: @text in lines that fit, joined by \n; (transfer full) */
+static char *
+wrapped (const char *text, double height_mm, gboolean bold, double width_mm)
+{
+  g_auto (GStrv) lines = ox_text_wrap (text, height_mm, bold, width_mm);
+  return g_strjoinv ("\n", lines);
+}
+
+static guint
+count_lines (const char *lines)
+{
+  guint n = 1;
+  for (; *lines != '\0'; lines++)
+    n += *lines == '\n';
+  return n;
+}
+
+/* append_lines: one below another, @middle in the middle of all of them */
+static void
+append_lines (OxDrawingBuilder *builder, OxTextLook look, OxPoint middle, const char *lines)
+{
+  g_auto (GStrv) parts = g_strsplit (lines, "\n", -1);
+  guint n = g_strv_length (parts);
+  for (guint i = 0; i < n; i++)
+    {
+      OxPoint at = { middle.x, middle.y + ((n - 1) / 2.0 - i) * LINE_PITCH * look.height_mm };
+      ox_drawing_builder_text (builder, look, at, parts[i]);
+    }
+}
+
+/* cell_height: of @n lines of capitals of @height_mm */
+static double
+cell_height (guint n, double height_mm)
+{
+  return height_mm * (2.2 + (n - 1) * LINE_PITCH);
+}
+
+static double
+longest_word (const char *text, double height_mm)
+{
+  g_auto (GStrv) words = g_strsplit (text, " ", -1);
+  double width = 0;
+  for (guint i = 0; words[i] != NULL; i++)
+    width = MAX (width, ox_text_width (words[i], height_mm, TRUE));
+  return width;
+}
+
+/* widen_for_heads: no word of a head should be broken: a column that is too narrow for one takes from those with room
+ * to spare */
+static void
+widen_for_heads (OxBlock *block)
+{
+  double spare[OX_BLOCK_COLUMNS] = { 0 }, lacking = 0, left = 0;
+  for (guint i = 0; i < block->n_columns; i++)
+    {
+      const char *title = block->columns[i].title != NULL ? block->columns[i].title : "";
+      double word = longest_word (title, OX_TEXT_MIN_MM) + 2 * CELL_PAD_MM + 0.01;
+      spare[i] = block->columns[i].share * block->width_mm - word;
+      lacking += MAX (-spare[i], 0);
+      left += MAX (spare[i], 0);
+    }
+  if (lacking <= 0 || lacking > left)
+    return;
+  for (guint i = 0; i < block->n_columns; i++)
+    block->columns[i].share -= (spare[i] < 0 ? spare[i] : spare[i] * lacking / left) / block->width_mm;
+}
+
 void
 ox_block_set_columns (OxBlock *block, const OxColumn *columns, guint n)
 {
@@ -81,6 +152,15 @@ ox_block_set_columns (OxBlock *block, const OxColumn *columns, guint n)
       block->has_head |= columns[i].title != NULL;
     }
   block->n_columns = n;
+  widen_for_heads (block);
+  for (guint i = 0; i < n; i++)
+    {
+      double room = block->columns[i].share * block->width_mm - 2 * CELL_PAD_MM;
+      char *title = wrapped (columns[i].title != NULL ? columns[i].title : "", OX_TEXT_MIN_MM, TRUE, room);
+      g_free ((char *) block->columns[i].title);
+      block->columns[i].title = title;
+      block->head_lines = MAX (block->head_lines, count_lines (title));
+    }
 }
 
 void
@@ -93,7 +173,9 @@ ox_block_add_cells (OxBlock *block, gboolean strong, ...)
        text = va_arg (args, const char *))
     {
       double room = block->columns[row.n].share * block->width_mm - 2 * CELL_PAD_MM;
-      row.cells[row.n++] = ox_text_fit (text, block->body_mm, strong, room);
+      row.cells[row.n] = wrapped (text, block->body_mm, strong, room);
+      row.lines = MAX (row.lines, count_lines (row.cells[row.n]));
+      row.n++;
     }
   va_end (args);
   g_array_append_val (block->rows, row);
@@ -117,7 +199,8 @@ static void
 add_entry (OxBlock *block, Row row, const char *text)
 {
   row.n = 1;
-  row.cells[0] = ox_text_fit (text, block->body_mm, FALSE, block->width_mm - SAMPLE_WIDTH_MM - 2 * CELL_PAD_MM);
+  row.cells[0] = wrapped (text, block->body_mm, FALSE, block->width_mm - SAMPLE_WIDTH_MM - 2 * CELL_PAD_MM);
+  row.lines = count_lines (row.cells[0]);
   g_array_append_val (block->rows, row);
 }
 
@@ -176,7 +259,8 @@ title_mm (const OxBlock *block)
 static double
 head_height (const OxBlock *block)
 {
-  return title_mm (block) + 3.0 + (block->has_head ? block->body_mm * 2.2 : 0);
+  double heads = MAX (block->body_mm * 2.2, cell_height (block->head_lines, OX_TEXT_MIN_MM));
+  return title_mm (block) + 3.0 + (block->has_head ? heads : 0);
 }
 
 static double
@@ -188,12 +272,12 @@ row_height (const OxBlock *block, const Row *row)
       return block->body_mm * 1.75;
     case ROW_SAMPLE:
     case ROW_MARK:
-      return MAX (block->body_mm * 2.4, 4.6);
+      return MAX (cell_height (row->lines, block->body_mm) + 0.2 * block->body_mm, 4.6);
     case ROW_BLANKS:
       return BLANK_HEIGHT_MM;
     case ROW_CELLS:
     default:
-      return block->body_mm * 2.2;
+      return cell_height (MAX (row->lines, 1), block->body_mm);
     }
 }
 
@@ -230,7 +314,7 @@ append_cells (const OxBlock *block, OxDrawingBuilder *builder, OxPoint corner, c
                   : align == OX_ALIGN_END ? x + width - CELL_PAD_MM
                                           : x + width / 2;
       OxTextLook look = { OX_STYLE_INK, block->body_mm, 0, align, TRUE, row->strong, 0, FALSE };
-      ox_drawing_builder_text (builder, look, (OxPoint){ at, corner.y - height / 2 }, row->cells[i]);
+      append_lines (builder, look, (OxPoint){ at, corner.y - height / 2 }, row->cells[i]);
     }
   OxPoint left = { corner.x, corner.y - height }, right = { corner.x + block->width_mm, left.y };
   ox_drawing_builder_line (builder, OX_STYLE_RULE, left, right);
@@ -251,7 +335,7 @@ append_entry (const OxBlock *block, OxDrawingBuilder *builder, OxPoint corner, c
   else
     ox_drawing_builder_line (builder, row->style, (OxPoint){ corner.x + 0.5, middle }, (OxPoint){ x1, middle });
   OxTextLook look = { OX_STYLE_INK, block->body_mm, 0, OX_ALIGN_START, TRUE, FALSE, 0, FALSE };
-  ox_drawing_builder_text (builder, look, (OxPoint){ corner.x + SAMPLE_WIDTH_MM + 1, middle }, row->cells[0]);
+  append_lines (builder, look, (OxPoint){ corner.x + SAMPLE_WIDTH_MM + 1, middle }, row->cells[0]);
 }
 
 static void
@@ -264,8 +348,9 @@ append_blanks (const OxBlock *block, OxDrawingBuilder *builder, OxPoint corner, 
       OxBox cell = { x, corner.y - BLANK_HEIGHT_MM, x + width, corner.y };
       ox_drawing_builder_box (builder, OX_STYLE_BLOCK, cell);
       OxTextLook look = { OX_STYLE_QUIET, OX_TEXT_MIN_MM, 0, OX_ALIGN_START, FALSE, FALSE, 0, FALSE };
-      g_autofree char *label = ox_text_fit (row->cells[i], OX_TEXT_MIN_MM, FALSE, width - 2 * CELL_PAD_MM);
-      ox_drawing_builder_text (builder, look, (OxPoint){ x + CELL_PAD_MM, corner.y - 1 - OX_TEXT_MIN_MM }, label);
+      g_autofree char *label = wrapped (row->cells[i], OX_TEXT_MIN_MM, FALSE, width - 2 * CELL_PAD_MM);
+      double lower = (count_lines (label) - 1) * LINE_PITCH * OX_TEXT_MIN_MM / 2;
+      append_lines (builder, look, (OxPoint){ x + CELL_PAD_MM, corner.y - 1 - OX_TEXT_MIN_MM - lower }, label);
       x += width;
     }
 }
@@ -301,14 +386,15 @@ static void
 append_head (const OxBlock *block, OxDrawingBuilder *builder, OxPoint corner)
 {
   double title = title_mm (block), line = corner.y - title - 2.0;
-  OxTextLook look = { OX_STYLE_INK, title, 0, OX_ALIGN_START, FALSE, TRUE, 0, FALSE };
-  g_autofree char *text = ox_text_fit (block->title, title, TRUE, block->width_mm);
+  gboolean wide = ox_text_width (block->title, title, TRUE) > block->width_mm;
+  OxTextLook look = { OX_STYLE_INK, wide ? OX_TEXT_MIN_MM : title, 0, OX_ALIGN_START, FALSE, TRUE, 0, FALSE };
+  g_autofree char *text = ox_text_fit (block->title, look.height_mm, TRUE, block->width_mm);
   ox_drawing_builder_text (builder, look, (OxPoint){ corner.x, corner.y - title }, text);
   ox_drawing_builder_line (builder, OX_STYLE_BLOCK, (OxPoint){ corner.x, line },
                            (OxPoint){ corner.x + block->width_mm, line });
   if (!block->has_head)
     return;
-  double top = corner.y - title - 3.0, height = block->body_mm * 2.2, x = corner.x;
+  double top = corner.y - title - 3.0, height = head_height (block) - title - 3.0, x = corner.x;
   ox_drawing_builder_box (builder, OX_STYLE_HEAD, (OxBox){ corner.x, top - height, corner.x + block->width_mm, top });
   look = (OxTextLook){ OX_STYLE_INK, OX_TEXT_MIN_MM, 0, OX_ALIGN_START, TRUE, TRUE, 0, FALSE };
   for (guint i = 0; i < block->n_columns; x += block->columns[i++].share * block->width_mm)
@@ -318,9 +404,7 @@ append_head (const OxBlock *block, OxDrawingBuilder *builder, OxPoint corner)
       double at = look.align == OX_ALIGN_START ? x + CELL_PAD_MM
                   : look.align == OX_ALIGN_END ? x + width - CELL_PAD_MM
                                                : x + width / 2;
-      g_autofree char *head = ox_text_fit (block->columns[i].title ? block->columns[i].title : "", OX_TEXT_MIN_MM, TRUE,
-                                           width - 2 * CELL_PAD_MM);
-      ox_drawing_builder_text (builder, look, (OxPoint){ at, top - height / 2 }, head);
+      append_lines (builder, look, (OxPoint){ at, top - height / 2 }, block->columns[i].title);
     }
 }
 

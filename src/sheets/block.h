@@ -23,10 +23,10 @@ typedef struct _OxBlock OxBlock;
 OxBlock *ox_block_new (const char *title, double width_mm, double body_mm) G_GNUC_WARN_UNUSED_RESULT;
 void ox_block_free (OxBlock *block);
 
-/* ox_block_set_columns: at most OX_BLOCK_COLUMNS, copied; a head with their titles follows the block's title where one has any */
+/* ox_block_set_columns: at most OX_BLOCK_COLUMNS, copied; a column too narrow for a word of its title takes from the others; a head with their titles follows the block's title where one has any */
 void ox_block_set_columns (OxBlock *block, const OxColumn *columns, guint n);
 
-/* ox_block_add_cells: a row with one text a column, too long ones cut; @strong: a sum */
+/* ox_block_add_cells: a row with one text a column, wrapped where it is too long; @strong: a sum */
 void ox_block_add_cells (OxBlock *block, gboolean strong, ...) G_GNUC_NULL_TERMINATED;
 
 /* ox_block_add_text: lines over the whole width, wrapped; @mark (nullable) hangs in front of the first: a bullet or a number */

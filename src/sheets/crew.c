@@ -1,12 +1,11 @@
 /* Oxturn: sheets/crew - the crew drawing: what a crew follows on the floor.
  * SPDX-License-Identifier: GPL-3.0-or-later
  */
-#include "base/number.h"
+#include "base/words.h"
 #include "sheets/draft.h"
 #include "sheets/floor.h"
 #include "sheets/measure.h"
 #include "sheets/tags.h"
-#include <glib/gi18n-lib.h>
 
 #define AROUND_MM 22.0 /* tags and their leaders */
 #define CREW_LAYERS                                                                                                    \
@@ -33,7 +32,7 @@ order_block (const OxSheetRun *run)
   g_autofree char *settings
       = g_strdup_printf (_ ("%s at %s, blast width %s, overlap %s or more."), machine->name, speed, width, overlap);
   g_autofree char *amount
-      = g_strdup_printf (ngettext ("%u strip and %u edge areas: about %s hours, edge work counted.",
+      = g_strdup_printf (ox_words_count ("%u strip and %u edge areas: about %s hours, edge work counted.",
                                    "%u strips and %u edge areas: about %s hours, edge work counted.", totals->strips),
                          totals->strips, run->plan->n_edges, hours);
   const char *const steps[] = {
@@ -64,7 +63,7 @@ chalk_block (const OxSheetRun *run)
   for (guint i = 0; i < run->plan->n_chalks; i++)
     {
       const OxChalk *chalk = &run->plan->chalks[i];
-      g_autofree char *degrees = ox_number_text (chalk->heading * 180 / G_PI, 1);
+      g_autofree char *degrees = ox_words_number (chalk->heading * 180 / G_PI, 1);
       g_autofree char *heading = g_strconcat (degrees, "\xc2\xb0", NULL);
       g_autofree char *first = ox_units_length_text (run->job->units, chalk->first_distance, TRUE);
       g_autofree char *spacing
@@ -170,7 +169,7 @@ cautions_block (const OxSheetRun *run, guint untagged, gboolean brief)
   if (run->plan->totals.out_of_reach > 0)
     {
       g_autofree char *text = g_strdup_printf (
-          ngettext ("%u strip is out of reach of every station: move the collector.",
+          ox_words_count ("%u strip is out of reach of every station: move the collector.",
                     "%u strips are out of reach of every station: move the collector.", run->plan->totals.out_of_reach),
           run->plan->totals.out_of_reach);
       ox_block_add_text (block, "!", text);
@@ -178,7 +177,7 @@ cautions_block (const OxSheetRun *run, guint untagged, gboolean brief)
   if (untagged > 0)
     {
       g_autofree char *text = g_strdup_printf (
-          ngettext ("%u small edge area has no tag on the drawing, only a line in the table.",
+          ox_words_count ("%u small edge area has no tag on the drawing, only a line in the table.",
                     "%u small edge areas have no tag on the drawing, only a line in the table.", untagged),
           untagged);
       ox_block_add_text (block, "\xe2\x80\xa2", text);

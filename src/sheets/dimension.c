@@ -2,8 +2,7 @@
  * SPDX-License-Identifier: GPL-3.0-or-later
  */
 #include "sheets/dimension.h"
-#include "base/number.h"
-#include <glib/gi18n-lib.h>
+#include "base/words.h"
 
 #define FOOT 0.3048
 #define EXTENSION_GAP_MM 1.5
@@ -81,7 +80,7 @@ ox_scale_bar_append (OxDrawingBuilder *builder, OxPoint corner, OxScale scale, O
                             (OxBox){ zero + part * i, corner.y, zero + part * (i + 1), corner.y + BAR_MM });
   for (int i = -1; i <= BAR_PARTS; i++)
     {
-      g_autofree char *number = ox_number_text (fabs (unit * i), 4);
+      g_autofree char *number = ox_words_number (fabs (unit * i), 4);
       g_autofree char *last
           = i == BAR_PARTS ? g_strdup_printf ("%s %s", number, units == OX_UNITS_FEET ? _ ("ft") : _ ("m")) : NULL;
       ox_drawing_builder_text (builder, figure, (OxPoint){ zero + part * i, corner.y + BAR_MM + 1.2 },

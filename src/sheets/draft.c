@@ -2,8 +2,8 @@
  * SPDX-License-Identifier: GPL-3.0-or-later
  */
 #include "sheets/draft.h"
+#include "base/words.h"
 #include "sheets/dimension.h"
-#include <glib/gi18n-lib.h>
 
 #define PAD_MM 4.0
 #define LEAST_ROWS 3       /* of a block that is split */

@@ -2,8 +2,8 @@
  * SPDX-License-Identifier: GPL-3.0-or-later
  */
 #include "sheets/floor.h"
+#include "base/words.h"
 #include "sheets/picture.h"
-#include <glib/gi18n-lib.h>
 
 static const OxLayer layers[] = {
   { "rooms", N_ ("Rooms") },

@@ -2,8 +2,8 @@
  * SPDX-License-Identifier: GPL-3.0-or-later
  */
 #include "sheets/form.h"
+#include "base/words.h"
 #include "drawing/text.h"
-#include <glib/gi18n-lib.h>
 
 #define INCH 25.4
 #define PAD_MM 4.0 /* from the frame to what stands inside */
@@ -41,7 +41,8 @@ ox_form_new (const OxSheetOptions *options, OxUnits units)
 {
   const OxPaper *paper = options->paper;
   if (paper == NULL)
-    paper = ox_paper_find (units == OX_UNITS_FEET ? "Tabloid" : "A3");
+    paper = ox_paper_find (
+        units == OX_UNITS_FEET || (options->language != NULL && options->language->us_paper) ? "Tabloid" : "A3");
   gboolean small = paper->short_mm < 250;
   OxForm form = { .paper = paper };
   form.upright = options->orientation == OX_ORIENTATION_AUTO ? small : options->orientation == OX_ORIENTATION_PORTRAIT;

@@ -2,7 +2,7 @@
  * SPDX-License-Identifier: GPL-3.0-or-later
  */
 #include "sheets/draft.h"
-#include <glib/gi18n-lib.h>
+#include "base/words.h"
 
 static const struct
 {

@@ -2,9 +2,9 @@
  * SPDX-License-Identifier: GPL-3.0-or-later
  */
 #include "sheets/measure.h"
-#include "base/number.h"
-#include <glib/gi18n-lib.h>
+#include "base/words.h"
 #include <math.h>
+#include <string.h>
 
 #define INCH 0.0254
 #define CENTIMETRE 0.01
@@ -18,7 +18,11 @@ ox_measure_number (double value, guint decimals)
 {
   char format[8], text[G_ASCII_DTOSTR_BUF_SIZE];
   g_snprintf (format, sizeof format, "%%.%uf", decimals);
-  return g_strdup (g_ascii_formatd (text, sizeof text, format, value));
+  g_ascii_formatd (text, sizeof text, format, value);
+  char *point = strchr (text, '.');
+  if (point != NULL)
+    *point = *ox_words_decimal ();
+  return g_strdup (text);
 }
 
 char *
@@ -43,7 +47,7 @@ char *
 ox_measure_speed (OxUnits units, double m_per_min)
 {
   gboolean feet = units == OX_UNITS_FEET;
-  g_autofree char *number = ox_number_text (feet ? m_per_min / FOOT : m_per_min, 1);
+  g_autofree char *number = ox_words_number (feet ? m_per_min / FOOT : m_per_min, 1);
   return g_strdup_printf (feet ? _ ("%s ft/min") : _ ("%s m/min"), number);
 }
 
@@ -51,6 +55,6 @@ char *
 ox_measure_rate (OxUnits units, double m2_per_h)
 {
   gboolean feet = units == OX_UNITS_FEET;
-  g_autofree char *number = ox_number_text (feet ? m2_per_h / SQUARE_FOOT : m2_per_h, 1);
+  g_autofree char *number = ox_words_number (feet ? m2_per_h / SQUARE_FOOT : m2_per_h, 1);
   return g_strdup_printf (feet ? _ ("%s ft\xc2\xb2/h") : _ ("%s m\xc2\xb2/h"), number);
 }

@@ -3,6 +3,7 @@
  */
 #include "sheets/paper.h"
 #include "base/number.h"
+#include "base/words.h"
 #include <math.h>
 #include <string.h>
 
@@ -209,6 +210,6 @@ ox_scale_fit (OxUnits units, const double metres[2], const double mm[2])
 char *
 ox_scale_text (OxScale scale)
 {
-  g_autofree char *number = ox_number_text (scale.denominator, 3);
+  g_autofree char *number = ox_words_number (scale.denominator, 3);
   return scale.name != NULL ? g_strdup_printf ("%s (1:%s)", scale.name, number) : g_strdup_printf ("1:%s", number);
 }

@@ -1,10 +1,9 @@
 /* Oxturn: sheets/schedule - tables of strips, edge work and quantities, on as many pages as they take.
  * SPDX-License-Identifier: GPL-3.0-or-later
  */
-#include "base/number.h"
+#include "base/words.h"
 #include "sheets/draft.h"
 #include "sheets/measure.h"
-#include <glib/gi18n-lib.h>
 
 static void
 add_figure (OxBlock *block, const char *what, const char *figure)
@@ -85,7 +84,7 @@ strips_block (const OxSheetRun *run)
       double turn = strip->heading * 180 / G_PI;
       g_autofree char *order = g_strdup_printf (strip->kind == OX_STRIP_CROSSWISE ? "%u \xc3\x97" : "%u", strip->order);
       g_autofree char *lane = g_strdup_printf ("%u", strip->lane);
-      g_autofree char *degrees = ox_number_text (turn < -1e-9 ? turn + 360 : turn, 1);
+      g_autofree char *degrees = ox_words_number (turn < -1e-9 ? turn + 360 : turn, 1);
       g_autofree char *heading = g_strconcat (degrees, "\xc2\xb0", NULL);
       g_autofree char *length = ox_measure_length (run->job->units, ox_strip_length (strip));
       g_autofree char *minutes = ox_measure_number (strip->minutes, 1);

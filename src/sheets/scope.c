@@ -4,11 +4,11 @@
  * The client reads and signs it.
  */
 #include "drawing/text.h"
+#include "base/words.h"
 #include "sheets/dimension.h"
 #include "sheets/draft.h"
 #include "sheets/floor.h"
 #include "sheets/measure.h"
-#include <glib/gi18n-lib.h>
 
 #define AROUND_MM 22.0 /* dimensions in two rows */
 #define SIDE_OFFSET_MM 9.0

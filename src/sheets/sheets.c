@@ -3,7 +3,6 @@
  */
 #include "sheets/sheets.h"
 #include "sheets/draft.h"
-#include <glib/gi18n-lib.h>
 
 G_DEFINE_QUARK (ox - sheets - error - quark, ox_sheets_error)
 
@@ -84,6 +83,7 @@ finish (const OxSheetRun *run)
 OxPageSet *
 ox_sheets_new (const OxJob *job, const OxPlan *plan, const OxSheetOptions *options, GError **error)
 {
+  g_auto (OxWordsScope) scope = ox_words_scope (options->language);
   if (job->n_rooms == 0)
     {
       g_set_error_literal (error, OX_SHEETS_ERROR, OX_SHEETS_ERROR_NO_FLOOR,

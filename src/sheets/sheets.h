@@ -5,6 +5,7 @@
  * Write a set with ox_export_write() (paint/export.h), paint a page with ox_paint_page() (paint/cairo.h).
  */
 #pragma once
+#include "base/words.h"
 #include "drawing/page.h"
 #include "plan/plan.h"
 #include "sheets/paper.h"
@@ -31,12 +32,13 @@ typedef enum { OX_ORIENTATION_AUTO, OX_ORIENTATION_PORTRAIT, OX_ORIENTATION_LAND
 typedef struct
 {
   OxSheetKinds which;
-  const OxPaper *paper;      /* NULL: A3, or Tabloid where the job is in feet */
+  const OxPaper *paper;      /* NULL: A3, or Tabloid where the job is in feet or the language is of a place that uses it */
   OxOrientation orientation; /* auto: A4 and Letter upright, larger paper landscape */
   OxScale scale;             /* denominator 0: the largest of the series that fits */
+  const OxLanguage *language; /* (nullable): NULL: that of the window, or of the person at the batch command */
 } OxSheetOptions;
 
-#define OX_SHEET_OPTIONS_INIT { OX_SHEET_ALL, NULL, OX_ORIENTATION_AUTO, { 0, NULL } }
+#define OX_SHEET_OPTIONS_INIT { OX_SHEET_ALL, NULL, OX_ORIENTATION_AUTO, { 0, NULL }, NULL }
 
 /* ox_sheet_kinds_parse: "scope", "crew", "schedule", "all" */
 gboolean ox_sheet_kinds_parse (const char *text, OxSheetKinds *out) G_GNUC_WARN_UNUSED_RESULT;

@@ -2,9 +2,9 @@
  * SPDX-License-Identifier: GPL-3.0-or-later
  */
 #include "sheets/tags.h"
+#include "base/words.h"
 #include "drawing/text.h"
 #include "sheets/measure.h"
-#include <glib/gi18n-lib.h>
 
 #define TAG_GROUND_MM 0.7
 #define SIDE_OFFSET_MM 2.6

@@ -2,6 +2,7 @@
  * SPDX-License-Identifier: GPL-3.0-or-later
  */
 #include "run-batch.h"
+#include <string.h>
 
 static void
 assert_begins (const char *path, const char *start)
@@ -26,6 +27,26 @@ test_files (void)
   assert_begins (svg, "<?xml");
   g_auto (Run) inches = run_batch ("draw", job, "--sheet", "scope", "--paper", "Arch D", "--scale", "1/8in", "-o", svg);
   assert_silent (&inches);
+  ox_test_folder_free (folder);
+}
+
+/* A crew reads Spanish where the office works in English: the sheets are in their own language, messages in that of the
+ * locale. */
+static void
+test_language (void)
+{
+  char *folder = ox_test_folder_new ();
+  g_autofree char *job = source_path ("samples/shop.oxturn");
+  g_autofree char *svg = g_build_filename (folder, "shop.svg", NULL);
+  g_autofree char *text = NULL;
+  g_auto (Run) run = run_batch ("draw", job, "--sheet", "scope", "--language", "es", "-o", svg);
+  assert_silent (&run);
+  g_assert_true (g_file_get_contents (svg, &text, NULL, NULL));
+  g_assert_nonnull (strstr (text, "Plano de alcance"));
+  g_assert_nonnull (strstr (text, "Trabajo de bordes"));
+  g_assert_null (strstr (text, "Scope drawing"));
+  g_auto (Run) wrong = run_batch ("draw", job, "--language", "tlh", "-o", svg);
+  assert_complained (&wrong, 2, "“tlh” is none of the languages en, en_US, es");
   ox_test_folder_free (folder);
 }
 
@@ -64,6 +85,7 @@ main (int argc, char **argv)
 {
   g_test_init (&argc, &argv, NULL);
   g_test_add_func ("/batch/draw/files", test_files);
+  g_test_add_func ("/batch/draw/language", test_language);
   g_test_add_func ("/batch/draw/does-not-fit", test_does_not_fit);
   g_test_add_func ("/batch/draw/usage", test_usage);
   return g_test_run ();

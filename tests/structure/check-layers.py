@@ -10,7 +10,9 @@ from tree import Tree, report, without_comments  # noqa: E402
 
 INCLUDE = re.compile(r'^[ \t]*#[ \t]*include[ \t]+(["<])([^">]+)[">]', re.MULTILINE)
 # System headers by their beginning, and the only modules that may include them.
-KEPT = {'gtk/': {'app'}, 'gdk/': {'app'}, 'gsk/': {'app'}, 'geos_c.h': {'geometry'}}
+KEPT = {'gtk/': {'app'}, 'gdk/': {'app'}, 'gsk/': {'app'}, 'geos_c.h': {'geometry'},
+        # What stands on sheets has the sheets' language, by base/words.h.
+        'glib/gi18n': {'file', 'batch', 'session', 'tools', 'app'}}
 
 
 def read_layers(tree: Tree):

@@ -33,6 +33,7 @@ struct _OxSheetsPanel
 
   OxSession *session; /* Owned */
   OxSheetOptions options;
+  OxLanguage language; /* what options.language points to where the sheets have one of their own */
 
   /* Children */
   OxField *fields[G_N_ELEMENTS (texts)];
@@ -195,6 +196,22 @@ orientation_cb (GtkDropDown *choice, GParamSpec *pspec, OxSheetsPanel *self)
   g_signal_emit (self, signals[CHANGED], 0);
 }
 
+/* The first choice is that of the window, the others stand in their order. */
+static void
+language_cb (GtkDropDown *choice, GParamSpec *pspec, OxSheetsPanel *self)
+{
+  guint chosen = gtk_drop_down_get_selected (choice);
+
+  (void) pspec;
+  self->options.language = NULL;
+  if (chosen > 0)
+    {
+      self->language = ox_language_get (chosen - 1);
+      self->options.language = &self->language;
+    }
+  g_signal_emit (self, signals[CHANGED], 0);
+}
+
 static void
 scale_cb (OxField *field, OxSheetsPanel *self)
 {
@@ -220,6 +237,18 @@ usual_paper (OxUnits units)
   return 0;
 }
 
+static GtkDropDown *
+add_languages (GtkGrid *rows)
+{
+  g_autoptr (GPtrArray) names = g_ptr_array_new ();
+
+  g_ptr_array_add (names, (char *) _ ("As the window"));
+  for (guint i = 0; i < ox_language_get_count (); i++)
+    g_ptr_array_add (names, (char *) ox_language_get (i).name);
+  g_ptr_array_add (names, NULL);
+  return ox_rows_add_choice (rows, _ ("Lan_guage"), (const char *const *) names->pdata);
+}
+
 static GtkWidget *
 make_paper (OxSheetsPanel *self)
 {
@@ -240,6 +269,8 @@ make_paper (OxSheetsPanel *self)
   g_signal_connect (choice, "notify::selected", G_CALLBACK (paper_cb), self);
   choice = ox_rows_add_choice (GTK_GRID (rows), _ ("_Orientation"), orientations);
   g_signal_connect (choice, "notify::selected", G_CALLBACK (orientation_cb), self);
+  choice = add_languages (GTK_GRID (rows));
+  g_signal_connect (choice, "notify::selected", G_CALLBACK (language_cb), self);
   self->scale = ox_rows_add_field (GTK_GRID (rows), OX_FIELD_TEXT, _ ("Sca_le"));
   ox_field_set_text (self->scale, "auto");
   g_signal_connect (self->scale, "commit", G_CALLBACK (scale_cb), self);
