@@ -21,6 +21,12 @@ static const OxActionRow rows[] = {
   { "win.delete", NULL, N_("_Delete"), N_("Deletes what is selected."), { "Delete" }, TRUE, OX_GROUP_EDIT, OX_NEEDS_SELECTION },
   { "win.select-all", NULL, N_("Select A_ll"), N_("Selects everything on the floor."), { "<Control>a" }, TRUE, OX_GROUP_EDIT, OX_NEEDS_ITEMS },
   { "win.select-none", NULL, N_("Select N_othing"), N_("Selects nothing."), { "<Control><Shift>a" }, TRUE, OX_GROUP_EDIT, OX_NEEDS_SELECTION },
+  { "win.duplicate", NULL, N_("D_uplicate"), N_("Places a copy of what is selected."), { "<Control>u", "<Control>d" }, TRUE, OX_GROUP_EDIT, OX_NEEDS_SELECTION },
+  { "win.repeat", NULL, N_("_Repeat in a Row or Grid…"), N_("Repeats what is selected at equal spacings: columns, machine feet, drains."), { "<Control>r" }, TRUE, OX_GROUP_EDIT, OX_NEEDS_SELECTION },
+  { "win.mirror", "sideways", N_("Mirror _Sideways"), N_("Changes left and right of what is selected."), { NULL }, FALSE, OX_GROUP_EDIT, OX_NEEDS_SELECTION },
+  { "win.mirror", "upside", N_("Mirror _Upside"), N_("Changes top and bottom of what is selected."), { NULL }, FALSE, OX_GROUP_EDIT, OX_NEEDS_SELECTION },
+  { "win.turn", "left", N_("Quarter Turn _Left"), N_("Turns what is selected about its middle, counter-clockwise."), { "bracketleft" }, TRUE, OX_GROUP_EDIT, OX_NEEDS_SELECTION },
+  { "win.turn", "right", N_("Quarter Turn _Right"), N_("Turns what is selected about its middle, clockwise."), { "bracketright" }, TRUE, OX_GROUP_EDIT, OX_NEEDS_SELECTION },
   { "win.units", "metres", N_("_Metres"), N_("Shows lengths in metres."), { NULL }, FALSE, OX_GROUP_EDIT, 0 },
   { "win.units", "millimetres", N_("M_illimetres"), N_("Shows lengths in millimetres."), { NULL }, FALSE, OX_GROUP_EDIT, 0 },
   { "win.units", "feet", N_("_Feet and Inches"), N_("Shows lengths in feet and inches."), { NULL }, FALSE, OX_GROUP_EDIT, 0 },
@@ -44,6 +50,7 @@ static const OxActionRow rows[] = {
   { "win.tool", "select", N_("_Select"), N_("Selects, moves and reshapes what is on the floor."), { "s" }, TRUE, OX_GROUP_TOOLS, 0 },
   { "win.tool", "room-corners", N_("Room by _Corners"), N_("Draws a room corner by corner."), { "r" }, TRUE, OX_GROUP_TOOLS, 0 },
   { "win.tool", "room-rectangle", N_("Rectangular _Room"), N_("Draws a room between two corners."), { "b" }, TRUE, OX_GROUP_TOOLS, 0 },
+  { "win.tape-sheet", NULL, N_("Tape S_heet…"), N_("Draws an outline from written lengths and directions, or from a list of corners."), { "<Control>t" }, FALSE, OX_GROUP_TOOLS, 0 },
   { "win.tool", "obstacle-rectangle", N_("Rectangular _Obstacle"), N_("Draws an obstacle between two corners."), { "o" }, TRUE, OX_GROUP_TOOLS, 0 },
   { "win.tool", "obstacle-circle", N_("Ro_und Obstacle"), N_("Draws an obstacle around its middle."), { "c" }, TRUE, OX_GROUP_TOOLS, 0 },
   { "win.tool", "obstacle-corners", N_("Obstacle by Cor_ners"), N_("Draws an obstacle corner by corner."), { "p" }, TRUE, OX_GROUP_TOOLS, 0 },
@@ -179,7 +186,9 @@ ox_actions_new_menu (void)
 
   append_section (menu, (const char *const[]) { "app.new", "win.save-as", NULL });
   append_section (menu, (const char *const[]) { "win.export-pdf", "win.export-svg", "win.print", NULL });
-  append_section (menu, (const char *const[]) { "win.select-all", "win.select-none", "win.delete", NULL });
+  append_section (menu, (const char *const[]) { "win.select-all", "win.select-none", "win.duplicate", "win.repeat", "win.delete", NULL });
+  append_section (menu, (const char *const[]) { "win.mirror::sideways", "win.mirror::upside", "win.turn::left", "win.turn::right", NULL });
+  append_section (menu, (const char *const[]) { "win.tape-sheet", NULL });
   append_submenu (menu, _("Lengths _In"), "win.units::");
   append_submenu (menu, _("S_how"), "win.show-");
   append_section (menu, (const char *const[]) { "app.keys", "app.help", "app.about", NULL });

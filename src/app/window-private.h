@@ -45,6 +45,9 @@ void ox_window_add_actions (OxWindow *self);
 void ox_window_update_actions (OxWindow *self);
 void ox_window_set_stage (OxWindow *self, OxStage stage);
 
+/* window-place.c */
+void ox_window_add_place_actions (OxWindow *self);
+
 /* window-files.c */
 void ox_window_ask_open (OxWindow *self);
 void ox_window_save (OxWindow *self);

@@ -20,10 +20,17 @@ static const struct
   const char *ending;
 } purposes[] = {
   [OX_FILE_OPEN_JOB] = { N_ ("Open a Job"), N_ ("_Open"), N_ ("Oxturn jobs"), ".oxturn" },
+  [OX_FILE_OPEN_CORNERS] = { N_ ("Read Corners"), N_ ("_Read"), N_ ("Lists of corners"), ".csv" },
   [OX_FILE_SAVE_JOB] = { N_ ("Save the Job"), N_ ("_Save"), N_ ("Oxturn jobs"), ".oxturn" },
   [OX_FILE_SAVE_PDF] = { N_ ("Save Sheets as PDF"), N_ ("_Save"), N_ ("PDF documents"), ".pdf" },
   [OX_FILE_SAVE_SVG] = { N_ ("Save Sheets as SVG"), N_ ("_Save"), N_ ("SVG pictures"), ".svg" },
 };
+
+static gboolean
+is_open (OxFilePurpose purpose)
+{
+  return purpose == OX_FILE_OPEN_JOB || purpose == OX_FILE_OPEN_CORNERS;
+}
 
 char *
 ox_file_with_ending (const char *path, OxFilePurpose purpose)
@@ -40,7 +47,7 @@ response_cb (GtkNativeDialog *dialog, int response, Choice *choice)
   g_autoptr (GFile) file
       = response == GTK_RESPONSE_ACCEPT ? gtk_file_chooser_get_file (GTK_FILE_CHOOSER (dialog)) : NULL;
   g_autofree char *path = file != NULL ? g_file_get_path (file) : NULL;
-  g_autofree char *named = path != NULL && choice->purpose != OX_FILE_OPEN_JOB
+  g_autofree char *named = path != NULL && !is_open (choice->purpose)
                                ? ox_file_with_ending (path, choice->purpose)
                                : g_strdup (path);
 
@@ -66,7 +73,7 @@ add_filters (GtkFileChooser *chooser, OxFilePurpose purpose)
 void
 ox_choose_file (GtkWindow *parent, OxFilePurpose purpose, const char *suggested, OxFileChosen done, gpointer data)
 {
-  gboolean open = purpose == OX_FILE_OPEN_JOB;
+  gboolean open = is_open (purpose);
   GtkFileChooserNative *dialog = gtk_file_chooser_native_new (
       _ (purposes[purpose].title), parent, open ? GTK_FILE_CHOOSER_ACTION_OPEN : GTK_FILE_CHOOSER_ACTION_SAVE,
       _ (purposes[purpose].accept), _ ("_Cancel"));

@@ -9,7 +9,7 @@ typedef struct
 {
   OxSession *session; /* Borrowed */
   GtkLabel *several;
-  GtkWidget *remove;
+  GtkWidget *acts; /* what can be done with all of it */
 } Inspector;
 
 static void
@@ -22,7 +22,7 @@ update (GtkWidget *root)
 
   gtk_label_set_text (self->several, text);
   gtk_widget_set_visible (GTK_WIDGET (self->several), n > 1);
-  gtk_widget_set_visible (self->remove, n > 0);
+  gtk_widget_set_visible (self->acts, n > 0);
 }
 
 GtkWidget *
@@ -35,15 +35,28 @@ ox_inspector_new (OxSession *session)
     ox_excluded_section_new, ox_doorway_section_new, ox_station_section_new,
   };
 
+  static const struct
+  {
+    const char *label;
+    const char *action;
+  } ways[] = { { N_ ("D_uplicate"), "win.duplicate" },
+               { N_ ("_Repeat\342\200\246"), "win.repeat" },
+               { N_ ("D_elete"), "win.delete" } };
+
   self->session = session;
   self->several = GTK_LABEL (ox_heading_new (NULL));
-  self->remove = gtk_button_new_with_mnemonic (_ ("D_elete"));
-  gtk_actionable_set_action_name (GTK_ACTIONABLE (self->remove), "win.delete");
-  gtk_widget_set_halign (self->remove, GTK_ALIGN_START);
+  self->acts = gtk_box_new (GTK_ORIENTATION_HORIZONTAL, 6);
+  for (guint i = 0; i < G_N_ELEMENTS (ways); i++)
+    {
+      GtkWidget *button = gtk_button_new_with_mnemonic (_ (ways[i].label));
+
+      gtk_actionable_set_action_name (GTK_ACTIONABLE (button), ways[i].action);
+      gtk_box_append (GTK_BOX (self->acts), button);
+    }
   for (guint i = 0; i < G_N_ELEMENTS (sections); i++)
     gtk_box_append (GTK_BOX (root), sections[i](session));
   gtk_box_append (GTK_BOX (root), GTK_WIDGET (self->several));
-  gtk_box_append (GTK_BOX (root), self->remove);
+  gtk_box_append (GTK_BOX (root), self->acts);
   g_object_set_data_full (G_OBJECT (root), "ox-inspector", self, g_free);
   g_signal_connect_object (session, "selection-changed", G_CALLBACK (update), root, G_CONNECT_SWAPPED);
   update (root);

@@ -33,6 +33,17 @@ make_tool_button (OxToolKind kind, gboolean in_words)
   return button;
 }
 
+static GtkWidget *
+make_tape_sheet_button (void)
+{
+  GtkWidget *button = gtk_button_new_with_label (_ ("Tape Sheet\342\200\246"));
+
+  gtk_actionable_set_action_name (GTK_ACTIONABLE (button), "win.tape-sheet");
+  gtk_widget_set_tooltip_text (button, _ ("Draw an outline from written lengths and directions"));
+  gtk_widget_add_css_class (button, "tool");
+  return button;
+}
+
 /* What is drawn in several ways has a line: its name, then a button for each way. */
 static GtkWidget *
 make_ways (const char *name, const OxToolKind *ways, guint n)
@@ -72,6 +83,7 @@ make_tools (void)
       gtk_grid_attach (GTK_GRID (grid), button, (int) i % 2, (int) i / 2, 1, 1);
     }
   gtk_box_append (GTK_BOX (box), grid);
+  gtk_grid_attach (GTK_GRID (grid), make_tape_sheet_button (), 1, 2, 1, 1);
   gtk_box_append (GTK_BOX (box), make_ways (_ ("Room"), room, G_N_ELEMENTS (room)));
   gtk_box_append (GTK_BOX (box), make_ways (_ ("Excluded area"), excluded, G_N_ELEMENTS (excluded)));
   gtk_box_append (GTK_BOX (box), make_ways (_ ("Obstacle"), obstacle, G_N_ELEMENTS (obstacle)));

@@ -1,0 +1,115 @@
+/* Oxturn: app/dialogs/form - a small window that asks for figures and then does one thing.
+ * SPDX-License-Identifier: GPL-3.0-or-later
+ */
+#include "app/dialogs/form.h"
+
+#include <glib/gi18n-lib.h>
+
+typedef struct
+{
+  OxForm form;
+  GtkLabel *told;
+} Open;
+
+static Open *
+open_of (GtkWindow *window)
+{
+  return g_object_get_data (G_OBJECT (window), "ox-form");
+}
+
+void
+ox_form_tell (GtkWindow *window, const char *text, gboolean problem)
+{
+  GtkLabel *told = open_of (window)->told;
+
+  gtk_label_set_text (told, text);
+  if (problem)
+    gtk_widget_add_css_class (GTK_WIDGET (told), "error");
+  else
+    gtk_widget_remove_css_class (GTK_WIDGET (told), "error");
+}
+
+const char *
+ox_form_get_told (GtkWindow *window)
+{
+  return gtk_label_get_text (open_of (window)->told);
+}
+
+void
+ox_form_accept (GtkWindow *window)
+{
+  Open *self = open_of (window);
+  g_autofree char *why = NULL;
+
+  /* What is still being typed is taken when its field loses the focus. */
+  gtk_window_set_focus (window, NULL);
+  why = self->form.done (self->form.data);
+  if (why != NULL)
+    ox_form_tell (window, why, TRUE);
+  else
+    gtk_window_destroy (window);
+}
+
+static gboolean
+escape_cb (GtkWidget *window, GVariant *args, gpointer data)
+{
+  (void) args;
+  (void) data;
+  gtk_window_destroy (GTK_WINDOW (window));
+  return TRUE;
+}
+
+static GtkWidget *
+make_bar (GtkWindow *window, const char *accept)
+{
+  GtkWidget *bar = gtk_header_bar_new ();
+  GtkWidget *cancel = gtk_button_new_with_mnemonic (_ ("_Cancel"));
+  GtkWidget *done = gtk_button_new_with_mnemonic (accept);
+
+  gtk_header_bar_set_show_title_buttons (GTK_HEADER_BAR (bar), FALSE);
+  gtk_header_bar_pack_start (GTK_HEADER_BAR (bar), cancel);
+  gtk_header_bar_pack_end (GTK_HEADER_BAR (bar), done);
+  gtk_widget_add_css_class (done, "suggested-action");
+  gtk_window_set_default_widget (window, done);
+  g_signal_connect_swapped (cancel, "clicked", G_CALLBACK (gtk_window_destroy), window);
+  g_signal_connect_swapped (done, "clicked", G_CALLBACK (ox_form_accept), window);
+  return bar;
+}
+
+static void
+open_free (gpointer data)
+{
+  Open *self = data;
+
+  if (self->form.free_data != NULL)
+    self->form.free_data (self->form.data);
+  g_free (self);
+}
+
+GtkWindow *
+ox_form_open (GtkWindow *parent, const OxForm *form)
+{
+  GtkWindow *window = g_object_new (GTK_TYPE_WINDOW, "transient-for", parent, "modal", TRUE, "destroy-with-parent", TRUE,
+                                    "title", form->title, NULL);
+  GtkEventController *keys = gtk_shortcut_controller_new ();
+  GtkWidget *box = gtk_box_new (GTK_ORIENTATION_VERTICAL, 12);
+  Open *self = g_new0 (Open, 1);
+
+  self->form = *form;
+  self->told = GTK_LABEL (g_object_new (GTK_TYPE_LABEL, "accessible-role", GTK_ACCESSIBLE_ROLE_STATUS, NULL));
+  gtk_label_set_wrap (self->told, TRUE);
+  gtk_label_set_xalign (self->told, 0);
+  gtk_label_set_max_width_chars (self->told, 50);
+  gtk_widget_add_css_class (box, "panel");
+  gtk_box_append (GTK_BOX (box), form->body);
+  gtk_box_append (GTK_BOX (box), GTK_WIDGET (self->told));
+  g_object_set_data_full (G_OBJECT (window), "ox-form", self, open_free);
+  gtk_window_set_titlebar (window, make_bar (window, form->accept));
+  gtk_window_set_child (window, box);
+  gtk_shortcut_controller_add_shortcut (
+      GTK_SHORTCUT_CONTROLLER (keys),
+      gtk_shortcut_new (gtk_keyval_trigger_new (GDK_KEY_Escape, 0), gtk_callback_action_new (escape_cb, NULL, NULL)));
+  gtk_widget_add_controller (GTK_WIDGET (window), keys);
+  gtk_window_present (window);
+  return window;
+}

@@ -1,0 +1,33 @@
+/* Oxturn: app/dialogs/form - a small window that asks for figures and then does one thing.
+ * SPDX-License-Identifier: GPL-3.0-or-later
+ */
+#pragma once
+#include <gtk/gtk.h>
+G_BEGIN_DECLS
+
+/* OxFormDone: Returns: (transfer full): why it could not be done (a translated sentence), and the form stays; NULL: done */
+typedef char *(*OxFormDone) (gpointer data);
+
+typedef struct
+{
+  const char *title;  /* translated */
+  const char *accept; /* translated verb with a mnemonic */
+  GtkWidget *body;
+  OxFormDone done;
+  gpointer data;
+  GDestroyNotify free_data; /* when the form goes */
+} OxForm;
+
+/* ox_form_open: modal to @parent; Escape and Cancel close it with nothing done. Returns: (transfer none) */
+GtkWindow *ox_form_open (GtkWindow *parent, const OxForm *form);
+
+/* ox_form_accept: as the button that does it */
+void ox_form_accept (GtkWindow *window);
+
+/* ox_form_tell: a line below the body, e.g. what the figures come to; @problem: whether it says why they will not do */
+void ox_form_tell (GtkWindow *window, const char *text, gboolean problem);
+
+/* ox_form_get_told: that line */
+const char *ox_form_get_told (GtkWindow *window);
+
+G_END_DECLS
