@@ -239,6 +239,14 @@ make_directory (const char *directory, GError **error)
   return FALSE;
 }
 
+static gboolean
+write_text (const char *directory, const char *name, char *text, GError **error)
+{
+  g_autofree char *owned = text;
+  g_autofree char *path = g_build_filename (directory, name, NULL);
+  return ox_atomic_write (path, owned, strlen (owned), error);
+}
+
 gboolean
 ox_tables_write (const OxPlan *plan, const char *directory, GError **error)
 {
@@ -254,11 +262,9 @@ ox_tables_write (const OxPlan *plan, const char *directory, GError **error)
   if (!make_directory (directory, error))
     return FALSE;
   for (guint i = 0; i < G_N_ELEMENTS (rows); i++)
-    {
-      g_autofree char *path = g_build_filename (directory, rows[i].name, NULL);
-      g_autofree char *text = rows[i].make (plan);
-      if (!ox_atomic_write (path, text, strlen (text), error))
-        return FALSE;
-    }
-  return TRUE;
+    if (!write_text (directory, rows[i].name, rows[i].make (plan), error))
+      return FALSE;
+  g_autoptr (OxEstimate) estimate = ox_estimate_new (plan, NULL);
+  return write_text (directory, "quantities.csv", ox_table_quantities (estimate), error)
+         && write_text (directory, "shifts.csv", ox_table_shifts (estimate), error);
 }

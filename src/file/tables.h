@@ -11,10 +11,13 @@
  *      edge.csv      id,room,cause,area_m2,length_m,wkt
  *      stations.csv  id,kind,x,y,length_m,strips,farthest_m
  *      summary.json  machine, rates, totals, out_of_reach
+ *      quantities.csv  item,room,quantity,unit,verdict,basis
+ *      shifts.csv    shift,date,machine,strips,edge,strip_minutes,move_minutes,start_minutes,refill_minutes,drum_minutes,wear_minutes,
+ *                    edge_minutes,setup_minutes,cleanup_minutes,break_minutes,total_minutes
  */
 #pragma once
 #include <gio/gio.h>
-#include "plan/plan.h"
+#include "estimate/estimate.h"
 G_BEGIN_DECLS
 
 /* Each Returns: (transfer full): the text of one table */
@@ -25,6 +28,8 @@ char *ox_table_zones (const OxPlan *plan) G_GNUC_WARN_UNUSED_RESULT;
 char *ox_table_edges (const OxPlan *plan) G_GNUC_WARN_UNUSED_RESULT;
 char *ox_table_stations (const OxPlan *plan) G_GNUC_WARN_UNUSED_RESULT;
 char *ox_table_summary (const OxPlan *plan) G_GNUC_WARN_UNUSED_RESULT;
+char *ox_table_quantities (const OxEstimate *estimate) G_GNUC_WARN_UNUSED_RESULT;
+char *ox_table_shifts (const OxEstimate *estimate) G_GNUC_WARN_UNUSED_RESULT;
 
 /* ox_tables_write:
  * @directory: made with its parents where it is missing; files of the same names in it are replaced, each whole or not at all

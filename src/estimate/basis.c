@@ -1,0 +1,52 @@
+/* Oxturn: estimate/basis
+ * SPDX-License-Identifier: GPL-3.0-or-later
+ */
+#include "estimate/basis.h"
+#include <string.h>
+#include "base/number.h"
+
+#define CSP_MOST 10
+
+double
+ox_basis (const char *id)
+{
+  return ox_defaults_get (id)->value;
+}
+
+char *
+ox_basis_note (const char *id)
+{
+  const OxDefault *row = ox_defaults_get (id);
+  g_autofree char *value = ox_number_text (row->value, 4);
+  const char *unit = g_str_equal (row->unit, "1") ? "" : row->unit;
+  return g_strdup_printf ("%s%s%s (%s)", value, *unit != '\0' ? " " : "", unit, row->source);
+}
+
+/* Takes the next whole number from 1 to 10; 0 when there is none. */
+static int
+next_step (const char **at)
+{
+  const char *c = *at;
+  while (*c != '\0' && !g_ascii_isdigit (*c))
+    c++;
+  int value = 0;
+  for (; g_ascii_isdigit (*c) && value <= CSP_MOST; c++)
+    value = value * 10 + (*c - '0');
+  *at = c;
+  return value <= CSP_MOST ? value : 0;
+}
+
+gboolean
+ox_basis_csp (const char *profile, int *low, int *high)
+{
+  g_autofree char *upper = g_ascii_strup (profile, -1);
+  const char *at = strstr (upper, "CSP");
+  if (at == NULL)
+    return FALSE;
+  int first = next_step (&at), second = next_step (&at);
+  if (first == 0)
+    return FALSE;
+  *low = second > 0 ? MIN (first, second) : first;
+  *high = MAX (first, second);
+  return TRUE;
+}

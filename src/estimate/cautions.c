@@ -1,0 +1,50 @@
+/* Oxturn: estimate/cautions
+ * SPDX-License-Identifier: GPL-3.0-or-later
+ */
+#include "estimate/cautions.h"
+
+static const OxCaution rows[] = {
+#include "estimate/cautions.inc"
+};
+
+const OxCaution *
+ox_cautions_list (guint *n)
+{
+  *n = G_N_ELEMENTS (rows);
+  return rows;
+}
+
+static gboolean
+has_drops (const OxJob *job)
+{
+  for (guint i = 0; i < job->n_obstacles; i++)
+    if (job->obstacles[i]->kind == OX_OBSTACLE_PIT)
+      return TRUE;
+  for (guint i = 0; i < job->n_rooms; i++)
+    for (guint k = 0; k < job->rooms[i]->ring->n; k++)
+      if (job->rooms[i]->sides[k].kind == OX_SIDE_DROP)
+        return TRUE;
+  return FALSE;
+}
+
+static gboolean
+is_heavy (const OxEstimate *estimate)
+{
+  const OxFigure *drum = ox_estimate_find (estimate, "drum-mass");
+  return drum != NULL && drum->verdict == OX_VERDICT_WARN;
+}
+
+gboolean
+ox_caution_applies (const OxCaution *caution, const OxEstimate *estimate)
+{
+  const OxJob *job = estimate->plan->job;
+  if (g_str_equal (caution->where, "edges"))
+    return estimate->plan->n_edges > 0;
+  if (g_str_equal (caution->where, "drops"))
+    return has_drops (job);
+  if (g_str_equal (caution->where, "supply"))
+    return job->machine->amperes > 0;
+  if (g_str_equal (caution->where, "drums"))
+    return is_heavy (estimate);
+  return TRUE;
+}

@@ -1,0 +1,110 @@
+/* Oxturn: estimate/work - several machines: which lays which strip.
+ * SPDX-License-Identifier: GPL-3.0-or-later
+ */
+#include "estimate/work.h"
+
+#define NEARNESS 0.05 /* share of a fair share that staying near is worth */
+
+typedef struct
+{
+  guint from, to; /* strips, the last one not included */
+  double minutes;
+  gboolean given;
+} Field;
+
+static double
+strip_minutes (const OxPlan *plan, guint i)
+{
+  return plan->strips[i].minutes + (i > 0 && i <= plan->n_moves ? plan->moves[i - 1].minutes : 0);
+}
+
+/* A new field begins with another room or station, and between lanes once a fair share is full. */
+static GArray *
+make_fields (const OxPlan *plan, double fair)
+{
+  GArray *fields = g_array_new (FALSE, FALSE, sizeof (Field));
+  for (guint i = 0; i < plan->n_strips; i++)
+    {
+      const OxStrip *strip = &plan->strips[i];
+      Field *last = fields->len > 0 ? &g_array_index (fields, Field, fields->len - 1) : NULL;
+      double minutes = strip_minutes (plan, i);
+      gboolean elsewhere = last == NULL || strip->room != strip[-1].room || strip->station != strip[-1].station;
+      gboolean full = last != NULL && strip->lane != strip[-1].lane && last->minutes + minutes / 2 > fair;
+      if (elsewhere || full)
+        g_array_append_val (fields, ((Field){ i, i + 1, minutes, FALSE }));
+      else
+        {
+          last->to = i + 1;
+          last->minutes += minutes;
+        }
+    }
+  return fields;
+}
+
+typedef struct
+{
+  const OxPlan *plan;
+  guint machines;
+  guint *machine; /* of each strip */
+  double *load;   /* minutes of each machine so far */
+  double worth;   /* minutes that staying near is worth */
+} Crew;
+
+static gboolean
+is_near (const Crew *crew, guint m, const Field *field)
+{
+  const OxStrip *strips = crew->plan->strips, *at = &strips[field->from];
+  for (guint i = 0; i < crew->plan->n_strips; i++)
+    if (crew->machine[i] == m && (strips[i].room == at->room || (at->station >= 0 && strips[i].station == at->station)))
+      return TRUE;
+  return FALSE;
+}
+
+static guint
+choose (const Crew *crew, const Field *field)
+{
+  guint best = 0;
+  double least = INFINITY;
+  for (guint m = 0; m < crew->machines; m++)
+    {
+      double cost = crew->load[m] - (is_near (crew, m, field) ? crew->worth : 0);
+      if (cost < least)
+        {
+          least = cost;
+          best = m;
+        }
+    }
+  return best;
+}
+
+void
+ox_work_split (const OxPlan *plan, guint machines, guint *machine)
+{
+  g_return_if_fail (machines >= 1);
+  double all = 0;
+  for (guint i = 0; i < plan->n_strips; i++)
+    {
+      all += strip_minutes (plan, i);
+      machine[i] = machines > 1 ? G_MAXUINT : 0;
+    }
+  if (machines == 1)
+    return;
+  g_autoptr (GArray) fields = make_fields (plan, all / machines);
+  g_autofree double *load = g_new0 (double, machines);
+  const Crew crew = { plan, machines, machine, load, NEARNESS * all / machines };
+  for (guint round = 0; round < fields->len; round++)
+    {
+      Field *longest = NULL;
+      for (guint i = 0; i < fields->len; i++)
+        {
+          Field *field = &g_array_index (fields, Field, i);
+          if (!field->given && (longest == NULL || field->minutes > longest->minutes))
+            longest = field;
+        }
+      guint m = choose (&crew, longest);
+      longest->given = TRUE;
+      load[m] += longest->minutes;
+      for (guint i = longest->from; i < longest->to; i++)
+        machine[i] = m;
+    }
+}

@@ -1,0 +1,215 @@
+/* Oxturn: estimate/figures - supply, hose, wear parts, profile checks.
+ * SPDX-License-Identifier: GPL-3.0-or-later
+ */
+#include "base/words.h"
+#include "estimate/basis.h"
+#include "estimate/figures-private.h"
+#include "trade/hose.h"
+#include "trade/spots.h"
+#include "trade/supply.h"
+#include "trade/wear.h"
+
+/* --- Supply --- */
+
+/* The conductor of the table that is nearest in size, and its resistance as if it were exactly as thick as the cord. */
+static double
+cord_resistance (double mm2, const OxConductor **nearest)
+{
+  guint n;
+  const OxConductor *rows = ox_supply_conductors (&n);
+  *nearest = rows;
+  for (guint i = 1; i < n; i++)
+    if (fabs (log (rows[i].mm2 / mm2)) < fabs (log ((*nearest)->mm2 / mm2)))
+      *nearest = &rows[i];
+  double celsius = MAX (ox_basis ("conductor-celsius"), (*nearest)->celsius);
+  return ox_supply_resistance (*nearest, celsius) * (*nearest)->mm2 / mm2;
+}
+
+/* The longest cord: of the supply stations, else of the machine. */
+static double
+cord_length (const OxJob *job)
+{
+  double most = 0;
+  for (guint i = 0; i < job->n_stations; i++)
+    if (job->stations[i]->kind == OX_STATION_SUPPLY)
+      most = MAX (most, job->stations[i]->length > 0 ? job->stations[i]->length : job->machine->cord_length);
+  return most > 0 ? most : job->machine->cord_length;
+}
+
+static OxVerdict
+drop_verdict (double share)
+{
+  static const OxVerdict verdicts[] = { OX_VERDICT_FINE, OX_VERDICT_WARN, OX_VERDICT_STOP };
+  return verdicts[ox_supply_judge (share, ox_basis ("drop-warn"), ox_basis ("drop-stop"))];
+}
+
+static void
+add_drop (OxEstimate *self, const OxSupply *supply, const OxConductor *conductor, double ohm)
+{
+  const OxCord cord = { cord_length (self->plan->job), ohm };
+  double share = ox_supply_drop_share (supply, &cord, 1);
+  OxVerdict verdict = drop_verdict (share);
+  OxFigure figure = { .group = OX_FIGURE_SUPPLY, .verdict = verdict, .basis = conductor->source };
+  figure.id = "drop-volts";
+  figure.label = g_strdup (_ ("Voltage drop"));
+  figure.unit = "V";
+  figure.decimals = 2;
+  figure.value = ox_supply_drop (supply, &cord, 1);
+  figure.assumption = g_strdup_printf (_ ("%.0f A, %.0f V over %.0f m of %s; %s; building wire, steady load"),
+                                       supply->amperes, supply->volts, cord.length, conductor->id, conductor->source);
+  ox_figure_add (self, figure);
+  figure.id = "drop-percent";
+  figure.label = g_strdup (_ ("Voltage drop, share"));
+  figure.unit = "%";
+  figure.value = 100 * share;
+  figure.assumption = g_strdup_printf (_ ("advised: up to %.0f %%; at most %.0f %%"), 100 * ox_basis ("drop-warn"),
+                                       100 * ox_basis ("drop-stop"));
+  ox_figure_add (self, figure);
+}
+
+void
+ox_figures_supply (OxEstimate *self)
+{
+  const OxMachine *machine = self->plan->job->machine;
+  const OxSupply supply = { machine->volts, machine->amperes, machine->phases };
+  if (machine->cord_mm2 <= 0 || machine->amperes <= 0 || machine->volts <= 0)
+    return;
+  const OxConductor *conductor;
+  double ohm = cord_resistance (machine->cord_mm2, &conductor), share = ox_basis ("continuous-share");
+  add_drop (self, &supply, conductor, ohm);
+  ox_figure_add (
+      self, (OxFigure){ .group = OX_FIGURE_SUPPLY,
+                        .id = "longest-cord",
+                        .label = g_strdup (_ ("Longest cord")),
+                        .unit = "m",
+                        .decimals = 1,
+                        .value = ox_supply_longest (&supply, ohm, ox_basis ("drop-stop")),
+                        .basis = "drop-stop",
+                        .assumption = g_strdup_printf (_ ("until %.0f %% are lost"), 100 * ox_basis ("drop-stop")) });
+  ox_figure_add (self, (OxFigure){ .group = OX_FIGURE_SUPPLY,
+                                   .id = "circuit",
+                                   .label = g_strdup (_ ("Least circuit")),
+                                   .unit = "A",
+                                   .decimals = 1,
+                                   .value = machine->amperes / share,
+                                   .basis = "continuous-share",
+                                   .assumption = g_strdup_printf (
+                                       _ ("%.0f A for hours take %.0f %% of a circuit: 20 A carry %.0f A"),
+                                       machine->amperes, 100 * share, ox_supply_continuous_limit (20, share)) });
+}
+
+/* --- Dust hose --- */
+
+static const OxHoseDust *
+heavy_dust (void)
+{
+  guint n;
+  const OxHoseDust *dusts = ox_hose_dusts (&n);
+  for (guint i = 0; i < n; i++)
+    if (g_str_equal (dusts[i].id, "heavy"))
+      return &dusts[i];
+  return dusts;
+}
+
+static double
+hose_length (const OxJob *job)
+{
+  double most = 0;
+  for (guint i = 0; i < job->n_stations; i++)
+    if (job->stations[i]->kind == OX_STATION_COLLECTOR)
+      most = MAX (most, job->stations[i]->length > 0 ? job->stations[i]->length : job->machine->hose_length);
+  return most > 0 ? most : job->machine->hose_length;
+}
+
+void
+ox_figures_hose (OxEstimate *self)
+{
+  const OxMachine *machine = self->plan->job->machine;
+  const OxHoseDust *dust = heavy_dust ();
+  if (machine->hose_bore <= 0 || machine->hose_flow <= 0)
+    return;
+  double velocity = ox_hose_velocity (machine->hose_flow, machine->hose_bore), length = hose_length (self->plan->job);
+  static const OxVerdict verdicts[] = { OX_VERDICT_STOP, OX_VERDICT_FINE, OX_VERDICT_WARN };
+  ox_figure_add (self,
+                 (OxFigure){ .group = OX_FIGURE_HOSE,
+                             .id = "hose-velocity",
+                             .label = g_strdup (_ ("Air speed")),
+                             .unit = "m/s",
+                             .decimals = 1,
+                             .value = velocity,
+                             .verdict = verdicts[ox_hose_judge (velocity, dust)],
+                             .basis = dust->source,
+                             .assumption = g_strdup_printf (_ ("%.0f to %.0f m/s keep heavy dust moving (%s)"),
+                                                            dust->least_m_per_s, dust->most_m_per_s, dust->source) });
+  ox_figure_add (self, (OxFigure){ .group = OX_FIGURE_HOSE,
+                                   .id = "hose-length",
+                                   .label = g_strdup (_ ("Hose")),
+                                   .unit = "m",
+                                   .decimals = 1,
+                                   .value = length,
+                                   .verdict = length > ox_basis ("hose-longest") ? OX_VERDICT_WARN : OX_VERDICT_FINE,
+                                   .basis = "hose-longest",
+                                   .assumption = ox_basis_note ("hose-longest") });
+  ox_figure_add (self, (OxFigure){ .group = OX_FIGURE_HOSE,
+                                   .id = "hose-loss",
+                                   .label = g_strdup (_ ("Pressure lost in the hose")),
+                                   .unit = "Pa",
+                                   .value = ox_hose_loss (machine->hose_flow, machine->hose_bore, length)
+                                            * ox_basis ("hose-flexible"),
+                                   .basis = "hose-flexible",
+                                   .assumption = ox_basis_note ("hose-flexible") });
+}
+
+/* --- Wear parts --- */
+
+void
+ox_figures_wear (OxEstimate *self)
+{
+  const OxPlan *plan = self->plan;
+  const OxMachine *machine = plan->job->machine;
+  g_autofree double *minutes = g_new0 (double, plan->n_strips + 1);
+  for (guint i = 0; i < plan->n_strips; i++)
+    minutes[i] = plan->strips[i].minutes;
+  for (guint i = 0; i < machine->n_wear; i++)
+    {
+      const OxWearPart *part = &machine->wear[i];
+      double left = ox_wear_hours_left (part->interval_h, part->run_h);
+      guint due = ox_wear_due_strip (left, minutes, plan->n_strips);
+      gboolean within = due < plan->n_strips;
+      g_autofree char *id = g_strdup_printf ("wear-left-%u", i + 1);
+      ox_figure_add (
+          self,
+          (OxFigure){ .group = OX_FIGURE_WEAR,
+                      .id = g_intern_string (id),
+                      .label = g_strdup (_ (part->name)),
+                      .unit = "h",
+                      .decimals = 1,
+                      .value = left,
+                      .verdict = within ? OX_VERDICT_WARN : OX_VERDICT_FINE,
+                      .assumption
+                      = within ? g_strdup_printf (_ ("check before strip %u; every %.0f h of the wheel, %.1f h run"),
+                                                  due + 1, part->interval_h, part->run_h)
+                               : g_strdup_printf (_ ("no check within this job; every %.0f h of the wheel, %.1f h run"),
+                                                  part->interval_h, part->run_h) });
+    }
+}
+
+/* --- Profile checks --- */
+
+void
+ox_figures_tests (OxEstimate *self)
+{
+  guint n;
+  const OxSpotRule *rules = ox_spots_rules (&n);
+  for (guint i = 0; i < n; i++)
+    if (g_str_equal (rules[i].id, "profile"))
+      ox_figure_add (self, (OxFigure){ .group = OX_FIGURE_TESTS,
+                                       .id = "profile-checks",
+                                       .label = g_strdup (_ ("Profile checks")),
+                                       .unit = "",
+                                       .value = ox_spots_count (&rules[i], self->plan->totals.target_m2),
+                                       .basis = rules[i].source,
+                                       .assumption = g_strdup_printf (
+                                           _ ("%d for the first %.1f m², one for each further %.1f m² (%s)"),
+                                           rules[i].first, rules[i].base_m2, rules[i].step_m2, rules[i].source) });
+}

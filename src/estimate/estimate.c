@@ -1,0 +1,127 @@
+/* Oxturn: estimate/estimate
+ * SPDX-License-Identifier: GPL-3.0-or-later
+ */
+#include "estimate/estimate.h"
+#include "base/words.h"
+#include "estimate/basis.h"
+#include "estimate/figures-private.h"
+#include "trade/dust.h"
+#include "trade/profile.h"
+
+static void
+figure_free (OxFigure *figure)
+{
+  g_free (figure->label);
+  g_free (figure->assumption);
+  g_free (figure);
+}
+
+void
+ox_figure_add (OxEstimate *estimate, OxFigure figure)
+{
+  if (figure.assumption == NULL)
+    figure.assumption = g_strdup ("");
+  if (figure.room == NULL)
+    figure.room = "";
+  if (figure.basis == NULL)
+    figure.basis = "";
+  g_ptr_array_add (estimate->figures, g_memdup2 (&figure, sizeof figure));
+}
+
+/* The middle of what a profile step usually takes off; the deepest step that the rooms ask for, CSP 3 where none does.
+ */
+static double
+usual_depth (const OxJob *job)
+{
+  int asked = 0, low, high;
+  for (guint i = 0; i < job->n_rooms; i++)
+    if (ox_basis_csp (job->rooms[i]->profile, &low, &high))
+      asked = MAX (asked, low);
+  OxProfileStarter starter = ox_profile_starter (asked > 0 ? asked : 3);
+  return (starter.depth_low_mm + starter.depth_high_mm) / 2;
+}
+
+static void
+reckon (OxEstimate *self)
+{
+  const OxPlan *plan = self->plan;
+  const OxMachine *machine = plan->job->machine;
+  double minutes = plan->totals.strip_hours * 60;
+  self->removed_mm = usual_depth (plan->job);
+  self->shot_dose = ox_profile_dose (machine->flow_kg_min, machine->blast_width, machine->travel_speed);
+  self->used_kg = minutes * machine->flow_kg_min * machine->loss_share;
+  self->dust_kg = ox_dust_mass (plan->totals.target_m2, self->removed_mm, ox_basis ("concrete-density"))
+                  + minutes * machine->flow_kg_min / ox_basis ("shot-cycles");
+  self->rules.dust_kg = self->dust_kg;
+  self->rules.drum_kg = ox_dust_drum_mass (ox_basis ("drum-litres"), ox_basis ("drum-fill"), ox_basis ("dust-bulk"));
+}
+
+OxEstimate *
+ox_estimate_new (const OxPlan *plan, const OxWorkRules *rules)
+{
+  static void (*const groups[]) (OxEstimate *) = {
+    ox_figures_floor,  ox_figures_time, ox_figures_profile, ox_figures_abrasive, ox_figures_dust,
+    ox_figures_supply, ox_figures_hose, ox_figures_wear,    ox_figures_tests,
+  };
+  OxEstimate *self = g_new0 (OxEstimate, 1);
+  self->plan = plan;
+  self->figures = g_ptr_array_new_with_free_func ((GDestroyNotify) figure_free);
+  if (rules != NULL)
+    self->rules = *rules;
+  else
+    ox_work_rules_init (&self->rules);
+  reckon (self);
+  self->work = ox_work_new (plan, &self->rules);
+  self->dose = ox_dose_of (plan);
+  for (guint i = 0; i < G_N_ELEMENTS (groups); i++)
+    groups[i](self);
+  return self;
+}
+
+void
+ox_estimate_free (OxEstimate *estimate)
+{
+  ox_work_free (estimate->work);
+  g_ptr_array_unref (estimate->figures);
+  g_free (estimate);
+}
+
+const OxFigure *
+ox_estimate_find (const OxEstimate *estimate, const char *id)
+{
+  for (guint i = 0; i < estimate->figures->len; i++)
+    {
+      const OxFigure *figure = g_ptr_array_index (estimate->figures, i);
+      if (*figure->room == '\0' && g_str_equal (figure->id, id))
+        return figure;
+    }
+  return NULL;
+}
+
+const char *
+ox_estimate_group_name (OxFigureGroup group)
+{
+  static const char *const names[OX_N_FIGURE_GROUPS] = {
+    N_ ("Floor"),  N_ ("Hours"),     N_ ("Profile and dose"), N_ ("Abrasive"),       N_ ("Dust"),
+    N_ ("Supply"), N_ ("Dust hose"), N_ ("Wear parts"),       N_ ("Profile checks"),
+  };
+  return _ (names[group]);
+}
+
+const char *
+ox_verdict_name (OxVerdict verdict)
+{
+  static const char *const names[] = { "", "fine", "warning", "stop" };
+  return names[verdict];
+}
+
+char *
+ox_figure_value_text (const OxFigure *figure, OxUnits units)
+{
+  if (g_str_equal (figure->unit, "m2"))
+    return ox_units_area_text (units, figure->value);
+  if (g_str_equal (figure->unit, "m"))
+    return ox_units_length_text (units, figure->value, TRUE);
+  g_autofree char *number = g_strdup_printf ("%.*f", (int) figure->decimals, figure->value);
+  return *figure->unit != '\0' ? g_strdup_printf ("%s %s", number, figure->unit) : g_strdup (number);
+}

@@ -1,0 +1,286 @@
+/* Oxturn: estimate/figures - floor, hours, profile, abrasive, dust.
+ * SPDX-License-Identifier: GPL-3.0-or-later
+ */
+#include "base/words.h"
+#include "estimate/basis.h"
+#include "estimate/figures-private.h"
+#include "trade/abrasive.h"
+#include "trade/dust.h"
+#include "trade/profile.h"
+
+/* --- Floor --- */
+
+/* m2 of target in each room: a part of the target that one room alone can hold belongs to it whole. */
+static double
+room_target (const OxPlan *plan, guint room)
+{
+  const OxJob *job = plan->job;
+  if (job->n_rooms == 1)
+    return plan->totals.target_m2;
+  g_autoptr (OxRegion) ground = ox_region_new_ring (job->rooms[room]->ring);
+  g_autoptr (OxRegion) shared = ox_region_intersection (ground, plan->target);
+  return ox_region_area (shared);
+}
+
+static void
+add_room (OxEstimate *self, guint room)
+{
+  const OxPlan *plan = self->plan;
+  const char *id = plan->job->rooms[room]->id;
+  double area = 0, length = 0, target = room_target (plan, room);
+  for (guint i = 0; i < plan->n_edges; i++)
+    if (plan->edges[i].room == room)
+      {
+        area += plan->edges[i].area;
+        length += plan->edges[i].length;
+      }
+  OxFigure figure = { .group = OX_FIGURE_FLOOR, .room = id, .unit = "m2", .decimals = 1 };
+  const struct
+  {
+    const char *id, *label, *unit;
+    double value;
+  } rows[] = {
+    { "room-target", _ ("To be prepared"), "m2", target },
+    { "room-blasted", _ ("Blasted"), "m2", MAX (target - area, 0) },
+    { "room-edge", _ ("Edge work"), "m2", area },
+    { "room-edge-length", _ ("Edge work, length"), "m", length },
+  };
+  for (guint i = 0; i < G_N_ELEMENTS (rows); i++)
+    {
+      figure.id = rows[i].id;
+      figure.label = g_strdup_printf ("%s: %s", plan->job->rooms[room]->name, rows[i].label);
+      figure.unit = rows[i].unit;
+      figure.value = rows[i].value;
+      ox_figure_add (self, figure);
+    }
+}
+
+void
+ox_figures_floor (OxEstimate *self)
+{
+  const OxTotals *t = &self->plan->totals;
+  double length = 0;
+  for (guint i = 0; i < self->plan->n_edges; i++)
+    length += self->plan->edges[i].length;
+  const struct
+  {
+    const char *id, *label, *unit;
+    double value;
+  } rows[] = {
+    { "target", _ ("To be prepared"), "m2", t->target_m2 },
+    { "blasted", _ ("Blasted"), "m2", t->blasted_m2 },
+    { "edge", _ ("Edge work"), "m2", t->edge_m2 },
+    { "edge-length", _ ("Edge work, length"), "m", length },
+    { "strip-length", _ ("Strips, length"), "m", t->strip_m },
+    { "move-length", _ ("Moves, length"), "m", t->move_m },
+  };
+  for (guint i = 0; i < G_N_ELEMENTS (rows); i++)
+    ox_figure_add (self, (OxFigure){ .group = OX_FIGURE_FLOOR,
+                                     .id = rows[i].id,
+                                     .label = g_strdup (rows[i].label),
+                                     .unit = rows[i].unit,
+                                     .value = rows[i].value,
+                                     .decimals = 1 });
+  for (guint room = 0; self->plan->job->n_rooms > 1 && room < self->plan->job->n_rooms; room++)
+    add_room (self, room);
+}
+
+/* --- Hours --- */
+
+static void
+add_hours (OxEstimate *self, const char *id, const char *label, double minutes, char *assumption)
+{
+  ox_figure_add (self, (OxFigure){ .group = OX_FIGURE_TIME,
+                                   .id = id,
+                                   .label = g_strdup (label),
+                                   .unit = "h",
+                                   .value = minutes / 60,
+                                   .decimals = 2,
+                                   .assumption = assumption });
+}
+
+/* Each kind of work over all shifts; with no shift to put it in, only what the plan says. */
+void
+ox_figures_time (OxEstimate *self)
+{
+  const OxMachine *machine = self->plan->job->machine;
+  double kinds[OX_N_PIECE_KINDS] = { 0 }, blast = 0, move = 0, start = 0;
+  for (guint i = 0; i < self->work->shifts->len; i++)
+    {
+      const OxShift *shift = &g_array_index (self->work->shifts, OxShift, i);
+      for (guint k = 0; k < OX_N_PIECE_KINDS; k++)
+        kinds[k] += shift->minutes[k];
+      blast += shift->blast_minutes;
+      move += shift->move_minutes;
+      start += shift->start_minutes;
+    }
+  double around = self->work->shifts->len * (self->rules.setup_min + self->rules.cleanup_min);
+  add_hours (self, "blast-hours", _ ("Strips"), blast, g_strdup_printf (_ ("at %.1f m/min"), machine->travel_speed));
+  add_hours (self, "start-hours", _ ("Starts"), start, g_strdup_printf (_ ("%.0f s each"), machine->start_s));
+  add_hours (self, "move-hours", _ ("Moves"), move,
+             g_strdup_printf (_ ("walking at %.0f m/min, %.0f s for a swing"), machine->walk_speed, machine->swing_s));
+  add_hours (self, "refill-hours", _ ("Topping up the hopper"), kinds[OX_PIECE_REFILL],
+             g_strdup_printf (_ ("%.0f min each, from half a hopper missing"), self->rules.refill_min));
+  add_hours (self, "drum-hours", _ ("Changing the drum"), kinds[OX_PIECE_DRUM],
+             g_strdup_printf (_ ("%.0f min each"), self->rules.drum_change_min));
+  add_hours (self, "wear-hours", _ ("Wear checks"), kinds[OX_PIECE_WEAR],
+             g_strdup_printf (_ ("%.0f min each"), self->rules.wear_check_min));
+  add_hours (self, "edge-hours", _ ("Edge work by hand"), kinds[OX_PIECE_EDGE],
+             g_strdup_printf (_ ("at %.1f m²/h, by the machine's crew"), self->plan->job->rates.edge_m2_per_hour));
+  const OxFigure *length = ox_estimate_find (self, "edge-length");
+  add_hours (self, "edge-hours-by-length", _ ("For comparison: edge work by length"),
+             length->value / ox_basis ("edge-m-per-hour") * 60, ox_basis_note ("edge-m-per-hour"));
+  add_hours (self, "around-hours", _ ("Setting up and cleaning up"), around,
+             g_strdup_printf (_ ("%.0f and %.0f min a shift"), self->rules.setup_min, self->rules.cleanup_min));
+  double all = blast + start + move + around;
+  for (guint k = OX_PIECE_EDGE; k < OX_N_PIECE_KINDS; k++)
+    all += kinds[k];
+  add_hours (self, "crew-hours", _ ("All hours of the crew"), all,
+             g_strdup_printf (_ ("%.0f min of breaks a shift come on top"), self->rules.break_min));
+  ox_figure_add (self,
+                 (OxFigure){ .group = OX_FIGURE_TIME,
+                             .id = "shifts",
+                             .label = g_strdup (_ ("Shifts")),
+                             .unit = "",
+                             .value = self->work->n_shifts,
+                             .verdict = self->work->full ? OX_VERDICT_NONE : OX_VERDICT_STOP,
+                             .assumption = self->work->full
+                                               ? g_strdup_printf (_ ("of %.1f h, %u at work together"),
+                                                                  self->rules.shift_min / 60, self->rules.machines)
+                                               : g_strdup (_ ("breaks, set-up and clean-up leave no time to work")) });
+}
+
+/* --- Profile and dose --- */
+
+static void
+add_asked (OxEstimate *self, const OxRoom *room)
+{
+  int low, high;
+  if (!ox_basis_csp (room->profile, &low, &high))
+    return;
+  const OxProfileMethod *shot = ox_profile_find_method ("shot");
+  int hand = (int) ox_basis ("edge-csp");
+  gboolean reached = low <= shot->csp_high && high >= shot->csp_low;
+  gboolean edges = low <= hand;
+  ox_figure_add (
+      self,
+      (OxFigure){
+          .group = OX_FIGURE_PROFILE,
+          .id = "profile-asked",
+          .room = room->id,
+          .label = g_strdup_printf (_ ("%s: CSP asked for"), room->name),
+          .unit = "",
+          .value = low,
+          .verdict = !reached ? OX_VERDICT_STOP
+                     : edges  ? OX_VERDICT_FINE
+                              : OX_VERDICT_WARN,
+          .basis = shot->source,
+          .assumption
+          = !reached ? g_strdup_printf (_ ("shot blasting reaches CSP %d to %d"), shot->csp_low, shot->csp_high)
+            : edges  ? g_strdup (_ ("within reach of machine and hand tools"))
+                     : g_strdup_printf (_ ("edge work with a grinder reaches CSP %d: agree on the edges or list them "
+                                            "as an exclusion"),
+                                        hand) });
+}
+
+void
+ox_figures_profile (OxEstimate *self)
+{
+  static const char *const ids[] = { "floor-none", "floor-once", "floor-twice", "floor-more" };
+  const char *labels[] = { _ ("Floor without a strip"), _ ("Floor with one strip"), _ ("Floor with two strips"),
+                           _ ("Floor with three or more") };
+  const OxMachine *machine = self->plan->job->machine;
+  for (guint i = 0; i < self->plan->job->n_rooms; i++)
+    add_asked (self, self->plan->job->rooms[i]);
+  ox_figure_add (self,
+                 (OxFigure){ .group = OX_FIGURE_PROFILE,
+                             .id = "dose",
+                             .label = g_strdup (_ ("Dose under the pattern")),
+                             .unit = "kg/m2",
+                             .value = self->shot_dose,
+                             .decimals = 1,
+                             .assumption = g_strdup_printf (_ ("%.0f kg/min at %.1f m/min; calibrate on a test patch"),
+                                                            machine->flow_kg_min, machine->travel_speed) });
+  double target = MAX (self->plan->totals.target_m2, 1e-9);
+  for (guint k = 0; k < OX_DOSE_LEVELS; k++)
+    ox_figure_add (self, (OxFigure){ .group = OX_FIGURE_PROFILE,
+                                     .id = ids[k],
+                                     .label = g_strdup (labels[k]),
+                                     .unit = "%",
+                                     .value = 100 * self->dose.area[k] / target,
+                                     .decimals = 1,
+                                     .assumption = g_strdup_printf (_ ("to within %.2f points"),
+                                                                    100 * self->dose.error_m2 / target) });
+}
+
+/* --- Abrasive --- */
+
+void
+ox_figures_abrasive (OxEstimate *self)
+{
+  const OxMachine *machine = self->plan->job->machine;
+  double area = MAX (self->plan->totals.blasted_m2, 1e-9);
+  const OxAbrasiveOrder order
+      = { machine->hopper_kg, area, self->used_kg / area, ox_basis ("abrasive-contingency"), ox_basis ("bag") };
+  g_autofree char *contingency = ox_basis_note ("abrasive-contingency");
+  g_autofree char *bag = ox_basis_note ("bag");
+  ox_figure_add (self, (OxFigure){ .group = OX_FIGURE_ABRASIVE,
+                                   .id = "abrasive-charge",
+                                   .label = g_strdup (_ ("Filling of the machine")),
+                                   .unit = "kg",
+                                   .value = machine->hopper_kg,
+                                   .decimals = 1 });
+  ox_figure_add (self, (OxFigure){ .group = OX_FIGURE_ABRASIVE,
+                                   .id = "abrasive-used",
+                                   .label = g_strdup (_ ("Used up")),
+                                   .unit = "kg",
+                                   .value = self->used_kg,
+                                   .decimals = 1,
+                                   .assumption = g_strdup_printf (_ ("%.2f %% of what is thrown is lost or broken"),
+                                                                  100 * machine->loss_share) });
+  ox_figure_add (self, (OxFigure){ .group = OX_FIGURE_ABRASIVE,
+                                   .id = "abrasive-bags",
+                                   .label = g_strdup (_ ("Bags to bring")),
+                                   .unit = "",
+                                   .value = ox_abrasive_bags (&order),
+                                   .basis = "abrasive-contingency bag",
+                                   .assumption = g_strdup_printf (_ ("bags of %s; on top %s"), bag, contingency) });
+}
+
+/* --- Dust --- */
+
+void
+ox_figures_dust (OxEstimate *self)
+{
+  double volume = ox_dust_volume (self->dust_kg, ox_basis ("dust-bulk"));
+  double drums = ox_dust_drums (volume, ox_basis ("drum-litres"), ox_basis ("drum-fill"));
+  double most = MIN (self->rules.drum_kg, self->dust_kg), carry = ox_basis ("carry-limit");
+  g_autofree char *density = ox_basis_note ("concrete-density");
+  g_autofree char *drum = ox_basis_note ("drum-litres");
+  ox_figure_add (self,
+                 (OxFigure){ .group = OX_FIGURE_DUST,
+                             .id = "dust",
+                             .label = g_strdup (_ ("Dust")),
+                             .unit = "kg",
+                             .value = self->dust_kg,
+                             .decimals = 1,
+                             .basis = "concrete-density shot-cycles",
+                             .assumption = g_strdup_printf (_ ("%.2f mm taken off, common practice; %s; broken shot"),
+                                                            self->removed_mm, density) });
+  ox_figure_add (self, (OxFigure){ .group = OX_FIGURE_DUST,
+                                   .id = "drums",
+                                   .label = g_strdup (_ ("Drums")),
+                                   .unit = "",
+                                   .value = ox_dust_drums_to_order (drums),
+                                   .basis = "dust-bulk drum-litres drum-fill",
+                                   .assumption = g_strdup_printf (_ ("%.2f drums of %s, filled to %.0f %%"), drums,
+                                                                  drum, 100 * ox_basis ("drum-fill")) });
+  ox_figure_add (self, (OxFigure){ .group = OX_FIGURE_DUST,
+                                   .id = "drum-mass",
+                                   .label = g_strdup (_ ("Heaviest drum, without itself")),
+                                   .unit = "kg",
+                                   .value = most,
+                                   .verdict = most > carry ? OX_VERDICT_WARN : OX_VERDICT_FINE,
+                                   .basis = "dust-bulk drum-fill carry-limit",
+                                   .assumption = g_strdup_printf (_ ("one person carries %.0f kg"), carry) });
+}

@@ -1,0 +1,109 @@
+/* Oxturn: file/tables - what a plan takes, as tables for other programs.
+ * SPDX-License-Identifier: GPL-3.0-or-later
+ */
+#include "base/number.h"
+#include "file/csv.h"
+#include "file/tables.h"
+
+#define COMPUTED 6
+#define SHARE 4 /* decimals of the part of an edge area that is done in a shift */
+
+char *
+ox_table_quantities (const OxEstimate *estimate)
+{
+  OxCsv csv = ox_csv_start ("item,room,quantity,unit,verdict,basis");
+  for (guint i = 0; i < estimate->figures->len; i++)
+    {
+      const OxFigure *figure = g_ptr_array_index (estimate->figures, i);
+      ox_csv_text (&csv, figure->id);
+      ox_csv_text (&csv, figure->room);
+      ox_csv_number (&csv, figure->value, COMPUTED);
+      ox_csv_text (&csv, figure->unit);
+      ox_csv_text (&csv, ox_verdict_name (figure->verdict));
+      ox_csv_text (&csv, figure->basis);
+      ox_csv_row (&csv);
+    }
+  return ox_csv_end (&csv);
+}
+
+/* Strips of a shift as runs of their numbers, "1-40 52", in working order. */
+static char *
+strips_text (const OxEstimate *estimate, const OxShift *shift)
+{
+  g_autoptr (GString) text = g_string_new (NULL);
+  guint first = 0, last = 0;
+  for (guint i = 0; i <= estimate->work->pieces->len; i++)
+    {
+      const OxPiece *piece
+          = i < estimate->work->pieces->len ? &g_array_index (estimate->work->pieces, OxPiece, i) : NULL;
+      if (piece != NULL
+          && (piece->kind != OX_PIECE_STRIP || piece->shift != shift->shift || piece->machine != shift->machine))
+        continue;
+      guint number = piece != NULL ? estimate->plan->strips[piece->index].order : 0;
+      if (last > 0 && number == last + 1)
+        {
+          last = number;
+          continue;
+        }
+      if (last > 0)
+        g_string_append_printf (text, first < last ? "%s%u-%u" : "%s%u", text->len > 0 ? " " : "", first, last);
+      first = last = number;
+    }
+  return g_string_free (g_steal_pointer (&text), FALSE);
+}
+
+/* Edge areas of a shift, "E1 E2:0.35" where only a part of one is done in it. */
+static char *
+edge_text (const OxEstimate *estimate, const OxShift *shift)
+{
+  g_autoptr (GString) text = g_string_new (NULL);
+  for (guint i = 0; i < estimate->work->pieces->len; i++)
+    {
+      const OxPiece *piece = &g_array_index (estimate->work->pieces, OxPiece, i);
+      if (piece->kind != OX_PIECE_EDGE || piece->shift != shift->shift || piece->machine != shift->machine)
+        continue;
+      g_string_append_printf (text, "%s%s", text->len > 0 ? " " : "", estimate->plan->edges[piece->index].id);
+      if (piece->share < 1)
+        {
+          g_string_append_c (text, ':');
+          ox_number_append (text, piece->share, SHARE);
+        }
+    }
+  return g_string_free (g_steal_pointer (&text), FALSE);
+}
+
+char *
+ox_table_shifts (const OxEstimate *estimate)
+{
+  const OxWorkRules *rules = &estimate->rules;
+  OxCsv csv = ox_csv_start (
+      "shift,date,machine,strips,edge,strip_minutes,move_minutes,start_minutes,refill_minutes,drum_minutes,"
+      "wear_minutes,edge_minutes,setup_minutes,cleanup_minutes,break_minutes,total_minutes");
+  for (guint i = 0; i < estimate->work->shifts->len; i++)
+    {
+      const OxShift *shift = &g_array_index (estimate->work->shifts, OxShift, i);
+      g_autofree char *strips = strips_text (estimate, shift), *edge = edge_text (estimate, shift);
+      const double minutes[] = {
+        shift->blast_minutes,
+        shift->move_minutes,
+        shift->start_minutes,
+        shift->minutes[OX_PIECE_REFILL],
+        shift->minutes[OX_PIECE_DRUM],
+        shift->minutes[OX_PIECE_WEAR],
+        shift->minutes[OX_PIECE_EDGE],
+        rules->setup_min,
+        rules->cleanup_min,
+        rules->break_min,
+        shift->working + rules->setup_min + rules->cleanup_min + rules->break_min,
+      };
+      ox_csv_count (&csv, shift->shift);
+      ox_csv_text (&csv, shift->day);
+      ox_csv_count (&csv, shift->machine + 1);
+      ox_csv_text (&csv, strips);
+      ox_csv_text (&csv, edge);
+      for (guint k = 0; k < G_N_ELEMENTS (minutes); k++)
+        ox_csv_number (&csv, minutes[k], COMPUTED);
+      ox_csv_row (&csv);
+    }
+  return ox_csv_end (&csv);
+}
