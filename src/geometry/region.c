@@ -233,6 +233,20 @@ ox_region_get_part (const OxRegion *region, guint i)
   return ox_region_builder_finish (&builder);
 }
 
+OxRegion *
+ox_region_fill_holes (const OxRegion *region, const gboolean *fill)
+{
+  OxRegionBuilder builder;
+  ox_region_builder_init (&builder);
+  for (guint r = 0; r < region->n_rings; r++)
+    {
+      const OxRegionRing *ring = &region->rings[r];
+      if (!ring->hole || !fill[r])
+        ox_region_builder_add (&builder, region->points + ring->start, ring->n, ring->hole);
+    }
+  return ox_region_builder_finish (&builder);
+}
+
 /* --- measures --------------------------------------------------------------------------------------------------- */
 
 double

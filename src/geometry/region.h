@@ -82,6 +82,9 @@ OxRegion *ox_region_turn (const OxRegion *region, double angle) G_GNUC_WARN_UNUS
 /* ox_region_get_part: part @i < n_parts as a region of its own */
 OxRegion *ox_region_get_part (const OxRegion *region, guint i) G_GNUC_WARN_UNUSED_RESULT;
 
+/* ox_region_fill_holes: @fill: one a ring, TRUE for the holes to leave out; no other part may stand in those; (transfer full) */
+OxRegion *ox_region_fill_holes (const OxRegion *region, const gboolean *fill) G_GNUC_WARN_UNUSED_RESULT;
+
 double ox_region_area (const OxRegion *region);      /* m2 */
 double ox_region_perimeter (const OxRegion *region); /* m, holes too */
 OxBox ox_region_box (const OxRegion *region);

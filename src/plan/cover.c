@@ -226,6 +226,34 @@ ox_cover_add (OxCover *cover, const OxBand *band, int by)
     add_straight (cover, band, by);
 }
 
+/* Both sums walk the rows one after another, as the cells lie in memory. */
+static void
+sum_columns (const OxCover *cover, const Cells *at, guint level, guint *sums)
+{
+  guint n = at->i1 - at->i0;
+  memset (sums, 0, sizeof (guint) * n);
+  for (guint j = at->j0; j < at->j1; j++)
+    {
+      const guint8 *need = cover->need + (gsize) j * cover->n_x + at->i0, *count = cover->count + (gsize) j * cover->n_x + at->i0;
+      for (guint i = 0; i < n; i++)
+        sums[i] += need[i] & (count[i] == level);
+    }
+}
+
+static void
+sum_rows (const OxCover *cover, const Cells *at, guint level, guint *sums)
+{
+  guint n = at->i1 - at->i0;
+  for (guint j = at->j0; j < at->j1; j++)
+    {
+      const guint8 *need = cover->need + (gsize) j * cover->n_x + at->i0, *count = cover->count + (gsize) j * cover->n_x + at->i0;
+      guint sum = 0;
+      for (guint i = 0; i < n; i++)
+        sum += need[i] & (count[i] == level);
+      sums[j - at->j0] = sum;
+    }
+}
+
 /* Counts along rows or columns; entries lie in the order of the band's x. */
 static void
 profile_straight (const OxCover *cover, const OxBand *band, guint level, Run run, OxProfile *out)
@@ -242,15 +270,17 @@ profile_straight (const OxCover *cover, const OxBand *band, guint level, Run run
   g_array_set_size (out->counts, n);
   if (n == 0)
     return;
-  memset (out->counts->data, 0, sizeof (guint) * n);
   guint *sums = (guint *) (void *) out->counts->data;
-  for (guint j = at.j0; j < at.j1; j++)
-    for (guint i = at.i0; i < at.i1; i++)
-      {
-        gsize cell = (gsize) j * cover->n_x + i;
-        guint k = run == ALONG_ROWS ? i - at.i0 : j - at.j0;
-        sums[backwards ? n - 1 - k : k] += cover->need[cell] & (cover->count[cell] == level);
-      }
+  if (run == ALONG_ROWS)
+    sum_columns (cover, &at, level, sums);
+  else
+    sum_rows (cover, &at, level, sums);
+  for (guint a = 0, b = n - 1; backwards && a < b; a++, b--)
+    {
+      guint swap = sums[a];
+      sums[a] = sums[b];
+      sums[b] = swap;
+    }
 }
 
 static void

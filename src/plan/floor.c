@@ -2,6 +2,7 @@
  * SPDX-License-Identifier: GPL-3.0-or-later
  */
 #include "plan/floor.h"
+#include <string.h>
 
 static void
 add_region (GPtrArray *list, OxRegion *region)
@@ -185,6 +186,32 @@ make_travel (const OxJob *job)
   return ox_region_difference (all, less);
 }
 
+/* By their boxes, from the lowest on; ids part rooms of the same box. */
+static gboolean
+stands_before (const OxRoom *a, const OxRoom *b)
+{
+  OxBox p = ox_ring_box (a->ring), q = ox_ring_box (b->ring);
+  double first[4] = { p.y0, p.x0, p.y1, p.x1 }, second[4] = { q.y0, q.x0, q.y1, q.x1 };
+  for (guint k = 0; k < 4; k++)
+    if (first[k] != second[k])
+      return first[k] < second[k];
+  return strcmp (a->id, b->id) < 0;
+}
+
+static guint *
+rooms_by_place (const OxJob *job)
+{
+  guint *order = g_new (guint, job->n_rooms + 1);
+  for (guint i = 0; i < job->n_rooms; i++)
+    {
+      guint at = i;
+      for (; at > 0 && stands_before (job->rooms[i], job->rooms[order[at - 1]]); at--)
+        order[at] = order[at - 1];
+      order[at] = i;
+    }
+  return order;
+}
+
 OxFloor *
 ox_floor_new (const OxJob *job)
 {
@@ -196,6 +223,7 @@ ox_floor_new (const OxJob *job)
     add_region (out, ox_region_new_ring (job->excluded[i]->ring));
   g_autoptr (OxRegion) less = union_list (out);
   floor->n_rooms = job->n_rooms;
+  floor->by_place = rooms_by_place (job);
   floor->rooms = g_new0 (OxRegion *, job->n_rooms + 1);
   for (guint i = 0; i < job->n_rooms; i++)
     {
@@ -215,6 +243,7 @@ ox_floor_free (OxFloor *floor)
   for (guint i = 0; i < floor->n_rooms; i++)
     ox_region_unref (floor->rooms[i]);
   g_free (floor->rooms);
+  g_free (floor->by_place);
   ox_region_unref (floor->target);
   ox_region_unref (floor->travel);
   g_free (floor);

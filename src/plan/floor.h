@@ -18,6 +18,7 @@ typedef struct
 {
   guint n_rooms;
   OxRegion **rooms;    /* target of each room, in the order of the job */
+  guint *by_place;     /* rooms from the lowest, then leftmost corner on: an order that does not hang on how the job lists them */
   OxRegion *target;    /* all of them */
   OxRegion *travel;
 } OxFloor;

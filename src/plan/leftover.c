@@ -232,8 +232,9 @@ ox_leftover_edges (const OxFloor *floor, const OxRegion *blasted, const OxRegion
 {
   const OxMachine *m = plan->job->machine;
   g_autoptr (GArray) edges = g_array_new (FALSE, FALSE, sizeof (OxEdge));
-  for (guint r = 0; r < floor->n_rooms; r++)
+  for (guint k = 0; k < floor->n_rooms; k++)
     {
+      guint r = floor->by_place[k];
       g_autoptr (OxRegion) left = ox_region_difference (floor->rooms[r], blasted);
       Sorting sorting = { .job = plan->job, .room = plan->job->rooms[r], .room_index = r, .limit = limit };
       /* What a strip beside a wall leaves, and a little more, so that ragged ends do not become areas of their own. */
@@ -264,8 +265,9 @@ ox_leftover_zones (const OxFloor *floor, OxPlan *plan)
 {
   const OxMachine *m = plan->job->machine;
   g_autoptr (GArray) zones = g_array_new (FALSE, FALSE, sizeof (OxZone));
-  for (guint r = 0; r < floor->n_rooms; r++)
+  for (guint k = 0; k < floor->n_rooms; k++)
     {
+      guint r = floor->by_place[k];
       g_autoptr (OxRegion) crosswise = covered_by (plan, r, OX_STRIP_CROSSWISE);
       g_autoptr (OxRegion) mains = covered_by (plan, r, OX_STRIP_MAIN);
       g_autoptr (OxRegion) within = ox_region_intersection (crosswise, floor->rooms[r]);

@@ -2,6 +2,7 @@
  * SPDX-License-Identifier: GPL-3.0-or-later
  */
 #include "plan/plan.h"
+#include "base/share.h"
 #include "base/words.h"
 #include "job/check.h"
 #include "plan/leftover.h"
@@ -22,6 +23,12 @@ typedef struct
   GPtrArray *notices;
 } Making;
 
+static gint
+making_steps (const Making *making)
+{
+  return (gint) making->plan->job->n_rooms + 2;
+}
+
 static gboolean
 job_is_sound (const OxJob *job, GError **error)
 {
@@ -37,16 +44,36 @@ job_is_sound (const OxJob *job, GError **error)
   return TRUE;
 }
 
+typedef struct
+{
+  Making *making;
+  OxRun *run;
+  gint done; /* rooms */
+} Rooms;
+
+static void
+plan_room (guint i, gpointer data)
+{
+  Rooms *rooms = data;
+  const Making *making = rooms->making;
+  if (ox_run_cancelled (rooms->run, NULL))
+    return;
+  making->rooms[i] = ox_room_plan_new (making->floor, i, making->plan->job, making->ways, rooms->run);
+  ox_run_step (rooms->run, N_("laying strips"), g_atomic_int_add (&rooms->done, 1) + 1, making_steps (making));
+}
+
 static gboolean
 plan_rooms (Making *making, OxRun *run)
 {
   const OxJob *job = making->plan->job;
-  for (guint i = 0; i < job->n_rooms; i++)
+  Rooms rooms = { making, run, 0 };
+  ox_run_step (run, N_("laying strips"), 0, making_steps (making));
+  ox_share (job->n_rooms, plan_room, &rooms);
+  if (ox_run_cancelled (run, NULL))
+    return FALSE;
+  for (guint k = 0; k < job->n_rooms; k++)
     {
-      ox_run_step (run, N_("laying strips"), (gint) i, (gint) job->n_rooms + 2);
-      making->rooms[i] = ox_room_plan_new (making->floor, i, job, making->ways, run);
-      if (making->rooms[i] == NULL || ox_run_cancelled (run, NULL))
-        return FALSE;
+      guint i = making->floor->by_place[k];
       if (making->rooms[i]->legs->len == 0)
         g_ptr_array_add (making->notices, g_strdup_printf (_("%s: no strip of this machine fits or pays; all of it is edge work"),
                                                            *job->rooms[i]->name ? job->rooms[i]->name : job->rooms[i]->id));
@@ -66,8 +93,9 @@ order_rooms (const Making *making)
     {
       guint best = G_MAXUINT;
       double least = INFINITY;
-      for (guint i = 0; i < n; i++)
+      for (guint place = 0; place < n; place++)
         {
+          guint i = making->floor->by_place[place];
           const GArray *legs = making->rooms[i]->legs;
           double way = last != NULL && legs->len > 0 ? ox_point_distance (last->b, g_array_index (legs, OxLeg, 0).a) : 0;
           if (!done[i] && way < least)
@@ -182,37 +210,44 @@ write_strips (Making *making)
   plan->strips = (OxStrip *) (void *) g_array_free (g_steal_pointer (&strips), FALSE);
 }
 
+/* FALSE when cancelled; @carried: moves that have no way on wheels. */
 static gboolean
-write_moves (Making *making, const OxRun *run)
+write_moves (Making *making, const OxRun *run, guint *carried)
 {
   OxPlan *plan = making->plan;
-  guint carried = 0;
   plan->moves = g_new0 (OxMove, plan->n_strips + 1);
   for (guint i = 0; i + 1 < plan->n_strips; i++)
     {
       if (ox_run_cancelled (run, NULL))
         return FALSE;
-      carried += !ox_move_make (making->ways, plan->job->machine, &plan->strips[i], &plan->strips[i + 1], &plan->moves[i]);
+      *carried += !ox_move_make (making->ways, plan->job->machine, &plan->strips[i], &plan->strips[i + 1], &plan->moves[i]);
       plan->n_moves = i + 1;
     }
+  return TRUE;
+}
+
+static void
+tell_carried (Making *making, guint carried)
+{
   if (carried > 0)
     g_ptr_array_add (making->notices,
-                     g_strdup_printf (ox_words_count ("%u move has no way on wheels: the machine must be carried there",
+                     g_strdup_printf (ngettext ("%u move has no way on wheels: the machine must be carried there",
                                                 "%u moves have no way on wheels: the machine must be carried there", carried),
                                       carried));
-  return TRUE;
 }
 
 static void
 write_chalks (Making *making)
 {
   g_autoptr (GArray) chalks = g_array_new (FALSE, FALSE, sizeof (OxChalk));
-  for (guint r = 0; r < making->floor->n_rooms; r++)
-    if (making->rooms[r]->lanes > 0 && making->rooms[r]->legs->len > 0)
-      {
-        OxChalk chalk = find_chalk (making, r);
-        g_array_append_val (chalks, chalk);
-      }
+  for (guint k = 0; k < making->floor->n_rooms; k++)
+    {
+      guint r = making->floor->by_place[k];
+      if (making->rooms[r]->lanes == 0 || making->rooms[r]->legs->len == 0)
+        continue;
+      OxChalk chalk = find_chalk (making, r);
+      g_array_append_val (chalks, chalk);
+    }
   making->plan->n_chalks = chalks->len;
   making->plan->chalks = (OxChalk *) (void *) g_array_free (g_steal_pointer (&chalks), FALSE);
 }
@@ -249,29 +284,51 @@ write_totals (OxPlan *plan, double gross, double limit_m2)
                                               plan->job->rates.edge_m2_per_hour);
 }
 
+/* What can be found once the strips are there, at the same time. */
+typedef struct
+{
+  Making *making;
+  const OxRun *run;
+  gboolean moved;
+  guint carried;
+  double gross;
+  OxRegion *limit; /* NULL when cancelled */
+} Finding;
+
+static void
+find_one (guint i, gpointer data)
+{
+  Finding *finding = data;
+  const Making *making = finding->making;
+  if (i == 0)
+    finding->moved = write_moves (finding->making, finding->run, &finding->carried);
+  else if (i == 1)
+    making->plan->blasted = ox_leftover_blasted (making->floor, making->plan, &finding->gross);
+  else
+    finding->limit = ox_limit_new (making->floor, making->plan->job->machine, finding->run);
+}
+
 static gboolean
 make_plan (Making *making, OxRun *run)
 {
   OxPlan *plan = making->plan;
-  const OxJob *job = plan->job;
-  double gross = 0;
+  Finding finding = { making, run, FALSE, 0, 0, NULL };
   if (!plan_rooms (making, run))
     return FALSE;
   write_strips (making);
-  ox_run_step (run, N_("finding the ways between strips"), (gint) job->n_rooms, (gint) job->n_rooms + 2);
-  if (!write_moves (making, run))
+  ox_run_step (run, N_("finding the ways between strips"), making_steps (making) - 2, making_steps (making));
+  ox_share (3, find_one, &finding);
+  g_autoptr (OxRegion) limit = finding.limit;
+  if (!finding.moved || limit == NULL)
     return FALSE;
+  tell_carried (making, finding.carried);
   write_chalks (making);
-  ox_run_step (run, N_("measuring edge work"), (gint) job->n_rooms + 1, (gint) job->n_rooms + 2);
-  g_autoptr (OxRegion) limit = ox_limit_new (making->floor, job->machine, run);
-  if (limit == NULL)
-    return FALSE;
-  plan->blasted = ox_leftover_blasted (making->floor, plan, &gross);
+  ox_run_step (run, N_("measuring edge work"), making_steps (making) - 1, making_steps (making));
   /* What was reached can be reached: on a floor just as wide as the body the places have no area and the erosion sees none. */
   g_autoptr (OxRegion) reached = ox_region_union (limit, plan->blasted);
   ox_leftover_edges (making->floor, plan->blasted, reached, plan);
   ox_leftover_zones (making->floor, plan);
-  write_totals (plan, gross, ox_region_area (reached));
+  write_totals (plan, finding.gross, ox_region_area (reached));
   return TRUE;
 }
 

@@ -2,6 +2,7 @@
  * SPDX-License-Identifier: GPL-3.0-or-later
  */
 #include "plan/room.h"
+#include "base/share.h"
 #include <stdlib.h>
 
 #define MAX_DIRECTIONS 4
@@ -189,30 +190,74 @@ worth_one_way (const OxFloor *floor, guint room, double angle)
   return box.x1 - box.x0 < ONE_WAY_LONGEST;
 }
 
-OxRoomPlan *
-ox_room_plan_new (const OxFloor *floor, guint room, const OxJob *job, OxWays *ways, const OxRun *run)
+/* Directions and ways of working, tried at the same time; each has its own place for what comes of it. */
+typedef struct
 {
-  g_autoptr (GArray) directions = list_directions (job->rooms[room]);
-  g_autoptr (OxLayout) best = NULL;
-  double least = INFINITY;
-  gboolean turns = ox_ways_has_turns (ways);
+  double angle;
+  OxWork work;
+  OxLayout *layout; /* NULL when cancelled */
+  double labour;
+} Trial;
+
+typedef struct
+{
+  const OxFloor *floor;
+  guint room;
+  const OxJob *job;
+  const OxWays *ways;
+  const OxRun *run;
+  GArray *trials; /* Trial */
+} Trials;
+
+static void
+try_one (guint i, gpointer data)
+{
+  const Trials *trials = data;
+  Trial *trial = &g_array_index (trials->trials, Trial, i);
+  g_autoptr (OxLayout) layout = ox_layout_new (trials->floor, trials->room, trials->job, trial->angle, trial->work);
+  if (try_work (layout, trials->ways, trials->run, &trial->labour))
+    trial->layout = g_steal_pointer (&layout);
+}
+
+static void
+clear_trial (gpointer data)
+{
+  Trial *trial = data;
+  g_clear_pointer (&trial->layout, ox_layout_free);
+}
+
+static void
+list_trials (Trials *trials)
+{
+  g_autoptr (GArray) directions = list_directions (trials->job->rooms[trials->room]);
+  gboolean turns = ox_ways_has_turns (trials->ways);
   for (guint d = 0; d < directions->len; d++)
     for (OxWork work = OX_WORK_SERPENTINE; work <= OX_WORK_BACKWARD; work++)
       {
-        double angle = g_array_index (directions, Direction, d).angle, labour = INFINITY;
-        if (work == OX_WORK_SERPENTINE ? !turns : turns && !worth_one_way (floor, room, angle))
-          continue;
-        g_autoptr (OxLayout) layout = ox_layout_new (floor, room, job, angle, work);
-        if (!try_work (layout, ways, run, &labour))
-          return NULL;
-        if (labour < least - 1e-6)
-          {
-            least = labour;
-            g_clear_pointer (&best, ox_layout_free);
-            best = g_steal_pointer (&layout);
-          }
+        Trial trial = { g_array_index (directions, Direction, d).angle, work, NULL, INFINITY };
+        if (work == OX_WORK_SERPENTINE ? turns : !turns || worth_one_way (trials->floor, trials->room, trial.angle))
+          g_array_append_val (trials->trials, trial);
       }
-  return finish_plan (best, ways, run);
+}
+
+OxRoomPlan *
+ox_room_plan_new (const OxFloor *floor, guint room, const OxJob *job, const OxWays *ways, const OxRun *run)
+{
+  g_autoptr (GArray) list = g_array_new (FALSE, FALSE, sizeof (Trial));
+  Trials trials = { floor, room, job, ways, run, list };
+  Trial *best = NULL;
+  g_array_set_clear_func (list, clear_trial);
+  list_trials (&trials);
+  ox_share (list->len, try_one, &trials);
+  for (guint i = 0; i < list->len; i++)
+    {
+      Trial *trial = &g_array_index (list, Trial, i);
+      if (trial->layout == NULL)
+        return NULL;
+      if (best == NULL || trial->labour < best->labour - 1e-6)
+        best = trial;
+    }
+  return finish_plan (best->layout, ways, run);
 }
 
 void

@@ -17,7 +17,7 @@ typedef struct
  * Tries the directions that the job allows (all distinct wall directions when it leaves the choice), worked to and fro and one way, and keeps what
  * costs the fewest labour hours. NULL when cancelled; (transfer full)
  */
-OxRoomPlan *ox_room_plan_new (const OxFloor *floor, guint room, const OxJob *job, OxWays *ways, const OxRun *run) G_GNUC_WARN_UNUSED_RESULT;
+OxRoomPlan *ox_room_plan_new (const OxFloor *floor, guint room, const OxJob *job, const OxWays *ways, const OxRun *run) G_GNUC_WARN_UNUSED_RESULT;
 void ox_room_plan_free (OxRoomPlan *plan);
 
 G_DEFINE_AUTOPTR_CLEANUP_FUNC (OxRoomPlan, ox_room_plan_free)

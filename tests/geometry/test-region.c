@@ -170,6 +170,20 @@ test_turn (void)
     }
 }
 
+/* Holes that are filled add their area; the others stay. */
+static void
+test_fill_holes (void)
+{
+  g_autoptr (OxRegion) floor = ox_test_region ("POLYGON ((0 0, 9 0, 9 9, 0 9, 0 0), (1 1, 1 2, 2 2, 2 1, 1 1), (4 4, 4 7, 7 7, 7 4, 4 4))");
+  const gboolean none[3] = { FALSE, FALSE, FALSE }, first[3] = { FALSE, TRUE, FALSE }, all[3] = { TRUE, TRUE, TRUE };
+  g_autoptr (OxRegion) same = ox_region_fill_holes (floor, none);
+  g_autoptr (OxRegion) one = ox_region_fill_holes (floor, first);
+  g_autoptr (OxRegion) whole = ox_region_fill_holes (floor, all);
+  ox_test_near (ox_region_area (same), 71, 1e-12);
+  ox_test_near (ox_region_area (one), 72, 1e-12);
+  ox_test_near (ox_region_area (whole), 81, 1e-12);
+}
+
 /* Regions are let go on any thread; the last one frees. */
 static void
 test_counted (void)
@@ -192,6 +206,7 @@ main (int argc, char **argv)
   g_test_add_func ("/geometry/region/hall-with-columns", test_hall_with_columns);
   g_test_add_func ("/geometry/region/normal/parts-are-sorted", test_parts_are_sorted);
   g_test_add_func ("/geometry/region/turn", test_turn);
+  g_test_add_func ("/geometry/region/fill-holes", test_fill_holes);
   g_test_add_func ("/geometry/region/counted", test_counted);
   return g_test_run ();
 }

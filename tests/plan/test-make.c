@@ -2,6 +2,7 @@
  * SPDX-License-Identifier: GPL-3.0-or-later
  */
 #include <string.h>
+#include "base/share.h"
 #include "judge.h"
 #include "job/check.h"
 #include "job/classes.h"
@@ -191,6 +192,92 @@ totals (void)
   ox_test_near (t->double_m2, gross - t->blasted_m2, 1e-6);
 }
 
+static void
+add_points (GString *text, const OxPoint *points, guint n)
+{
+  for (guint i = 0; i < n; i++)
+    g_string_append_printf (text, " %a %a", points[i].x, points[i].y);
+  g_string_append_c (text, '\n');
+}
+
+/* All of the plan as text, to the last bit; rooms by their ids. */
+static char *
+plan_text (const OxPlan *plan)
+{
+  GString *text = g_string_new (NULL);
+  for (guint i = 0; i < plan->n_strips; i++)
+    {
+      const OxStrip *s = &plan->strips[i];
+      g_string_append_printf (text, "%u %s %u %d", s->order, plan->job->rooms[s->room]->id, s->lane, (int) s->kind);
+      add_points (text, (const OxPoint[]) { s->a, s->b }, 2);
+    }
+  for (guint i = 0; i < plan->n_moves; i++)
+    add_points (text, plan->moves[i].path, plan->moves[i].n_path);
+  for (guint i = 0; i < plan->n_edges; i++)
+    {
+      g_string_append_printf (text, "%s %s %d", plan->edges[i].id, plan->job->rooms[plan->edges[i].room]->id, (int) plan->edges[i].cause);
+      add_points (text, plan->edges[i].region->points, plan->edges[i].region->n_points);
+    }
+  for (guint i = 0; i < plan->n_zones; i++)
+    add_points (text, plan->zones[i].region->points, plan->zones[i].region->n_points);
+  g_string_append_printf (text, "%a %a %a\n", plan->totals.labour_hours, plan->totals.ideal_hours, plan->totals.double_m2);
+  return g_string_free (text, FALSE);
+}
+
+static void
+any_number_of_threads (void)
+{
+  static const guint threads[] = { 1, 2, 3, 8 };
+  enum { FLOORS = 13 }; /* every kind of floor once */
+  for (guint32 seed = 0; seed < FLOORS; seed++)
+    {
+      g_autoptr (OxJob) job = ox_test_floor_random (seed);
+      g_autofree char *first = NULL;
+      for (guint t = 0; t < G_N_ELEMENTS (threads); t++)
+        {
+          ox_share_set_threads (threads[t]);
+          g_autoptr (OxPlan) plan = plan_of (job);
+          g_autofree char *text = plan_text (plan);
+          if (first == NULL)
+            first = g_steal_pointer (&text);
+          else
+            g_assert_cmpstr (text, ==, first);
+        }
+    }
+  ox_share_set_threads (0);
+}
+
+static OxJob *
+with_rooms_turned_about (const OxJob *job)
+{
+  OxJobBuilder *builder = ox_job_builder_new (job);
+  for (guint i = 0; i < job->n_rooms; i++)
+    ox_job_builder_remove (builder, job->rooms[i]->id);
+  for (guint i = job->n_rooms; i > 0; i--)
+    ox_job_builder_put_room (builder, job->rooms[i - 1]);
+  return ox_job_builder_end (builder);
+}
+
+static void
+any_order_of_rooms (void)
+{
+  guint several = 0;
+  for (guint32 seed = 0; seed < 60 && several < 4; seed++)
+    {
+      g_autoptr (OxJob) job = ox_test_floor_random (seed);
+      if (job->n_rooms < 2)
+        continue;
+      several++;
+      g_autoptr (OxJob) turned = with_rooms_turned_about (job);
+      g_assert_cmpstr (turned->rooms[0]->id, ==, job->rooms[job->n_rooms - 1]->id);
+      g_autoptr (OxPlan) plan = plan_of (job);
+      g_autoptr (OxPlan) other = plan_of (turned);
+      g_autofree char *text = plan_text (plan), *other_text = plan_text (other);
+      g_assert_cmpstr (text, ==, other_text);
+    }
+  g_assert_cmpuint (several, ==, 4);
+}
+
 int
 main (int argc, char **argv)
 {
@@ -203,5 +290,7 @@ main (int argc, char **argv)
   g_test_add_func ("/plan/make/numbers", numbers);
   g_test_add_func ("/plan/make/chalk-lines", chalk_lines);
   g_test_add_func ("/plan/make/totals", totals);
+  g_test_add_func ("/plan/make/any-number-of-threads", any_number_of_threads);
+  g_test_add_func ("/plan/make/any-order-of-rooms", any_order_of_rooms);
   return g_test_run ();
 }
