@@ -231,8 +231,8 @@ tell_carried (Making *making, guint carried)
 {
   if (carried > 0)
     g_ptr_array_add (making->notices,
-                     g_strdup_printf (ngettext ("%u move has no way on wheels: the machine must be carried there",
-                                                "%u moves have no way on wheels: the machine must be carried there", carried),
+                     g_strdup_printf (ox_words_count ("%u move has no way on wheels: the machine must be carried there",
+                                                      "%u moves have no way on wheels: the machine must be carried there", carried),
                                       carried));
 }
 
