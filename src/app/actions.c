@@ -18,6 +18,10 @@ static const OxActionRow rows[] = {
 
   { "win.undo", NULL, N_("_Undo"), N_("Takes the last edit back."), { "<Control>z" }, FALSE, OX_GROUP_EDIT, OX_NEEDS_UNDO },
   { "win.redo", NULL, N_("_Redo"), N_("Makes the edit again that was taken back."), { "<Control><Shift>z", "<Control>y" }, FALSE, OX_GROUP_EDIT, OX_NEEDS_REDO },
+  { "win.cut", NULL, N_("Cu_t"), N_("Takes what is selected onto the clipboard."), { "<Control>x" }, TRUE, OX_GROUP_EDIT, OX_NEEDS_SELECTION },
+  { "win.copy", NULL, N_("_Copy"), N_("Copies what is selected, also as a picture."), { "<Control>c" }, TRUE, OX_GROUP_EDIT, OX_NEEDS_SELECTION },
+  { "win.paste", NULL, N_("_Paste"), N_("Puts copied items onto the floor."), { "<Control>v" }, TRUE, OX_GROUP_EDIT, 0 },
+  { "win.copy-picture", NULL, N_("Copy _Floor as a Picture"), N_("Copies the whole floor as it is shown, as SVG and PNG."), { "<Control><Shift>c" }, TRUE, OX_GROUP_EDIT, OX_NEEDS_ITEMS },
   { "win.delete", NULL, N_("_Delete"), N_("Deletes what is selected."), { "Delete" }, TRUE, OX_GROUP_EDIT, OX_NEEDS_SELECTION },
   { "win.select-all", NULL, N_("Select A_ll"), N_("Selects everything on the floor."), { "<Control>a" }, TRUE, OX_GROUP_EDIT, OX_NEEDS_ITEMS },
   { "win.select-none", NULL, N_("Select N_othing"), N_("Selects nothing."), { "<Control><Shift>a" }, TRUE, OX_GROUP_EDIT, OX_NEEDS_SELECTION },
@@ -186,6 +190,7 @@ ox_actions_new_menu (void)
 
   append_section (menu, (const char *const[]) { "app.new", "win.save-as", NULL });
   append_section (menu, (const char *const[]) { "win.export-pdf", "win.export-svg", "win.print", NULL });
+  append_section (menu, (const char *const[]) { "win.cut", "win.copy", "win.paste", "win.copy-picture", NULL });
   append_section (menu, (const char *const[]) { "win.select-all", "win.select-none", "win.duplicate", "win.repeat", "win.delete", NULL });
   append_section (menu, (const char *const[]) { "win.mirror::sideways", "win.mirror::upside", "win.turn::left", "win.turn::right", NULL });
   append_section (menu, (const char *const[]) { "win.tape-sheet", NULL });

@@ -116,6 +116,38 @@ delete_cb (GSimpleAction *action, GVariant *value, gpointer data)
 }
 
 static void
+cut_cb (GSimpleAction *action, GVariant *value, gpointer data)
+{
+  (void) action;
+  (void) value;
+  ox_window_cut (data);
+}
+
+static void
+copy_cb (GSimpleAction *action, GVariant *value, gpointer data)
+{
+  (void) action;
+  (void) value;
+  ox_window_copy (data);
+}
+
+static void
+paste_cb (GSimpleAction *action, GVariant *value, gpointer data)
+{
+  (void) action;
+  (void) value;
+  ox_window_paste (data);
+}
+
+static void
+copy_picture_cb (GSimpleAction *action, GVariant *value, gpointer data)
+{
+  (void) action;
+  (void) value;
+  ox_window_copy_picture (data);
+}
+
+static void
 select_all_cb (GSimpleAction *action, GVariant *value, gpointer data)
 {
   (void) action;
@@ -313,6 +345,10 @@ static const GActionEntry entries[] = {
   { .name = "close", .activate = close_cb },
   { .name = "undo", .activate = undo_cb },
   { .name = "redo", .activate = redo_cb },
+  { .name = "cut", .activate = cut_cb },
+  { .name = "copy", .activate = copy_cb },
+  { .name = "paste", .activate = paste_cb },
+  { .name = "copy-picture", .activate = copy_picture_cb },
   { .name = "delete", .activate = delete_cb },
   { .name = "select-all", .activate = select_all_cb },
   { .name = "select-none", .activate = select_none_cb },

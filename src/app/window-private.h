@@ -30,6 +30,9 @@ struct _OxWindow
   OxPageSet *page_set; /* (nullable) sheets as they are shown */
   guint told_id;       /* source that takes the sentence away, 0 for none */
 
+  GdkContentProvider *clip; /* (nullable) what was copied or pasted here last ... */
+  guint pastes;             /* ... and how far off the next copy of it is put */
+
   OxChooseFile choose_file;
   OxStage stage;
   gboolean pages_stale;
@@ -55,6 +58,13 @@ void ox_window_save_as (OxWindow *self);
 void ox_window_export (OxWindow *self, OxFilePurpose purpose);
 void ox_window_print (OxWindow *self);
 gboolean ox_window_close_request (OxWindow *self); /* TRUE: stays open for now */
+
+/* window-clipboard.c */
+#define OX_CLIP_TYPE "application/x-oxturn+xml" /* a job file with the copied items and no others */
+gboolean ox_window_copy (OxWindow *self);       /* FALSE, and told why, when there is nothing to copy */
+void ox_window_cut (OxWindow *self);
+void ox_window_paste (OxWindow *self);
+void ox_window_copy_picture (OxWindow *self); /* all of the floor with the layers shown */
 
 /* ox_window_update_pages: makes the sheets anew when they are in sight and stale */
 void ox_window_update_pages (OxWindow *self);

@@ -404,6 +404,7 @@ ox_window_finalize (GObject *object)
 {
   OxWindow *self = OX_WINDOW (object);
 
+  g_clear_object (&self->clip);
   g_clear_object (&self->session);
   g_clear_pointer (&self->page_set, ox_page_set_unref);
   G_OBJECT_CLASS (ox_window_parent_class)->finalize (object);

@@ -151,7 +151,7 @@ test_menu (void)
   guint items = 0;
 
   count_menu (menu, &items);
-  g_assert_cmpuint (items, ==, 2 + 3 + 5 + 4 + 1 + 3 + 6 + 3);
+  g_assert_cmpuint (items, ==, 2 + 3 + 4 + 5 + 4 + 1 + 3 + 6 + 3);
 }
 
 int

@@ -359,6 +359,12 @@ ox_canvas_get_obstacle_kind (OxCanvas *self)
   return self->obstacle_kind;
 }
 
+OxFloorLayers
+ox_canvas_get_layers (OxCanvas *self)
+{
+  return self->layers;
+}
+
 void
 ox_canvas_set_layers (OxCanvas *self, OxFloorLayers layers)
 {

@@ -24,6 +24,7 @@ const char *ox_canvas_get_hint (OxCanvas *canvas);
 void ox_canvas_set_obstacle_kind (OxCanvas *canvas, OxObstacleKind kind);
 OxObstacleKind ox_canvas_get_obstacle_kind (OxCanvas *canvas);
 void ox_canvas_set_layers (OxCanvas *canvas, OxFloorLayers layers);
+OxFloorLayers ox_canvas_get_layers (OxCanvas *canvas);
 
 const OxView *ox_canvas_get_view (OxCanvas *canvas);
 void ox_canvas_zoom (OxCanvas *canvas, double factor); /* about the middle */
