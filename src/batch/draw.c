@@ -9,7 +9,7 @@
 
 const char ox_usage_draw[]
     = "oxturn-batch draw JOB --sheet scope|crew|schedule|all --paper A3 --scale auto|1:100|'1/8in' "
-      "--language en|es|de -o OUT.svg|OUT.pdf";
+      "--language en|es|de --tiles A4 -o OUT.svg|OUT.pdf";
 
 typedef struct
 {
@@ -17,6 +17,7 @@ typedef struct
   char *paper;
   char *scale;
   char *language;
+  char *tiles;
   char *out;
   OxLanguage found; /* what @language names */
 } Wishes;
@@ -28,6 +29,7 @@ wishes_clear (Wishes *wishes)
   g_free (wishes->paper);
   g_free (wishes->scale);
   g_free (wishes->language);
+  g_free (wishes->tiles);
   g_free (wishes->out);
 }
 
@@ -64,6 +66,17 @@ read_language (Wishes *wishes, OxSheetOptions *options)
              : g_strdup_printf (_ ("“%s” is none of the languages %s"), wishes->language, tags);
 }
 
+/* (transfer full) (nullable): what is wrong with the paper @name, which may be NULL */
+static char *
+read_paper (const char *name, const OxPaper **out)
+{
+  *out = name ? ox_paper_find (name) : NULL;
+  if (!name || *out)
+    return NULL;
+  g_autofree char *names = paper_names ();
+  return g_strdup_printf (_ ("“%s” is none of the papers %s"), name, names);
+}
+
 /* (transfer full) (nullable): what is wrong with the wishes, NULL when @options has them */
 static char *
 read_wishes (Wishes *wishes, OxSheetOptions *options)
@@ -76,11 +89,10 @@ read_wishes (Wishes *wishes, OxSheetOptions *options)
     return g_strdup_printf (_ ("“%s” is no sheet"), wishes->sheet);
   if (wishes->scale && !ox_scale_parse (wishes->scale, &options->scale))
     return g_strdup_printf (_ ("“%s” is no scale"), wishes->scale);
-  options->paper = wishes->paper ? ox_paper_find (wishes->paper) : NULL;
-  if (!wishes->paper || options->paper)
-    return read_language (wishes, options);
-  g_autofree char *names = paper_names ();
-  return g_strdup_printf (_ ("“%s” is none of the papers %s"), wishes->paper, names);
+  char *wrong = read_paper (wishes->paper, &options->paper);
+  if (!wrong)
+    wrong = read_paper (wishes->tiles, &options->tiles);
+  return wrong ? wrong : read_language (wishes, options);
 }
 
 static OxExit
@@ -109,6 +121,7 @@ ox_command_draw (int argc, char **argv)
     { "paper", 0, 0, G_OPTION_ARG_STRING, &wishes.paper, NULL, NULL },
     { "scale", 0, 0, G_OPTION_ARG_STRING, &wishes.scale, NULL, NULL },
     { "language", 0, 0, G_OPTION_ARG_STRING, &wishes.language, NULL, NULL },
+    { "tiles", 0, 0, G_OPTION_ARG_STRING, &wishes.tiles, NULL, NULL },
     { "output", 'o', 0, G_OPTION_ARG_FILENAME, &wishes.out, NULL, NULL },
     G_OPTION_ENTRY_NULL,
   };

@@ -21,12 +21,15 @@ ox_page_set_new (const OxPageSet *set)
   out->n_pages = set->n_pages;
   out->pages = g_new0 (OxPage, set->n_pages);
   for (guint i = 0; i < set->n_pages; i++)
-    out->pages[i] = (OxPage){ .width_mm = set->pages[i].width_mm,
-                              .height_mm = set->pages[i].height_mm,
-                              .title = copy_text (set->pages[i].title),
-                              .description = copy_text (set->pages[i].description),
-                              .label = copy_text (set->pages[i].label),
-                              .drawing = ox_drawing_ref (set->pages[i].drawing) };
+    {
+      OxPage *page = &out->pages[i];
+      *page = set->pages[i];
+      page->title = copy_text (page->title);
+      page->description = copy_text (page->description);
+      page->label = copy_text (page->label);
+      page->drawing = ox_drawing_ref (page->drawing);
+      page->part = page->part ? ox_drawing_ref (page->part) : NULL;
+    }
   return out;
 }
 
@@ -46,6 +49,7 @@ clear_set (gpointer data)
       g_free (set->pages[i].description);
       g_free (set->pages[i].label);
       ox_drawing_unref (set->pages[i].drawing);
+      g_clear_pointer (&set->pages[i].part, ox_drawing_unref);
     }
   g_free (set->pages);
   g_free (set->title);

@@ -12,6 +12,9 @@ typedef struct
   char *description;  /* translated: one or two sentences on what the page shows */
   char *label;        /* "1": stands on the page and in the list of pages of a PDF */
   OxDrawing *drawing; /* in mm of paper, origin in the lower left corner */
+  OxDrawing *part;    /* (nullable): of another page, at the same scale, of which this one shows a piece under its own drawing: */
+  OxBox piece;        /* what of @part, in its mm; nothing of it stands outside */
+  OxPoint piece_at;   /* where the lower left corner of the piece stands on this page */
 } OxPage;
 
 /* an immutable counted value */

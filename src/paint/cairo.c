@@ -246,6 +246,24 @@ ox_paint_cairo (cairo_t *cr, const OxDrawing *drawing, const OxPaintOptions *opt
   cairo_restore (cr);
 }
 
+static void
+paint_piece (cairo_t *cr, const OxPage *page, double units_per_mm)
+{
+  double width = page->piece.x1 - page->piece.x0, height = page->piece.y1 - page->piece.y0;
+  OxPaintOptions options = { .view = { .centre = { page->piece.x0 + width / 2, page->piece.y0 + height / 2 },
+                                       .px_per_m = units_per_mm,
+                                       .width_px = width * units_per_mm,
+                                       .height_px = height * units_per_mm },
+                             .px_per_mm = units_per_mm,
+                             .palette = OX_PALETTE_PAPER };
+  cairo_save (cr);
+  cairo_translate (cr, page->piece_at.x * units_per_mm, (page->height_mm - page->piece_at.y - height) * units_per_mm);
+  cairo_rectangle (cr, 0, 0, options.view.width_px, options.view.height_px);
+  cairo_clip (cr);
+  ox_paint_cairo (cr, page->part, &options);
+  cairo_restore (cr);
+}
+
 void
 ox_paint_page (cairo_t *cr, const OxPage *page, double units_per_mm)
 {
@@ -255,5 +273,7 @@ ox_paint_page (cairo_t *cr, const OxPage *page, double units_per_mm)
                                        .height_px = page->height_mm * units_per_mm },
                              .px_per_mm = units_per_mm,
                              .palette = OX_PALETTE_PAPER };
+  if (page->part != NULL)
+    paint_piece (cr, page, units_per_mm);
   ox_paint_cairo (cr, page->drawing, &options);
 }

@@ -298,6 +298,34 @@ write_layers (Painter *painter)
     }
 }
 
+/* write_piece: a picture in the picture, which cuts off what lies outside; it is mirrored about its upper side as every
+ * page is */
+static void
+write_piece (Painter *painter)
+{
+  const OxPage *page = painter->page;
+  double width = page->piece.x1 - page->piece.x0, height = page->piece.y1 - page->piece.y0;
+  OxPage part = { .width_mm = page->piece.x1, .height_mm = page->piece.y1, .drawing = page->part };
+  start (painter, "svg");
+  attribute (painter, "id", "piece");
+  number_attribute (painter, "x", page->piece_at.x, "");
+  number_attribute (painter, "y", page->height_mm - page->piece_at.y - height, "");
+  number_attribute (painter, "width", width, "");
+  number_attribute (painter, "height", height, "");
+  g_string_truncate (painter->scratch, 0);
+  ox_number_append (painter->scratch, page->piece.x0, DECIMALS);
+  g_string_append (painter->scratch, " 0 ");
+  ox_number_append (painter->scratch, width, DECIMALS);
+  g_string_append_c (painter->scratch, ' ');
+  ox_number_append (painter->scratch, height, DECIMALS);
+  attribute (painter, "viewBox", painter->scratch->str);
+  attribute (painter, "overflow", "hidden");
+  painter->page = &part;
+  write_layers (painter);
+  painter->page = page;
+  end (painter);
+}
+
 static void
 write_head (Painter *painter)
 {
@@ -341,6 +369,8 @@ ox_svg_new (const OxPage *page)
   xmlTextWriterStartDocument (painter.writer, NULL, "UTF-8", NULL);
   start (&painter, "svg");
   write_head (&painter);
+  if (page->part != NULL)
+    write_piece (&painter);
   write_layers (&painter);
   xmlTextWriterEndDocument (painter.writer);
   xmlFreeTextWriter (painter.writer);

@@ -3,6 +3,7 @@
  */
 #include "sheets/sheets.h"
 #include "sheets/draft.h"
+#include "sheets/tiles.h"
 
 G_DEFINE_QUARK (ox - sheets - error - quark, ox_sheets_error)
 
@@ -101,5 +102,8 @@ ox_sheets_new (const OxJob *job, const OxPlan *plan, const OxSheetOptions *optio
     return NULL;
   if (options->which & OX_SHEET_SCHEDULE)
     ox_schedule_append (&run);
-  return finish (&run);
+  if (options->tiles == NULL)
+    return finish (&run);
+  g_autoptr (OxPageSet) whole = finish (&run);
+  return ox_tiles_new (whole, options->tiles, OX_TILES_OVERLAP_MM);
 }

@@ -35,10 +35,11 @@ typedef struct
   const OxPaper *paper;      /* NULL: A3, or Tabloid where the job is in feet or the language is of a place that uses it */
   OxOrientation orientation; /* auto: A4 and Letter upright, larger paper landscape */
   OxScale scale;             /* denominator 0: the largest of the series that fits */
+  const OxPaper *tiles;      /* (nullable): paper of an office printer, onto which larger pages are parted; see sheets/tiles.h */
   const OxLanguage *language; /* (nullable): NULL: that of the window, or of the person at the batch command */
 } OxSheetOptions;
 
-#define OX_SHEET_OPTIONS_INIT { OX_SHEET_ALL, NULL, OX_ORIENTATION_AUTO, { 0, NULL }, NULL }
+#define OX_SHEET_OPTIONS_INIT { OX_SHEET_ALL, NULL, OX_ORIENTATION_AUTO, { 0, NULL }, NULL, NULL }
 
 /* ox_sheet_kinds_parse: "scope", "crew", "schedule", "all" */
 gboolean ox_sheet_kinds_parse (const char *text, OxSheetKinds *out) G_GNUC_WARN_UNUSED_RESULT;

@@ -25,6 +25,10 @@ test_files (void)
   g_auto (Run) scope = run_batch ("draw", job, "--sheet", "scope", "--paper", "A3", "--scale", "1:100", "-o", svg);
   assert_silent (&scope);
   assert_begins (svg, "<?xml");
+  g_auto (Run) tiled = run_batch ("draw", job, "--sheet", "scope", "--paper", "A3", "--tiles", "A4", "-o", svg);
+  assert_silent (&tiled);
+  g_autofree char *second = g_build_filename (folder, "shop-2.svg", NULL);
+  assert_begins (second, "<?xml");
   g_auto (Run) inches = run_batch ("draw", job, "--sheet", "scope", "--paper", "Arch D", "--scale", "1/8in", "-o", svg);
   assert_silent (&inches);
   ox_test_folder_free (folder);
@@ -75,6 +79,8 @@ test_usage (void)
   assert_complained (&sheet, 2, "“bed” is no sheet");
   g_auto (Run) paper = run_batch ("draw", "floor.oxturn", "--paper", "A9", "-o", "out.svg");
   assert_complained (&paper, 2, "“A9” is none of the papers A4, A3");
+  g_auto (Run) tiles = run_batch ("draw", "floor.oxturn", "--tiles", "A9", "-o", "out.svg");
+  assert_complained (&tiles, 2, "“A9” is none of the papers A4, A3");
   g_auto (Run) scale = run_batch ("draw", "floor.oxturn", "--scale", "huge", "-o", "out.svg");
   assert_complained (&scale, 2, "“huge” is no scale");
   assert_one_line (scale.err);

@@ -37,8 +37,8 @@ ox_test_pages (void)
 {
   g_autoptr (OxDrawing) drawing = draw ();
   OxPage pages[] = {
-    { 420, 297, (char *) "Crew drawing", (char *) "Strips & edge work.", (char *) "1", drawing },
-    { 215.9, 279.4, (char *) "Schedule", (char *) "Tables.", (char *) "2", drawing },
+    { 420, 297, (char *) "Crew drawing", (char *) "Strips & edge work.", (char *) "1", drawing, NULL, OX_BOX_EMPTY, { 0, 0 } },
+    { 215.9, 279.4, (char *) "Schedule", (char *) "Tables.", (char *) "2", drawing, NULL, OX_BOX_EMPTY, { 0, 0 } },
   };
   OxPageSet set = { (char *) "Hall 3",
                     (char *) "H. Ostrevik",

@@ -188,6 +188,17 @@ paper_cb (GtkDropDown *choice, GParamSpec *pspec, OxSheetsPanel *self)
   g_signal_emit (self, signals[CHANGED], 0);
 }
 
+/* The first choice is none. */
+static void
+tiles_cb (GtkDropDown *choice, GParamSpec *pspec, OxSheetsPanel *self)
+{
+  guint chosen = gtk_drop_down_get_selected (choice);
+
+  (void) pspec;
+  self->options.tiles = chosen > 0 ? ox_paper_get (chosen - 1) : NULL;
+  g_signal_emit (self, signals[CHANGED], 0);
+}
+
 static void
 orientation_cb (GtkDropDown *choice, GParamSpec *pspec, OxSheetsPanel *self)
 {
@@ -269,6 +280,9 @@ make_paper (OxSheetsPanel *self)
   g_signal_connect (choice, "notify::selected", G_CALLBACK (paper_cb), self);
   choice = ox_rows_add_choice (GTK_GRID (rows), _ ("_Orientation"), orientations);
   g_signal_connect (choice, "notify::selected", G_CALLBACK (orientation_cb), self);
+  g_ptr_array_insert (papers, 0, (char *) _ ("One page a sheet"));
+  choice = ox_rows_add_choice (GTK_GRID (rows), _ ("In _tiles of"), (const char *const *) papers->pdata);
+  g_signal_connect (choice, "notify::selected", G_CALLBACK (tiles_cb), self);
   choice = add_languages (GTK_GRID (rows));
   g_signal_connect (choice, "notify::selected", G_CALLBACK (language_cb), self);
   self->scale = ox_rows_add_field (GTK_GRID (rows), OX_FIELD_TEXT, _ ("Sca_le"));
