@@ -178,10 +178,57 @@ test_strip_under_the_pointer (void)
   ox_ui_close (window);
 }
 
+static GtkWidget *
+find_expander (GtkWidget *widget, const char *start)
+{
+  if (GTK_IS_EXPANDER (widget) && g_str_has_prefix (gtk_expander_get_label (GTK_EXPANDER (widget)), start))
+    return widget;
+  for (GtkWidget *child = gtk_widget_get_first_child (widget); child != NULL;
+       child = gtk_widget_get_next_sibling (child))
+    {
+      GtkWidget *found = find_expander (child, start);
+
+      if (found != NULL)
+        return found;
+    }
+  return NULL;
+}
+
+static guint
+count_children (GtkWidget *expander)
+{
+  guint n = 0;
+
+  for (GtkWidget *child = gtk_widget_get_first_child (gtk_expander_get_child (GTK_EXPANDER (expander))); child != NULL;
+       child = gtk_widget_get_next_sibling (child))
+    n++;
+  return n;
+}
+
+/* A cord of 200 m loses far too much: the group of the supply says so, as soon as the plan with it is there. */
+static void
+test_estimate (void)
+{
+  g_autoptr (OxJob) job = ox_test_floor_rectangle (10, 8, "compact");
+  OxWindow *window = ox_ui_open (job);
+
+  go_to (window, "plan");
+  g_assert_cmpuint (count_children (find_expander (GTK_WIDGET (window), "Hours")), >, 5);
+  g_assert_cmpuint (count_children (find_expander (GTK_WIDGET (window), "Cautions")), >, 5);
+  g_assert_cmpuint (count_children (find_expander (GTK_WIDGET (window), "Wear parts")), ==, 5);
+  go_to (window, "machine");
+  type (window, "Cord length", "200");
+  go_to (window, "plan");
+  g_assert_nonnull (
+      strstr (gtk_expander_get_label (GTK_EXPANDER (find_expander (GTK_WIDGET (window), "Supply"))), "to look at"));
+  ox_ui_close (window);
+}
+
 int
 main (int argc, char **argv)
 {
   ox_ui_init (&argc, &argv);
+  g_test_add_func ("/app/panels/plan/what-it-takes", test_estimate);
   g_test_add_func ("/app/panels/machine", test_machine);
   g_test_add_func ("/app/panels/machine-wrong-figures", test_machine_wrong_figures);
   g_test_add_func ("/app/panels/machine-class", test_machine_class);

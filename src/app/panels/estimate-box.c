@@ -1,0 +1,169 @@
+/* Oxturn: app/panels/estimate-box
+ * SPDX-License-Identifier: GPL-3.0-or-later
+ */
+#include "app/panels/estimate-box.h"
+
+#include "app/rows.h"
+#include "estimate/cautions.h"
+
+#include <glib/gi18n-lib.h>
+
+typedef struct
+{
+  OxSession *session;  /* Borrowed */
+  const OxPlan *shown; /* Owned: the plan that the figures are of */
+  GtkBox *groups[OX_N_FIGURE_GROUPS];
+  GtkExpander *expanders[OX_N_FIGURE_GROUPS];
+  GtkBox *cautions;
+} EstimateBox;
+
+static void
+estimate_box_free (EstimateBox *self)
+{
+  g_clear_pointer (&self->shown, ox_plan_unref);
+  g_free (self);
+}
+
+static void
+clear (GtkBox *box)
+{
+  GtkWidget *child;
+
+  while ((child = gtk_widget_get_first_child (GTK_WIDGET (box))) != NULL)
+    gtk_box_remove (box, child);
+}
+
+static GtkWidget *
+make_text (const char *text, gboolean dim)
+{
+  GtkWidget *label = gtk_label_new (text);
+
+  gtk_label_set_xalign (GTK_LABEL (label), 0);
+  gtk_label_set_wrap (GTK_LABEL (label), TRUE);
+  gtk_label_set_wrap_mode (GTK_LABEL (label), PANGO_WRAP_WORD_CHAR);
+  gtk_label_set_max_width_chars (GTK_LABEL (label), dim ? 34 : 22);
+  gtk_widget_set_hexpand (label, TRUE);
+  if (dim)
+    gtk_widget_add_css_class (label, "dim-label");
+  return label;
+}
+
+/* Name and value on one line, below it what the figure rests on. */
+static GtkWidget *
+make_figure (const OxFigure *figure, OxUnits units)
+{
+  GtkWidget *box = gtk_box_new (GTK_ORIENTATION_VERTICAL, 0);
+  GtkWidget *line = gtk_box_new (GTK_ORIENTATION_HORIZONTAL, 6);
+  g_autofree char *text = ox_figure_value_text (figure, units);
+  GtkWidget *value = gtk_label_new (text);
+
+  gtk_widget_set_valign (value, GTK_ALIGN_START);
+  gtk_widget_add_css_class (value, "figure");
+  gtk_box_append (GTK_BOX (line), make_text (figure->label, FALSE));
+  if (figure->verdict == OX_VERDICT_WARN || figure->verdict == OX_VERDICT_STOP)
+    {
+      gboolean stop = figure->verdict == OX_VERDICT_STOP;
+      GtkWidget *mark = gtk_image_new_from_icon_name (stop ? "dialog-error-symbolic" : "dialog-warning-symbolic");
+
+      gtk_widget_set_tooltip_text (mark, stop ? _ ("Cannot stay like this") : _ ("To look at"));
+      gtk_widget_set_valign (mark, GTK_ALIGN_START);
+      gtk_box_append (GTK_BOX (line), mark);
+    }
+  gtk_box_append (GTK_BOX (line), value);
+  gtk_box_append (GTK_BOX (box), line);
+  if (*figure->assumption != '\0')
+    gtk_box_append (GTK_BOX (box), make_text (figure->assumption, TRUE));
+  return box;
+}
+
+static void
+show_cautions (EstimateBox *self, const OxEstimate *estimate)
+{
+  guint n;
+  const OxCaution *rows = ox_cautions_list (&n);
+
+  for (guint i = 0; i < n; i++)
+    if (ox_caution_applies (&rows[i], estimate))
+      {
+        gtk_box_append (self->cautions, make_text (_ (rows[i].text), TRUE));
+        gtk_widget_set_tooltip_text (gtk_widget_get_last_child (GTK_WIDGET (self->cautions)), rows[i].source);
+      }
+}
+
+/* How many figures of a group want a look stands behind its name, so that nothing is hidden by a closed group. */
+static void
+show_titles (EstimateBox *self, const guint *marked)
+{
+  for (guint g = 0; g < OX_N_FIGURE_GROUPS; g++)
+    {
+      const char *name = ox_estimate_group_name (g);
+      g_autofree char *title
+          = marked[g] > 0 ? g_strdup_printf ("%s (%u %s)", name, marked[g], _ ("to look at")) : g_strdup (name);
+
+      gtk_expander_set_label (self->expanders[g], title);
+    }
+}
+
+static void
+show_plan (EstimateBox *self, const OxPlan *plan)
+{
+  g_autoptr (OxEstimate) estimate = ox_estimate_new (plan, NULL);
+  guint marked[OX_N_FIGURE_GROUPS] = { 0 };
+
+  for (guint i = 0; i < estimate->figures->len; i++)
+    {
+      const OxFigure *figure = g_ptr_array_index (estimate->figures, i);
+
+      gtk_box_append (self->groups[figure->group], make_figure (figure, plan->job->units));
+      marked[figure->group] += figure->verdict == OX_VERDICT_WARN || figure->verdict == OX_VERDICT_STOP;
+    }
+  show_titles (self, marked);
+  show_cautions (self, estimate);
+}
+
+static void
+update (GtkWidget *root)
+{
+  EstimateBox *self = g_object_get_data (G_OBJECT (root), "ox-estimate");
+  const OxPlan *plan = ox_session_find_plan (self->session);
+
+  if (plan == self->shown || !gtk_widget_get_mapped (root))
+    return;
+  for (guint g = 0; g < OX_N_FIGURE_GROUPS; g++)
+    clear (self->groups[g]);
+  clear (self->cautions);
+  g_clear_pointer (&self->shown, ox_plan_unref);
+  if (plan != NULL)
+    {
+      self->shown = ox_plan_ref (plan);
+      show_plan (self, plan);
+    }
+}
+
+static GtkExpander *
+add_expander (GtkBox *root, const char *title, GtkBox **inside)
+{
+  GtkWidget *expander = gtk_expander_new (title);
+
+  *inside = GTK_BOX (gtk_box_new (GTK_ORIENTATION_VERTICAL, 6));
+  gtk_expander_set_child (GTK_EXPANDER (expander), GTK_WIDGET (*inside));
+  gtk_box_append (root, expander);
+  return GTK_EXPANDER (expander);
+}
+
+GtkWidget *
+ox_estimate_box_new (OxSession *session)
+{
+  GtkWidget *root = gtk_box_new (GTK_ORIENTATION_VERTICAL, 6);
+  EstimateBox *self = g_new0 (EstimateBox, 1);
+
+  self->session = session;
+  g_object_set_data_full (G_OBJECT (root), "ox-estimate", self, (GDestroyNotify) estimate_box_free);
+  for (guint g = 0; g < OX_N_FIGURE_GROUPS; g++)
+    self->expanders[g] = add_expander (GTK_BOX (root), ox_estimate_group_name (g), &self->groups[g]);
+  gtk_expander_set_expanded (self->expanders[OX_FIGURE_TIME], TRUE);
+  add_expander (GTK_BOX (root), _ ("Cautions"), &self->cautions);
+  g_signal_connect_object (session, "plan-changed", G_CALLBACK (update), root, G_CONNECT_SWAPPED);
+  g_signal_connect (root, "map", G_CALLBACK (update), NULL);
+  return root;
+}
