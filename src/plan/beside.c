@@ -4,6 +4,7 @@
 #include "plan/layout.h"
 
 #define MOST_WEDGE 0.03 /* m */
+#define MOST_ASIDE 1.5  /* blast widths: neighbours farther off are none */
 #define MOST_LOST 0.05  /* m of its length that a strip may lose when it is moved across */
 #define MOST_MISSED 2.0 /* shortest strips: a longer one is worth more than its neighbour's full overlap */
 #define LEAST_SLOT 0.25 /* m: shorter ones are crumbs */
@@ -19,12 +20,24 @@ typedef struct
   OxSpan shared;
 } Neighbour;
 
-/* FALSE when the draft is not parallel to within two degrees, not beside the stretch, or crosses it. */
+/* Whether the draft is so far off the stretch, or at such an angle, that a look at its place alone tells: most of a floor's strips are, and angles and
+ * turned corners take their time. */
+static gboolean
+is_far_off (const OxLayout *layout, const OxDraft *draft, const OxFrame *frame, double y, OxSpan x)
+{
+  const OxFrame *own = g_ptr_array_index (layout->frames, draft->frame);
+  if (own == frame)
+    return fabs (draft->y - y) > MOST_ASIDE * layout->machine->blast_width || draft->x0 > x.hi + OX_GRID || draft->x1 < x.lo - OX_GRID;
+  return fabs (own->sin_a * frame->cos_a - own->cos_a * frame->sin_a) > sin (NEARLY_PARALLEL) + 1e-9;
+}
+
+/* FALSE when the draft is not parallel to within two degrees, not beside the stretch, or crosses it. Nor need it say so of one farther aside than
+ * anybody asks for. */
 static gboolean
 lies_beside (const OxLayout *layout, const OxDraft *draft, const OxFrame *frame, double y, OxSpan x, Neighbour *out)
 {
   const OxFrame *own = g_ptr_array_index (layout->frames, draft->frame);
-  if (fabs (sin (own->angle - frame->angle)) > sin (NEARLY_PARALLEL))
+  if (is_far_off (layout, draft, frame, y, x) || fabs (sin (own->angle - frame->angle)) > sin (NEARLY_PARALLEL))
     return FALSE;
   OxPoint a = ox_frame_from_floor (frame, ox_frame_to_floor (own, (OxPoint) { draft->x0, draft->y }));
   OxPoint b = ox_frame_from_floor (frame, ox_frame_to_floor (own, (OxPoint) { draft->x1, draft->y }));
@@ -114,6 +127,17 @@ count_nose (Noses *noses, double gap, OxSpan shared, double most)
   noses->slot = MAX (noses->slot, gap);
 }
 
+/* Whether a look at the draft's place alone tells that it does not run square on to the stretch and within it. */
+static gboolean
+is_not_across (const OxLayout *layout, const OxDraft *draft, const OxFrame *frame, OxSpan x)
+{
+  const OxFrame *own = g_ptr_array_index (layout->frames, draft->frame);
+  double c = own->cos_a * frame->cos_a + own->sin_a * frame->sin_a, s = own->sin_a * frame->cos_a - own->cos_a * frame->sin_a;
+  double half = layout->machine->blast_length / 2, reach = layout->machine->blast_width / 2 + half + OX_GRID;
+  double start = (draft->x0 - half) * c - draft->y * s;
+  return fabs (c) > sin (NEARLY_PARALLEL) + 1e-9 || start + reach < x.lo || start - reach > x.hi;
+}
+
 double
 ox_layout_nose_shift (const OxLayout *layout, guint index, double y, OxSpan x, OxSpan *where)
 {
@@ -125,7 +149,7 @@ ox_layout_nose_shift (const OxLayout *layout, guint index, double y, OxSpan x, O
     {
       const OxDraft *draft = &g_array_index (layout->drafts, OxDraft, i);
       const OxFrame *own = g_ptr_array_index (layout->frames, draft->frame);
-      if (fabs (cos (own->angle - frame->angle)) > sin (NEARLY_PARALLEL))
+      if (is_not_across (layout, draft, frame, x) || fabs (cos (own->angle - frame->angle)) > sin (NEARLY_PARALLEL))
         continue;
       OxPoint a = ox_frame_from_floor (frame, ox_frame_to_floor (own, (OxPoint) { draft->x0 - half, draft->y }));
       OxPoint b = ox_frame_from_floor (frame, ox_frame_to_floor (own, (OxPoint) { draft->x1 + half, draft->y }));
@@ -167,7 +191,7 @@ gboolean
 ox_layout_cut_noses (OxLayout *layout)
 {
   gboolean any = FALSE;
-  for (guint i = 0; i < layout->drafts->len; i++)
+  for (guint i = 0; i < layout->drafts->len && !ox_run_cancelled (layout->run, NULL); i++)
     {
       OxDraft cut = g_array_index (layout->drafts, OxDraft, i);
       if (!cut_nose (layout, &cut))
@@ -262,7 +286,7 @@ void
 ox_layout_close_slots (OxLayout *layout)
 {
   const OxMachine *m = layout->machine;
-  for (guint i = 0; i < layout->drafts->len; i++)
+  for (guint i = 0; i < layout->drafts->len && !ox_run_cancelled (layout->run, NULL); i++)
     {
       const OxDraft *draft = &g_array_index (layout->drafts, OxDraft, i);
       double shift = draft->grid ? 0 : shift_of (layout, draft);
@@ -296,7 +320,7 @@ ox_layout_settle (OxLayout *layout)
   double most = m->blast_width - m->min_overlap;
   g_autoptr (GArray) counts = g_array_new (FALSE, FALSE, sizeof (guint));
   OxProfile profile = { .counts = counts };
-  for (guint i = layout->drafts->len; i > 0; i--)
+  for (guint i = layout->drafts->len; i > 0 && !ox_run_cancelled (layout->run, NULL); i--)
     {
       const OxDraft *draft = &g_array_index (layout->drafts, OxDraft, i - 1);
       double shift = draft->grid ? 0 : shift_of (layout, draft);

@@ -40,6 +40,7 @@ typedef enum
 
 typedef struct
 {
+  const OxRun *run;       /* (nullable): once cancelled, what is done to the layout may stop half way: it is then to be freed */
   const OxMachine *machine;
   const OxRegion *travel;
   const OxRegion *target; /* of the room */

@@ -321,6 +321,8 @@ make_plan (Making *making, OxRun *run)
   g_autoptr (OxRegion) limit = finding.limit;
   if (!finding.moved || limit == NULL)
     return FALSE;
+  if (ox_run_cancelled (run, NULL))
+    return FALSE;
   tell_carried (making, finding.carried);
   write_chalks (making);
   ox_run_step (run, N_("measuring edge work"), making_steps (making) - 1, making_steps (making));

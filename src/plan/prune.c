@@ -162,7 +162,7 @@ ox_layout_prune (OxLayout *layout)
 {
   g_autoptr (GArray) counts = g_array_new (FALSE, FALSE, sizeof (guint));
   OxProfile profile = { .counts = counts };
-  for (guint i = layout->drafts->len; i > 0; i--)
+  for (guint i = layout->drafts->len; i > 0 && !ox_run_cancelled (layout->run, NULL); i--)
     if (raster_share (layout, i - 1, &profile) < DOUBTFUL_SHARE && exact_share (layout, i - 1) < LEAST_SHARE && !ox_layout_joins (layout, i - 1))
       ox_layout_remove (layout, i - 1);
 }

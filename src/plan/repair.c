@@ -157,9 +157,11 @@ cover_box (OxLayout *layout, guint index, OxBox box)
 void
 ox_layout_repair (OxLayout *layout)
 {
+  if (ox_run_cancelled (layout->run, NULL))
+    return;
   g_autoptr (OxRegion) open = open_floor (layout);
   g_autoptr (OxRegion) thin = thin_parts (layout, open);
-  for (guint i = 0; i < thin->n_parts && !layout->one_heading; i++)
+  for (guint i = 0; i < thin->n_parts && !layout->one_heading && !ox_run_cancelled (layout->run, NULL); i++)
     {
       g_autoptr (OxRegion) part = ox_region_get_part (thin, i);
       OxBox box = OX_BOX_EMPTY;

@@ -153,6 +153,8 @@ try_work (OxLayout *layout, const OxWays *ways, const OxRun *run, double *labour
   if (!finished)
     return FALSE;
   drop_pockets (layout, ways);
+  if (ox_run_cancelled (run, NULL))
+    return FALSE;
   g_autoptr (GArray) legs = ox_legs_new (layout, ways);
   *labour = strip_seconds (layout) + ox_cover_left (layout->cover) * ox_layout_hand_seconds (layout)
             + ox_order_legs (legs, layout->machine, run);
@@ -215,6 +217,7 @@ try_one (guint i, gpointer data)
   const Trials *trials = data;
   Trial *trial = &g_array_index (trials->trials, Trial, i);
   g_autoptr (OxLayout) layout = ox_layout_new (trials->floor, trials->room, trials->job, trial->angle, trial->work);
+  layout->run = trials->run;
   if (try_work (layout, trials->ways, trials->run, &trial->labour))
     trial->layout = g_steal_pointer (&layout);
 }

@@ -68,7 +68,7 @@ trim_all (OxLayout *layout, OxStripKind kind)
 {
   g_autoptr (GArray) counts = g_array_new (FALSE, FALSE, sizeof (guint));
   OxProfile profile = { .counts = counts };
-  for (guint i = 0; i < layout->drafts->len;)
+  for (guint i = 0; i < layout->drafts->len && !ox_run_cancelled (layout->run, NULL);)
     {
       OxDraft *draft = &g_array_index (layout->drafts, OxDraft, i);
       OxBand band = ox_layout_band (layout, draft);
