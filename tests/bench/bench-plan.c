@@ -26,7 +26,8 @@ peak_mb (void)
   return (double) usage.ru_maxrss / 1024;
 }
 
-static void
+/* Returns: strips of the plan */
+static guint
 run (const OxJob *job, const char *name)
 {
   g_autoptr (GError) error = NULL;
@@ -36,7 +37,7 @@ run (const OxJob *job, const char *name)
   if (plan == NULL)
     {
       g_print ("%-28s %s\n", name, error->message);
-      return;
+      return 0;
     }
   guint kinds[3] = { 0, 0, 0 };
   for (guint i = 0; i < plan->n_moves; i++)
@@ -47,6 +48,7 @@ run (const OxJob *job, const char *name)
            kinds[OX_MOVE_WALK], t->edge_m2, t->edge_limit_m2,
            t->blasted_m2 > 0 ? 100 * t->double_m2 / t->blasted_m2 : 0, t->labour_hours, t->ideal_hours,
            t->ideal_hours > 0 ? t->labour_hours / t->ideal_hours : 0, ms, peak_mb ());
+  return t->strips;
 }
 
 static void
@@ -91,6 +93,39 @@ run_made (const char *machine)
   run (s, "slanted 265 m2");
 }
 
+/* Processor time of the program so far, in seconds: what others do on the machine matters less than by the clock. */
+static double
+processor_seconds (void)
+{
+  struct rusage usage;
+  getrusage (RUSAGE_SELF, &usage);
+  return (double) (usage.ru_utime.tv_sec + usage.ru_stime.tv_sec)
+         + (double) (usage.ru_utime.tv_usec + usage.ru_stime.tv_usec) / 1e6;
+}
+
+/* Halls of 6,250, 25,000 and 100,000 m2 with about as many columns an area: how much faster than the strips the time grows. */
+static void
+run_scale (void)
+{
+  static const double halls[][2] = { { 100, 62.5 }, { 200, 125 }, { 400, 250 } };
+  double before = 0;
+  guint strips_before = 0;
+  char name[64];
+  for (guint i = 0; i < G_N_ELEMENTS (halls); i++)
+    {
+      g_autoptr (OxJob) job = ox_test_floor_columns (halls[i][0], halls[i][1], 0.5, 14.14, "compact");
+      double start = processor_seconds ();
+      g_snprintf (name, sizeof name, "%g x %g, %u columns", halls[i][0], halls[i][1], job->n_obstacles);
+      guint strips = run (job, name);
+      double seconds = processor_seconds () - start;
+      if (i > 0)
+        g_print ("  %.2f times the strips, %.2f times the processor time: %.2f times faster growth\n",
+                 (double) strips / strips_before, seconds / before, seconds / before * strips_before / strips);
+      before = seconds;
+      strips_before = strips;
+    }
+}
+
 static void
 run_folder (const char *variable, const char *machine)
 {
@@ -116,5 +151,6 @@ main (int argc, char **argv)
       run_folder ("OXTURN_FLOORS", machines[i]);
       run_folder ("OXTURN_BENCH_FLOORS", machines[i]);
     }
+  run_scale ();
   return 0;
 }
