@@ -1,6 +1,7 @@
 /* Oxturn: tools/select - choose, move, reshape, delete.
  * SPDX-License-Identifier: GPL-3.0-or-later
  */
+#include "job/corner.h"
 #include "job/edit.h"
 #include "session/selection.h"
 #include "tools/pick.h"
@@ -153,6 +154,16 @@ split_side (Select *self, const OxScene *scene, OxPoint at, OxToolAnswer *answer
 }
 
 static void
+remove_corner (Select *self, const OxScene *scene, OxToolAnswer *answer)
+{
+  g_autoptr (GError) error = NULL;
+  OxJob *job = ox_edit_corner_removed (scene->job, self->id, self->index, &error);
+
+  ox_tool_answer_edit (answer, job, error, _ ("Delete Corner"), self->id);
+  select_cancel (&self->base);
+}
+
+static void
 select_press (OxTool *tool, const OxScene *scene, const OxPointer *pointer, OxToolAnswer *answer)
 {
   Select *self = (Select *) tool;
@@ -163,6 +174,8 @@ select_press (OxTool *tool, const OxScene *scene, const OxPointer *pointer, OxTo
     {
       self->mode = PRESSED;
       self->next = HANDLE;
+      if (pointer->clicks == 2)
+        remove_corner (self, scene, answer);
     }
   else if ((pointer->hold & OX_HOLD_SHIFT) == 0 && find_side (scene, pointer->at, &self->id, &self->index))
     {
@@ -533,7 +546,7 @@ select_hint (const OxTool *tool)
       break;
     }
   if (self->over_handle)
-    return _ ("Drag to reshape.");
+    return _ ("Drag to reshape. A double click deletes the corner.");
   return _ ("Click to select, Shift to add. Drag what is selected to move it. Double-click a side to add a corner.");
 }
 

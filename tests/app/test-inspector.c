@@ -187,6 +187,22 @@ test_follows_undo (void)
   ox_ui_close (window);
 }
 
+/* A corner without a pointer: divided in its middle, moved by a figure, taken away again. */
+static void
+test_corners (void)
+{
+  set_up (NULL);
+  g_signal_emit_by_name (ox_ui_find (GTK_WIDGET (window), GTK_TYPE_BUTTON, "Add Corner"), "clicked");
+  g_assert_cmpuint (room ()->ring->n, ==, 5);
+  g_assert_cmpfloat (room ()->ring->points[1].x, ==, 5);
+  type ("Starts at x", "-1");
+  g_assert_cmpfloat (room ()->ring->points[0].x, ==, -1);
+  g_signal_emit_by_name (ox_ui_find (GTK_WIDGET (window), GTK_TYPE_BUTTON, "Delete Corner"), "clicked");
+  g_assert_cmpuint (room ()->ring->n, ==, 4);
+  g_assert_cmpfloat (room ()->ring->points[0].x, ==, 5);
+  ox_ui_close (window);
+}
+
 int
 main (int argc, char **argv)
 {
@@ -196,5 +212,6 @@ main (int argc, char **argv)
   g_test_add_func ("/app/inspector/obstacle", test_obstacle);
   g_test_add_func ("/app/inspector/small-items", test_small_items);
   g_test_add_func ("/app/inspector/follows-undo", test_follows_undo);
+  g_test_add_func ("/app/inspector/corners", test_corners);
   return g_test_run ();
 }

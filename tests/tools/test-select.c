@@ -221,6 +221,26 @@ test_delete_in_mid_drag (void)
     }
 }
 
+/* A double click on a corner takes it away; the last three stay. */
+static void
+test_double_click_deletes_corner (void)
+{
+  g_autoptr (OxHand) hand = new_hand ();
+
+  ox_hand_click (hand, 1, 1);
+  ox_hand_press (hand, 10, 8, OX_HOLD_NONE, 1);
+  ox_hand_release (hand, 10, 8, OX_HOLD_NONE);
+  g_assert_cmpuint (hand->edits, ==, 0);
+  ox_hand_press (hand, 10, 8, OX_HOLD_NONE, 2);
+  ox_hand_release (hand, 10, 8, OX_HOLD_NONE);
+  g_assert_cmpuint (hand->edits, ==, 1);
+  g_assert_cmpuint (hand->job->rooms[0]->ring->n, ==, 3);
+  g_assert_cmpfloat_with_epsilon (ox_ring_area (hand->job->rooms[0]->ring), 40, 1e-9);
+  ox_hand_press (hand, 0, 0, OX_HOLD_NONE, 2);
+  g_assert_nonnull (hand->refusal);
+  g_assert_cmpuint (hand->edits, ==, 1);
+}
+
 int
 main (int argc, char **argv)
 {
@@ -238,5 +258,6 @@ main (int argc, char **argv)
   g_test_add_func ("/tools/select/nudge", test_nudge);
   g_test_add_func ("/tools/select/delete", test_delete);
   g_test_add_func ("/tools/select/delete-in-mid-drag", test_delete_in_mid_drag);
+  g_test_add_func ("/tools/select/double-click-deletes-corner", test_double_click_deletes_corner);
   return g_test_run ();
 }

@@ -3,6 +3,7 @@
  */
 #include "app/inspector/section.h"
 
+#include "job/corner.h"
 #include "job/edit.h"
 #include "session/selection.h"
 #include "tools/pick.h"
@@ -145,6 +146,56 @@ corner_cb (OxField *field, SideSection *self)
   ox_section_take (self->base.session, job, error, _ ("Move Corner"), field);
 }
 
+/* In the middle of the side; from there it is dragged, or its place is typed. */
+static void
+add_corner_cb (SideSection *self)
+{
+  const OxRoom *room;
+  guint side;
+  g_autoptr (GError) error = NULL;
+  OxPoint middle;
+  OxJob *job;
+
+  if (!current (self, &room, &side))
+    return;
+  middle = ox_point_scale (ox_point_add (room->ring->points[side], room->ring->points[(side + 1) % room->ring->n]), 0.5);
+  job = ox_edit_corner_added (ox_session_get_job (self->base.session), room->id, side, middle, &error);
+  ox_section_take (self->base.session, job, error, _ ("Add Corner"), self->x);
+}
+
+/* The corner where the side starts. */
+static void
+delete_corner_cb (SideSection *self)
+{
+  const OxRoom *room;
+  guint side;
+  g_autoptr (GError) error = NULL;
+  OxJob *job;
+
+  if (!current (self, &room, &side))
+    return;
+  job = ox_edit_corner_removed (ox_session_get_job (self->base.session), room->id, side, &error);
+  ox_section_take (self->base.session, job, error, _ ("Delete Corner"), self->x);
+}
+
+static GtkWidget *
+make_corner_buttons (SideSection *self)
+{
+  GtkWidget *row = gtk_box_new (GTK_ORIENTATION_HORIZONTAL, 6);
+  GtkWidget *add = gtk_button_new_with_label (_ ("Add Corner"));
+  GtkWidget *remove = gtk_button_new_with_label (_ ("Delete Corner"));
+
+  gtk_accessible_update_property (GTK_ACCESSIBLE (add), GTK_ACCESSIBLE_PROPERTY_LABEL, _ ("Add Corner"), -1);
+  gtk_accessible_update_property (GTK_ACCESSIBLE (remove), GTK_ACCESSIBLE_PROPERTY_LABEL, _ ("Delete Corner"), -1);
+  gtk_widget_set_tooltip_text (add, _ ("Divides the side in its middle"));
+  gtk_widget_set_tooltip_text (remove, _ ("Deletes the corner where the side starts"));
+  g_signal_connect_swapped (add, "clicked", G_CALLBACK (add_corner_cb), self);
+  g_signal_connect_swapped (remove, "clicked", G_CALLBACK (delete_corner_cb), self);
+  gtk_box_append (GTK_BOX (row), add);
+  gtk_box_append (GTK_BOX (row), remove);
+  return row;
+}
+
 GtkWidget *
 ox_side_section_new (OxSession *session)
 {
@@ -162,6 +213,7 @@ ox_side_section_new (OxSession *session)
   self->length = ox_rows_add_field (self->base.rows, OX_FIELD_LENGTH, _ ("_Length"));
   self->x = ox_rows_add_field (self->base.rows, OX_FIELD_LENGTH, _ ("Starts at x"));
   self->y = ox_rows_add_field (self->base.rows, OX_FIELD_LENGTH, _ ("Starts at y"));
+  ox_rows_add_wide (self->base.rows, make_corner_buttons (self));
   g_signal_connect (self->number, "value-changed", G_CALLBACK (number_cb), self);
   g_signal_connect (self->kind, "notify::selected", G_CALLBACK (kind_cb), self);
   g_signal_connect (self->keep_back, "commit", G_CALLBACK (keep_back_cb), self);
