@@ -2,11 +2,13 @@
  * SPDX-License-Identifier: GPL-3.0-or-later
  */
 #include "drawing/drawing.h"
+#include "drawing/clip.h"
 #include "drawing/text.h"
 
 /* Elements that follow each other lie near each other (strips of a lane, sides of a room), so a box around each run of
  * them is all the index that culling needs. */
 #define PACK 32
+#define EVERYWHERE ((OxBox){ -INFINITY, -INFINITY, INFINITY, INFINITY })
 
 typedef struct
 {
@@ -24,6 +26,7 @@ struct _OxDrawingBuilder
   guint layer;
   const char *item;
   double from_mm;
+  OxBox clip; /* of drawings that are copied */
 };
 
 OxDrawing *
@@ -159,6 +162,7 @@ ox_drawing_builder_new (void)
   builder->points = g_array_new (FALSE, FALSE, sizeof (OxPoint));
   builder->strings = g_string_chunk_new (4096);
   builder->scale = 1;
+  builder->clip = EVERYWHERE;
   builder->item = "";
   return builder;
 }
@@ -280,6 +284,12 @@ ox_drawing_builder_item (OxDrawingBuilder *builder, const char *id, double from_
   builder->from_mm = from_mm;
 }
 
+void
+ox_drawing_builder_clip (OxDrawingBuilder *builder, const OxBox *box)
+{
+  builder->clip = box != NULL ? *box : EVERYWHERE;
+}
+
 static OxPoint
 placed (const OxDrawingBuilder *builder, OxPoint p)
 {
@@ -393,10 +403,66 @@ ox_drawing_builder_text (OxDrawingBuilder *builder, OxTextLook look, OxPoint at,
   g_array_append_val (builder->elements, element);
 }
 
+/* append_line_within: the runs of a line that lie in the builder's clip, each a trace of its own */
+static void
+append_line_within (OxDrawingBuilder *builder, OxElement *path, const OxPoint *points, guint n)
+{
+  g_autoptr (GArray) run = g_array_new (FALSE, FALSE, sizeof (OxPoint));
+  for (guint i = 0; i + 1 < n; i++)
+    {
+      OxPoint a = points[i], b = points[i + 1];
+      if (ox_clip_line (&a, &b, builder->clip))
+        {
+          if (run->len == 0)
+            g_array_append_val (run, a);
+          g_array_append_val (run, b);
+          if (b.x == points[i + 1].x && b.y == points[i + 1].y && i + 2 < n)
+            continue;
+        }
+      if (run->len >= 2)
+        append_trace (builder, path, (const OxPoint *) (gpointer) run->data, run->len);
+      g_array_set_size (run, 0);
+    }
+}
+
+/* copy_path: FALSE when nothing of it lies in the builder's clip */
+static gboolean
+copy_path (OxDrawingBuilder *builder, OxElement *to, const OxDrawing *drawing, const OxElement *from)
+{
+  OxBox box = from->box, clip = builder->clip;
+  gboolean whole = box.x0 >= clip.x0 && box.x1 <= clip.x1 && box.y0 >= clip.y0 && box.y1 <= clip.y1;
+  g_autoptr (GArray) ring = g_array_new (FALSE, FALSE, sizeof (OxPoint));
+  to->path.first_trace = builder->traces->len;
+  to->path.n_traces = 0;
+  for (guint t = 0; t < from->path.n_traces; t++)
+    {
+      const OxTrace *trace = &drawing->traces[from->path.first_trace + t];
+      const OxPoint *points = drawing->points + trace->start;
+      if (whole)
+        append_trace (builder, to, points, trace->n);
+      else if (from->path.no_fill)
+        append_line_within (builder, to, points, trace->n);
+      else
+        {
+          ox_clip_ring (ring, points, trace->n, clip);
+          if (ring->len > 0)
+            append_trace (builder, to, (const OxPoint *) (gpointer) ring->data, ring->len);
+        }
+    }
+  return to->path.n_traces > 0;
+}
+
+static gboolean
+is_in (OxPoint p, OxBox box)
+{
+  return p.x >= box.x0 && p.x <= box.x1 && p.y >= box.y0 && p.y <= box.y1;
+}
+
 void
 ox_drawing_builder_drawing (OxDrawingBuilder *builder, const OxDrawing *drawing)
 {
-  for (guint i = 0; i < drawing->n_elements; i++)
+  for (guint i = ox_drawing_next_in (drawing, builder->clip, 0); i < drawing->n_elements;
+       i = ox_drawing_next_in (drawing, builder->clip, i + 1))
     {
       const OxElement *from = &drawing->elements[i];
       const OxLayer *layer = &drawing->layers[from->layer];
@@ -406,23 +472,20 @@ ox_drawing_builder_drawing (OxDrawingBuilder *builder, const OxDrawing *drawing)
       to.id = g_string_chunk_insert_const (builder->strings, from->id);
       to.from_mm = from->from_mm / builder->scale;
       to.box = OX_BOX_EMPTY;
-      ox_box_add (&to.box, placed (builder, (OxPoint){ from->box.x0, from->box.y0 }));
-      ox_box_add (&to.box, placed (builder, (OxPoint){ from->box.x1, from->box.y1 }));
-      if (to.kind == OX_ELEMENT_MARK)
-        to.mark.at = placed (builder, from->mark.at);
-      else if (to.kind == OX_ELEMENT_TEXT)
+      if (to.kind == OX_ELEMENT_PATH && !copy_path (builder, &to, drawing, from))
+        continue;
+      if (to.kind != OX_ELEMENT_PATH)
         {
-          to.text.at = placed (builder, from->text.at);
-          to.text.text = g_string_chunk_insert_const (builder->strings, from->text.text);
-        }
-      else
-        {
-          to.path.first_trace = builder->traces->len;
-          to.path.n_traces = 0;
-          for (guint t = 0; t < from->path.n_traces; t++)
+          OxPoint at = to.kind == OX_ELEMENT_MARK ? from->mark.at : from->text.at;
+          if (!is_in (at, builder->clip))
+            continue;
+          ox_box_add (&to.box, placed (builder, at));
+          if (to.kind == OX_ELEMENT_MARK)
+            to.mark.at = placed (builder, at);
+          else
             {
-              const OxTrace *trace = &drawing->traces[from->path.first_trace + t];
-              append_trace (builder, &to, drawing->points + trace->start, trace->n);
+              to.text.at = placed (builder, at);
+              to.text.text = g_string_chunk_insert_const (builder->strings, from->text.text);
             }
         }
       g_array_append_val (builder->elements, to);

@@ -122,6 +122,10 @@ void ox_drawing_builder_polyline (OxDrawingBuilder *builder, OxStyle style, cons
 void ox_drawing_builder_line (OxDrawingBuilder *builder, OxStyle style, OxPoint a, OxPoint b);
 void ox_drawing_builder_box (OxDrawingBuilder *builder, OxStyle style, OxBox box);
 
+/* ox_drawing_builder_clip: ox_drawing_builder_drawing() copies only what lies in @box, in units of the drawing copied; paths are cut, texts
+ * and marks stay or go with their place. @box (nullable): everything again */
+void ox_drawing_builder_clip (OxDrawingBuilder *builder, const OxBox *box);
+
 /* ox_drawing_builder_drawing: all of another drawing, layers and items too, its places put where the builder's place says */
 void ox_drawing_builder_drawing (OxDrawingBuilder *builder, const OxDrawing *drawing);
 

@@ -53,6 +53,9 @@ static const OxStyleSpec styles[OX_N_STYLES] = {
   [OX_STYLE_HEAD] = { "head", { 0xe9e6dd, 0x333b40 }, { NONE, NONE }, 0, SOLID_LINE, NO_HATCH },
   [OX_STYLE_ACCENT] = { "accent", { 0x7b2d26, 0xffa08f }, { 0x7b2d26, 0xffa08f }, 0.5, SOLID_LINE, NO_HATCH },
   [OX_STYLE_BAR] = { "bar", { 0x1b2730, 0xe8edf0 }, { 0x1b2730, 0xe8edf0 }, 0.18, SOLID_LINE, NO_HATCH },
+  [OX_STYLE_MATCH] = { "match", { NONE, NONE }, { 0x1b2730, 0xe8edf0 }, 0.7, DASH_DOTTED, NO_HATCH },
+  [OX_STYLE_HERE]
+  = { "here", { 0xe9e6dd, 0x333b40 }, { 0x1b2730, 0xe8edf0 }, 0.18, SOLID_LINE, 0.13, { 45, 1.2, FALSE } },
 };
 
 const OxStyleSpec *

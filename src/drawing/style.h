@@ -49,6 +49,8 @@ typedef enum
   OX_STYLE_HEAD,        /* ground of a table's head */
   OX_STYLE_ACCENT,
   OX_STYLE_BAR,         /* filled parts of the scale bar */
+  OX_STYLE_MATCH,       /* where the drawing goes on on another sheet */
+  OX_STYLE_HERE,        /* on a key plan: what this sheet shows */
   OX_N_STYLES
 } OxStyle;
 

@@ -17,7 +17,8 @@ typedef enum
   ROW_TEXT,
   ROW_SAMPLE,
   ROW_MARK,
-  ROW_BLANKS
+  ROW_BLANKS,
+  ROW_DRAWING
 } RowKind;
 
 typedef struct
@@ -29,6 +30,8 @@ typedef struct
   gboolean strong, filled, more;   /* more: the text goes on in the next row, and must not be parted from it */
   OxStyle style;
   OxMarkKind mark;
+  const OxDrawing *drawing;
+  double height_mm; /* ROW_DRAWING */
 } Row;
 
 struct _OxBlock
@@ -36,7 +39,7 @@ struct _OxBlock
   char *title;
   double width_mm, body_mm;
   OxColumn columns[OX_BLOCK_COLUMNS];
-  guint n_columns;
+  guint n_columns, n_by_hand;
   gboolean has_head, foot;
   guint head_lines;
   GArray *rows;
@@ -48,6 +51,7 @@ clear_row (gpointer data)
   Row *row = data;
   for (guint i = 0; i < OX_BLOCK_COLUMNS; i++)
     g_free (row->cells[i]);
+  g_clear_pointer (&row->drawing, ox_drawing_unref);
 }
 
 OxBlock *
@@ -164,6 +168,12 @@ ox_block_set_columns (OxBlock *block, const OxColumn *columns, guint n)
 }
 
 void
+ox_block_set_by_hand (OxBlock *block, guint n)
+{
+  block->n_by_hand = n;
+}
+
+void
 ox_block_add_cells (OxBlock *block, gboolean strong, ...)
 {
   Row row = { .kind = ROW_CELLS, .strong = strong };
@@ -233,6 +243,13 @@ ox_block_add_blank (OxBlock *block, const char *label, double share, gboolean la
 }
 
 void
+ox_block_add_drawing (OxBlock *block, const OxDrawing *drawing, double height_mm)
+{
+  Row row = { .kind = ROW_DRAWING, .drawing = ox_drawing_ref (drawing), .height_mm = height_mm };
+  g_array_append_val (block->rows, row);
+}
+
+void
 ox_block_set_foot (OxBlock *block)
 {
   block->foot = TRUE;
@@ -275,10 +292,18 @@ row_height (const OxBlock *block, const Row *row)
       return MAX (cell_height (row->lines, block->body_mm) + 0.2 * block->body_mm, 4.6);
     case ROW_BLANKS:
       return BLANK_HEIGHT_MM;
+    case ROW_DRAWING:
+      return row->height_mm;
     case ROW_CELLS:
     default:
       return cell_height (MAX (row->lines, 1), block->body_mm);
     }
+}
+
+void
+ox_block_drop (OxBlock *block, guint n)
+{
+  g_array_remove_range (block->rows, 0, MIN (n, block->rows->len));
 }
 
 guint
@@ -315,6 +340,8 @@ append_cells (const OxBlock *block, OxDrawingBuilder *builder, OxPoint corner, c
                                           : x + width / 2;
       OxTextLook look = { OX_STYLE_INK, block->body_mm, 0, align, TRUE, row->strong, 0, FALSE };
       append_lines (builder, look, (OxPoint){ at, corner.y - height / 2 }, row->cells[i]);
+      if (i + block->n_by_hand >= block->n_columns && !row->strong)
+        ox_drawing_builder_box (builder, OX_STYLE_RULE, (OxBox){ x, corner.y - height, x + width, corner.y });
     }
   OxPoint left = { corner.x, corner.y - height }, right = { corner.x + block->width_mm, left.y };
   ox_drawing_builder_line (builder, OX_STYLE_RULE, left, right);
@@ -375,6 +402,12 @@ append_row (const OxBlock *block, OxDrawingBuilder *builder, OxPoint corner, con
       break;
     case ROW_BLANKS:
       append_blanks (block, builder, corner, row);
+      break;
+    case ROW_DRAWING:
+      ox_drawing_builder_place (builder, (OxPoint){ corner.x, corner.y - row->height_mm }, 1);
+      ox_drawing_builder_drawing (builder, row->drawing);
+      ox_drawing_builder_place (builder, (OxPoint){ 0, 0 }, 1);
+      ox_drawing_builder_layer (builder, "tables", "");
       break;
     case ROW_CELLS:
     default:

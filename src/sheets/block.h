@@ -26,6 +26,9 @@ void ox_block_free (OxBlock *block);
 /* ox_block_set_columns: at most OX_BLOCK_COLUMNS, copied; a column too narrow for a word of its title takes from the others; a head with their titles follows the block's title where one has any */
 void ox_block_set_columns (OxBlock *block, const OxColumn *columns, guint n);
 
+/* ox_block_set_by_hand: the last @n columns are filled in by hand: their cells are outlined, in rows that are no sums */
+void ox_block_set_by_hand (OxBlock *block, guint n);
+
 /* ox_block_add_cells: a row with one text a column, wrapped where it is too long; @strong: a sum */
 void ox_block_add_cells (OxBlock *block, gboolean strong, ...) G_GNUC_NULL_TERMINATED;
 
@@ -41,12 +44,18 @@ void ox_block_add_mark (OxBlock *block, OxStyle style, OxMarkKind kind, const ch
 /* ox_block_add_blank: a cell with a label that is filled in by hand; @share of the width, several stand side by side up to 1 */
 void ox_block_add_blank (OxBlock *block, const char *label, double share, gboolean last);
 
+/* ox_block_add_drawing: @drawing: in mm, its lower left corner at the origin; @height_mm: of the row that it stands in */
+void ox_block_add_drawing (OxBlock *block, const OxDrawing *drawing, double height_mm);
+
 /* ox_block_set_foot: the block stands at the bottom of the page's last column, whichever others find no room; one in a flow */
 void ox_block_set_foot (OxBlock *block);
 gboolean ox_block_is_foot (const OxBlock *block);
 
 /* ox_block_get_n_rows: lines of wrapped texts each count as one; a block without rows is not worth its head */
 guint ox_block_get_n_rows (const OxBlock *block);
+
+/* ox_block_drop: takes the first @n rows away */
+void ox_block_drop (OxBlock *block, guint n);
 
 /* ox_block_fit:
  * @from: first row

@@ -1,16 +1,14 @@
 /* Oxturn: sheets/crew - the crew drawing: what a crew follows on the floor.
  * SPDX-License-Identifier: GPL-3.0-or-later
  */
+#include "sheets/crew.h"
+#include "base/number.h"
 #include "base/words.h"
 #include "sheets/draft.h"
 #include "sheets/floor.h"
 #include "sheets/measure.h"
+#include "sheets/split.h"
 #include "sheets/tags.h"
-
-#define AROUND_MM 22.0 /* tags and their leaders */
-#define CREW_LAYERS                                                                                                    \
-  (OX_FLOOR_OUTLINE | OX_FLOOR_OBSTACLES | OX_FLOOR_STRIPS | OX_FLOOR_NUMBERS | OX_FLOOR_ZONES | OX_FLOOR_EDGE_WORK    \
-   | OX_FLOOR_STATIONS | OX_FLOOR_NAMES | OX_FLOOR_WALKS)
 
 static const char *
 room_name (const OxRoom *room)
@@ -18,8 +16,8 @@ room_name (const OxRoom *room)
   return room->name[0] != '\0' ? room->name : room->id;
 }
 
-static OxBlock *
-order_block (const OxSheetRun *run)
+OxBlock *
+ox_crew_order_new (const OxSheetRun *run)
 {
   const OxTotals *totals = &run->plan->totals;
   const OxMachine *machine = run->job->machine;
@@ -31,10 +29,10 @@ order_block (const OxSheetRun *run)
   g_autofree char *overlap = ox_units_length_text (units, machine->min_overlap, TRUE);
   g_autofree char *settings
       = g_strdup_printf (_ ("%s at %s, blast width %s, overlap %s or more."), machine->name, speed, width, overlap);
-  g_autofree char *amount
-      = g_strdup_printf (ox_words_count ("%u strip and %u edge areas: about %s hours, edge work counted.",
-                                   "%u strips and %u edge areas: about %s hours, edge work counted.", totals->strips),
-                         totals->strips, run->plan->n_edges, hours);
+  g_autofree char *amount = g_strdup_printf (
+      ox_words_count ("%u strip and %u edge areas: about %s hours, edge work counted.",
+                      "%u strips and %u edge areas: about %s hours, edge work counted.", totals->strips),
+      totals->strips, run->plan->n_edges, hours);
   const char *const steps[] = {
     _ ("Snap the chalk lines from the base walls. The middle of the pattern follows them."),
     _ ("Start at strip 1, at the flag. Follow the numbers; arrows stand where a strip stops."),
@@ -50,8 +48,43 @@ order_block (const OxSheetRun *run)
   return block;
 }
 
-static OxBlock *
-chalk_block (const OxSheetRun *run)
+/* a field: strips that follow each other in one room, of one kind and along one line */
+static gboolean
+is_same_field (const OxStrip *a, const OxStrip *b)
+{
+  double turn = fabs (remainder (a->heading - b->heading, G_PI));
+  return a->room == b->room && a->kind == b->kind && turn < 1e-3;
+}
+
+OxBlock *
+ox_crew_fields_new (const OxSheetRun *run)
+{
+  const OxColumn columns[] = { { _ ("Strips"), 0.2, OX_ALIGN_START }, { _ ("Room"), 0.22, OX_ALIGN_START },
+                               { _ ("Heading"), 0.18, OX_ALIGN_END }, { _ ("Done"), 0.12, OX_ALIGN_START },
+                               { _ ("Date"), 0.14, OX_ALIGN_START },  { _ ("Init."), 0.14, OX_ALIGN_START } };
+  OxBlock *block = ox_block_new (_ ("Fields in order"), run->form.block_mm, run->form.body_mm);
+  ox_block_set_columns (block, columns, G_N_ELEMENTS (columns));
+  ox_block_set_by_hand (block, 3);
+  const OxPlan *plan = run->plan;
+  for (guint i = 0, end; i < plan->n_strips; i = end)
+    {
+      const OxStrip *first = &plan->strips[i];
+      for (end = i + 1; end < plan->n_strips && is_same_field (first, &plan->strips[end]);)
+        end++;
+      const char *cross = first->kind == OX_STRIP_CROSSWISE ? " \xc3\x97" : "";
+      g_autofree char *strips
+          = end - i > 1 ? g_strdup_printf ("%u \xe2\x80\x93 %u%s", first->order, plan->strips[end - 1].order, cross)
+                        : g_strdup_printf ("%u%s", first->order, cross);
+      double turn = first->heading * 180 / G_PI;
+      g_autofree char *degrees = ox_words_number (turn < -1e-9 ? turn + 360 : turn, 1);
+      g_autofree char *heading = g_strconcat (degrees, "\xc2\xb0", NULL);
+      ox_block_add_cells (block, FALSE, strips, room_name (run->job->rooms[first->room]), heading, "", "", "", NULL);
+    }
+  return block;
+}
+
+OxBlock *
+ox_crew_chalk_new (const OxSheetRun *run)
 {
   const OxColumn columns[] = { { _ ("Room"), 0.26, OX_ALIGN_START },
                                { _ ("Heading"), 0.2, OX_ALIGN_END },
@@ -95,34 +128,46 @@ cause_text (OxCause cause)
     }
 }
 
-OxBlock *
-ox_edge_table_new (const OxSheetRun *run)
+/* add_edge: a row of the table; a row with the name of its room stands before the first area of each */
+static void
+add_edge (const OxSheetRun *run, OxBlock *block, const OxEdge *edge, guint *room)
 {
-  const OxColumn columns[] = { { _ ("Id"), 0.14, OX_ALIGN_START },
-                               { _ ("Where"), 0.42, OX_ALIGN_START },
-                               { _ ("Area"), 0.22, OX_ALIGN_END },
-                               { _ ("Length"), 0.22, OX_ALIGN_END } };
+  if (run->job->n_rooms > 1 && *room != edge->room)
+    ox_block_add_cells (block, TRUE, "", room_name (run->job->rooms[edge->room]), "", "", "", "", "", NULL);
+  *room = edge->room;
+  g_autofree char *area = ox_measure_area (run->job->units, edge->area);
+  g_autofree char *length = ox_measure_length (run->job->units, edge->length);
+  ox_block_add_cells (block, FALSE, edge->id, cause_text (edge->cause), area, length, "", "", "", NULL);
+}
+
+OxBlock *
+ox_edge_table_new_some (const OxSheetRun *run, const guint *which, guint n)
+{
+  const OxColumn columns[] = { { _ ("Id"), 0.11, OX_ALIGN_START },   { _ ("Cause"), 0.19, OX_ALIGN_START },
+                               { _ ("Area"), 0.17, OX_ALIGN_END },   { _ ("Length"), 0.17, OX_ALIGN_END },
+                               { _ ("Done"), 0.11, OX_ALIGN_START }, { _ ("Date"), 0.13, OX_ALIGN_START },
+                               { _ ("Init."), 0.12, OX_ALIGN_START } };
   OxBlock *block = ox_block_new (_ ("Edge work"), run->form.block_mm, run->form.body_mm);
   ox_block_set_columns (block, columns, G_N_ELEMENTS (columns));
-  for (guint i = 0; i < run->plan->n_edges; i++)
-    {
-      const OxEdge *edge = &run->plan->edges[i];
-      g_autofree char *area = ox_measure_area (run->job->units, edge->area);
-      g_autofree char *length = ox_measure_length (run->job->units, edge->length);
-      g_autofree char *where
-          = run->job->n_rooms > 1
-                ? g_strdup_printf ("%s, %s", room_name (run->job->rooms[edge->room]), cause_text (edge->cause))
-                : g_strdup (cause_text (edge->cause));
-      ox_block_add_cells (block, FALSE, edge->id, where, area, length, NULL);
-    }
-  g_autofree char *sum = ox_measure_area (run->job->units, run->plan->totals.edge_m2);
-  if (run->plan->n_edges > 0)
-    ox_block_add_cells (block, TRUE, _ ("Total"), "", sum, "", NULL);
+  ox_block_set_by_hand (block, 3);
+  guint room = G_MAXUINT;
+  for (guint i = 0; i < n; i++)
+    add_edge (run, block, &run->plan->edges[which != NULL ? which[i] : i], &room);
   return block;
 }
 
-static OxBlock *
-stations_block (const OxSheetRun *run)
+OxBlock *
+ox_edge_table_new (const OxSheetRun *run)
+{
+  OxBlock *block = ox_edge_table_new_some (run, NULL, run->plan->n_edges);
+  g_autofree char *sum = ox_measure_area (run->job->units, run->plan->totals.edge_m2);
+  if (run->plan->n_edges > 0)
+    ox_block_add_cells (block, TRUE, "", _ ("Total"), sum, "", "", "", "", NULL);
+  return block;
+}
+
+OxBlock *
+ox_crew_stations_new (const OxSheetRun *run)
 {
   const OxColumn columns[] = { { _ ("Station"), 0.5, OX_ALIGN_START },
                                { _ ("Kind"), 0.28, OX_ALIGN_START },
@@ -155,8 +200,8 @@ has_drops (const OxJob *job)
   return FALSE;
 }
 
-static OxBlock *
-cautions_block (const OxSheetRun *run, guint untagged, gboolean brief)
+OxBlock *
+ox_crew_cautions_new (const OxSheetRun *run, guint untagged, gboolean brief)
 {
   OxBlock *block = ox_block_new (_ ("Cautions"), run->form.block_mm, run->form.body_mm);
   if (has_drops (run->job))
@@ -168,17 +213,18 @@ cautions_block (const OxSheetRun *run, guint untagged, gboolean brief)
                      _ ("Abrasive rebounds: no one else in the room, eyes covered. Isolate before opening."));
   if (run->plan->totals.out_of_reach > 0)
     {
-      g_autofree char *text = g_strdup_printf (
-          ox_words_count ("%u strip is out of reach of every station: move the collector.",
-                    "%u strips are out of reach of every station: move the collector.", run->plan->totals.out_of_reach),
-          run->plan->totals.out_of_reach);
+      g_autofree char *text
+          = g_strdup_printf (ox_words_count ("%u strip is out of reach of every station: move the collector.",
+                                             "%u strips are out of reach of every station: move the collector.",
+                                             run->plan->totals.out_of_reach),
+                             run->plan->totals.out_of_reach);
       ox_block_add_text (block, "!", text);
     }
   if (untagged > 0)
     {
       g_autofree char *text = g_strdup_printf (
           ox_words_count ("%u small edge area has no tag on the drawing, only a line in the table.",
-                    "%u small edge areas have no tag on the drawing, only a line in the table.", untagged),
+                          "%u small edge areas have no tag on the drawing, only a line in the table.", untagged),
           untagged);
       ox_block_add_text (block, "\xe2\x80\xa2", text);
     }
@@ -192,13 +238,14 @@ static GPtrArray *
 gather_blocks (const OxSheetRun *run, const OxDrawing *floor, guint untagged, gboolean brief)
 {
   GPtrArray *blocks = g_ptr_array_new_with_free_func ((GDestroyNotify) ox_block_free);
-  g_ptr_array_add (blocks, order_block (run));
-  g_ptr_array_add (blocks, cautions_block (run, untagged, brief));
+  g_ptr_array_add (blocks, ox_crew_order_new (run));
+  g_ptr_array_add (blocks, ox_crew_cautions_new (run, untagged, brief));
   g_ptr_array_add (blocks, ox_legend_new (run, floor));
-  g_ptr_array_add (blocks, chalk_block (run));
-  g_ptr_array_add (blocks, stations_block (run));
+  g_ptr_array_add (blocks, ox_crew_chalk_new (run));
+  g_ptr_array_add (blocks, ox_crew_stations_new (run));
   if (!brief)
     g_ptr_array_add (blocks, ox_edge_table_new (run));
+  g_ptr_array_add (blocks, ox_crew_fields_new (run));
   return blocks;
 }
 
@@ -207,21 +254,21 @@ gather_blocks (const OxSheetRun *run, const OxDrawing *floor, guint untagged, gb
 static gboolean
 divide_page (const OxSheetRun *run, OxPlot *plot, gboolean *brief, GError **error)
 {
-  g_autoptr (OxDrawing) rough = ox_floor_picture_new_at (run->job, run->plan, CREW_LAYERS, 1, NULL);
+  g_autoptr (OxDrawing) rough = ox_floor_picture_new_at (run->job, run->plan, OX_CREW_LAYERS, 1, NULL);
   g_autoptr (GPtrArray) blocks = gather_blocks (run, rough, run->plan->n_edges, FALSE);
   OxFlow flow = { blocks, 0, 0, FALSE };
-  if (!ox_plot_new (run, &flow, AROUND_MM, plot, error))
+  if (!ox_plot_new (run, &flow, OX_CREW_AROUND_MM, plot, error))
     return FALSE;
   *brief = run->has_schedule && !ox_flow_fill (&flow, NULL, plot->slots, plot->n_slots);
   if (!*brief)
     return TRUE;
   g_autoptr (GPtrArray) fewer = gather_blocks (run, rough, run->plan->n_edges, TRUE);
-  return ox_plot_new (run, &(OxFlow){ fewer, 0, 0, FALSE }, AROUND_MM, plot, error);
+  return ox_plot_new (run, &(OxFlow){ fewer, 0, 0, FALSE }, OX_CREW_AROUND_MM, plot, error);
 }
 
 /* append_tags: what stands beside the floor takes its place before the numbers of the strips do */
-static guint
-append_tags (const OxSheetRun *run, const OxPlot *plot, OxDrawingBuilder *builder, OxLabels *labels)
+guint
+ox_crew_append_tags (const OxSheetRun *run, const OxPlot *plot, OxDrawingBuilder *builder, OxLabels *labels)
 {
   ox_drawing_builder_layer (builder, "tags", _ ("Tags"));
   ox_tags_append_stations (run, plot, builder, labels);
@@ -237,14 +284,16 @@ ox_crew_append (OxSheetRun *run, GError **error)
       = _ ("Numbered strips with their directions, turnaround zones, edge work, stations and the order of work.");
   OxPlot plot;
   gboolean brief;
+  if (ox_split_is_needed (run))
+    return ox_split_append (run, kind, error);
   if (!divide_page (run, &plot, &brief, error))
     return FALSE;
   g_autofree char *scale = ox_scale_text (plot.scale);
   g_autoptr (OxLabels) labels = ox_labels_new (plot.mm_per_m);
   OxDrawingBuilder *tags = ox_drawing_builder_new ();
-  guint untagged = append_tags (run, &plot, tags, labels);
+  guint untagged = ox_crew_append_tags (run, &plot, tags, labels);
   g_autoptr (OxDrawing) beside = ox_drawing_builder_end (tags);
-  g_autoptr (OxDrawing) floor = ox_floor_picture_new_at (run->job, run->plan, CREW_LAYERS, plot.mm_per_m, labels);
+  g_autoptr (OxDrawing) floor = ox_floor_picture_new_at (run->job, run->plan, OX_CREW_LAYERS, plot.mm_per_m, labels);
   OxDraft *draft = ox_sheet_run_add (run, kind, description, scale);
   ox_plot_append (&plot, run, draft->builder, floor);
   ox_drawing_builder_drawing (draft->builder, beside);

@@ -10,6 +10,8 @@
 #define BAR_STRIP_MM 17.0  /* below the floor, for scale bar and north arrow */
 #define LEAST_BAND_MM 24.0 /* a lower one holds nothing worth it */
 #define BAND_STEP_MM 3.0
+#define MOST_BAND_SHARE 0.4 /* of a page that shows a part of the floor */
+#define EVERYWHERE ((OxBox){ -INFINITY, -INFINITY, INFINITY, INFINITY })
 
 OxDraft *
 ox_sheet_run_add (OxSheetRun *run, const char *kind, const char *description, const char *scale)
@@ -114,6 +116,16 @@ set_band (OxPlot *plot, const OxForm *form, double height)
     plot->slots[i] = (OxSlot){ ox_form_get_slot_x (form, i), top - PAD_MM, form->title.y1 + PAD_MM };
 }
 
+/* set_beside: upright paper has the blocks below the drawing, other paper beside it */
+static void
+set_beside (OxPlot *plot, const OxForm *form)
+{
+  plot->area = (OxBox){ form->frame.x0, form->frame.y0, form->title.x0, form->frame.y1 };
+  plot->n_slots = 1;
+  plot->slots[0]
+      = (OxSlot){ ox_form_get_slot_x (form, form->n_columns - 1), form->frame.y1 - PAD_MM, form->title.y1 + PAD_MM };
+}
+
 /* drawing_height: what the floor takes upright at the scale asked for, or at the largest that the whole page has room
  * for */
 static double
@@ -133,10 +145,7 @@ divide (OxPlot *plot, const OxSheetRun *run, const OxFlow *flow, const double me
   const OxForm *form = &run->form;
   if (!form->upright)
     {
-      plot->area = (OxBox){ form->frame.x0, form->frame.y0, form->title.x0, form->frame.y1 };
-      plot->n_slots = 1;
-      plot->slots[0] = (OxSlot){ ox_form_get_slot_x (form, form->n_columns - 1), form->frame.y1 - PAD_MM,
-                                 form->title.y1 + PAD_MM };
+      set_beside (plot, form);
       return;
     }
   set_band (plot, form, 0);
@@ -152,10 +161,44 @@ divide (OxPlot *plot, const OxSheetRun *run, const OxFlow *flow, const double me
     set_band (plot, form, most);
 }
 
+void
+ox_plot_divide_part (const OxSheetRun *run, const OxFlow *flow, double around_mm, OxPlot *out, double mm[2])
+{
+  const OxForm *form = &run->form;
+  OxPlot plot = { .shown = EVERYWHERE };
+  if (form->upright)
+    {
+      double most = (form->frame.y1 - form->title.y1) * MOST_BAND_SHARE;
+      for (double height = LEAST_BAND_MM; height <= most; height += BAND_STEP_MM)
+        {
+          OxFlow trial = *flow;
+          set_band (&plot, form, height);
+          if (ox_flow_fill (&trial, NULL, plot.slots, plot.n_slots))
+            break;
+        }
+    }
+  else
+    set_beside (&plot, form);
+  mm[0] = plot.area.x1 - plot.area.x0 - 2 * around_mm;
+  mm[1] = plot.area.y1 - plot.area.y0 - 2 * around_mm - BAR_STRIP_MM;
+  *out = plot;
+}
+
+void
+ox_plot_set_part (OxPlot *plot, OxScale scale, OxBox box)
+{
+  plot->scale = scale;
+  plot->mm_per_m = 1000 / scale.denominator;
+  plot->shown = box;
+  OxPoint middle = { (plot->area.x0 + plot->area.x1) / 2, (plot->area.y0 + BAR_STRIP_MM + plot->area.y1) / 2 };
+  OxPoint centre = { (box.x0 + box.x1) / 2, (box.y0 + box.y1) / 2 };
+  plot->origin = ox_point_sub (middle, ox_point_scale (centre, plot->mm_per_m));
+}
+
 gboolean
 ox_plot_new (const OxSheetRun *run, const OxFlow *flow, double around_mm, OxPlot *out, GError **error)
 {
-  OxPlot plot = { .scale = run->asked };
+  OxPlot plot = { .scale = run->asked, .shown = EVERYWHERE };
   OxBox floor = ox_job_box (run->job);
   const double metres[2] = { floor.x1 - floor.x0, floor.y1 - floor.y0 };
   divide (&plot, run, flow, metres, around_mm);
@@ -190,7 +233,9 @@ void
 ox_plot_append (const OxPlot *plot, const OxSheetRun *run, OxDrawingBuilder *builder, const OxDrawing *floor)
 {
   ox_drawing_builder_place (builder, plot->origin, plot->mm_per_m);
+  ox_drawing_builder_clip (builder, &plot->shown);
   ox_drawing_builder_drawing (builder, floor);
+  ox_drawing_builder_clip (builder, NULL);
   ox_drawing_builder_place (builder, (OxPoint){ 0, 0 }, 1);
   ox_drawing_builder_item (builder, NULL, 0);
   ox_drawing_builder_layer (builder, "scale", _ ("Scale bar and north"));

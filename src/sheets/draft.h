@@ -54,6 +54,7 @@ typedef struct
   OxScale scale;
   guint n_slots;
   OxSlot slots[8];     /* beside or below the area */
+  OxBox shown;         /* m of floor: what of it is drawn; infinite: all */
 } OxPlot;
 
 /* ox_plot_new:
@@ -61,6 +62,13 @@ typedef struct
  * @around_mm: room that the drawing needs around the floor, for dimensions and tags
  * @error: OX_SHEETS_ERROR_TOO_LARGE */
 gboolean ox_plot_new (const OxSheetRun *run, const OxFlow *flow, double around_mm, OxPlot *out, GError **error) G_GNUC_WARN_UNUSED_RESULT;
+
+/* ox_plot_divide_part: area and slots of a page that shows a part of the floor; @flow: blocks that want to stand on it; not changed
+ * @mm: (out): width and height that a part may take, @around_mm left free on all sides of it */
+void ox_plot_divide_part (const OxSheetRun *run, const OxFlow *flow, double around_mm, OxPlot *out, double mm[2]);
+
+/* ox_plot_set_part: puts @box, m of floor, into the middle of the area; nothing beyond it is drawn */
+void ox_plot_set_part (OxPlot *plot, OxScale scale, OxBox box);
 
 /* ox_plot_to_page: where a point of the floor stands on the page, mm */
 OxPoint ox_plot_to_page (const OxPlot *plot, OxPoint metres);
@@ -75,6 +83,8 @@ void ox_schedule_append (OxSheetRun *run);
 
 /* --- Blocks that more than one sheet has --- */
 OxBlock *ox_legend_new (const OxSheetRun *run, const OxDrawing *floor) G_GNUC_WARN_UNUSED_RESULT;
+/* ox_edge_table_new_some: of the @n edge areas of the plan at the places @which, without a sum; NULL: the first @n */
+OxBlock *ox_edge_table_new_some (const OxSheetRun *run, const guint *which, guint n) G_GNUC_WARN_UNUSED_RESULT;
 OxBlock *ox_edge_table_new (const OxSheetRun *run) G_GNUC_WARN_UNUSED_RESULT;
 
 G_END_DECLS

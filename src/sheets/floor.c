@@ -39,9 +39,10 @@ ox_picture_item (const OxPicture *picture, const char *id, double from_mm)
 }
 
 OxDrawing *
-ox_floor_picture_new_at (const OxJob *job, const OxPlan *plan, OxFloorLayers which, double mm_per_m, OxLabels *labels)
+ox_floor_picture_new_part (const OxJob *job, const OxPlan *plan, const OxFloorPart *part, OxLabels *labels)
 {
-  OxPicture picture = { ox_drawing_builder_new (), job, plan, which, mm_per_m };
+  double mm_per_m = part->mm_per_m;
+  OxPicture picture = { ox_drawing_builder_new (), job, plan, part->layers, mm_per_m, part->box };
   g_autoptr (OxLabels) own = labels == NULL ? ox_labels_new (mm_per_m > 0 ? mm_per_m : 1) : NULL;
   /* Layers are painted in the order in which they are begun. */
   for (guint i = 0; i < G_N_ELEMENTS (layers); i++)
@@ -51,6 +52,13 @@ ox_floor_picture_new_at (const OxJob *job, const OxPlan *plan, OxFloorLayers whi
     ox_picture_work (&picture);
   ox_picture_labels (&picture, labels != NULL ? labels : own);
   return ox_drawing_builder_end (picture.builder);
+}
+
+OxDrawing *
+ox_floor_picture_new_at (const OxJob *job, const OxPlan *plan, OxFloorLayers which, double mm_per_m, OxLabels *labels)
+{
+  const OxFloorPart all = { which, mm_per_m, { -INFINITY, -INFINITY, INFINITY, INFINITY } };
+  return ox_floor_picture_new_part (job, plan, &all, labels);
 }
 
 OxDrawing *

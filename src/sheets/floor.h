@@ -43,4 +43,16 @@ OxDrawing *ox_floor_picture_new (const OxJob *job, const OxPlan *plan, OxFloorLa
 OxDrawing *ox_floor_picture_new_at (const OxJob *job, const OxPlan *plan, OxFloorLayers layers, double mm_per_m, OxLabels *labels)
     G_GNUC_WARN_UNUSED_RESULT;
 
+typedef struct
+{
+  OxFloorLayers layers;
+  double mm_per_m;
+  OxBox box;        /* m of floor */
+} OxFloorPart;
+
+/* ox_floor_picture_new_part: as ox_floor_picture_new_at(), for a sheet that shows @part only: each strip has its number where it enters the
+ * part, names stand inside it. Paths may reach beyond the part and are for the caller to cut (ox_drawing_builder_clip()). */
+OxDrawing *ox_floor_picture_new_part (const OxJob *job, const OxPlan *plan, const OxFloorPart *part, OxLabels *labels)
+    G_GNUC_WARN_UNUSED_RESULT;
+
 G_END_DECLS

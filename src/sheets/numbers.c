@@ -4,6 +4,7 @@
  * Every label is a candidate with a rank. Ranks are placed one after another, from the smallest scale to the largest: a
  * label appears at the first scale at which it stands clear of all that came before it, and stays from there on.
  */
+#include "drawing/clip.h"
 #include "drawing/text.h"
 #include "sheets/picture.h"
 #include <string.h>
@@ -13,6 +14,7 @@
 #define CLEAR_MM 0.25 /* above and below a label, to the next one */
 #define ARROW_MM 2.2
 #define FLAG_MM 6.0
+#define ENTRY_MM 1.2 /* from a match line to the number of a strip that crosses it */
 #define NAME_MM 2.5
 #define MOST_SHARE 0.6
 #define SMALLEST_MM_PER_M 0.5
@@ -103,11 +105,18 @@ strip_rank (const OxPlan *plan, const OxStrip *strip)
   return strip->order % 10 == 0 ? RANK_TENTH : strip->order % 5 == 0 ? RANK_FIFTH : RANK_ALL;
 }
 
-/* add_strip: the number stands at the start, along the strip, readable from below or from the right; the arrow at the
- * stop */
+/* add_strip: the number stands at the start, or where the strip enters the part, along the strip, readable from below
+ * or from the right; the arrow at the stop */
 static void
-add_strip (GArray *candidates, const OxPlan *plan, const OxStrip *strip)
+add_strip (GArray *candidates, const OxPicture *picture, const OxStrip *strip)
 {
+  const OxPlan *plan = picture->plan;
+  OxPoint a = strip->a, b = strip->b;
+  if (!ox_clip_line (&a, &b, picture->part))
+    return;
+  if (ox_point_distance (a, strip->a) > 0)
+    a = ox_point_add (a,
+                      ox_point_scale (ox_point_sub (b, a), ENTRY_MM / (ox_point_distance (a, b) * picture->mm_per_m)));
   double heading = remainder (strip->heading, 2 * G_PI);
   gboolean turned = heading > G_PI / 2 + 1e-6 || heading < -G_PI / 2 + 1e-6;
   gboolean ends = strip->order == 1 || strip->order == plan->n_strips;
@@ -118,9 +127,11 @@ add_strip (GArray *candidates, const OxPlan *plan, const OxStrip *strip)
     OX_STYLE_INK,     NUMBER_MM, turned ? heading + G_PI : heading, turned ? OX_ALIGN_END : OX_ALIGN_START, TRUE, ends,
     NUMBER_GROUND_MM, TRUE
   };
-  candidate.room_m = ends ? 0 : ox_strip_length (strip);
+  candidate.room_m = ends ? 0 : ox_point_distance (a, b);
   candidate.field = 181 * strip->room + (guint) lround (fmod (strip->heading + 4 * G_PI, G_PI) * 180 / G_PI);
-  add_text (candidates, candidate, number, strip->a);
+  add_text (candidates, candidate, number, a);
+  if (ox_point_distance (b, strip->b) > 0)
+    return;
   Candidate arrow
       = { .kind = LABEL_ARROW, .rank = candidate.rank, .layer = "directions", .id = g_strdup (candidate.id) };
   arrow.arrow_style = strip->kind == OX_STRIP_MAIN ? OX_STYLE_STRIP_AXIS : OX_STYLE_CROSS_AXIS;
@@ -131,13 +142,26 @@ add_strip (GArray *candidates, const OxPlan *plan, const OxStrip *strip)
   g_array_append_val (candidates, arrow);
 }
 
+/* in_part: (transfer full): what of a room is to be seen */
+static OxRegion *
+in_part (const OxPicture *picture, const OxRing *ring)
+{
+  OxBox box = picture->part;
+  g_autoptr (OxRegion) room = ox_region_new_ring (ring);
+  if (!isfinite (box.x0))
+    return g_steal_pointer (&room);
+  const OxPoint corners[4] = { { box.x0, box.y0 }, { box.x1, box.y0 }, { box.x1, box.y1 }, { box.x0, box.y1 } };
+  g_autoptr (OxRegion) part = ox_region_new_points (corners, 4);
+  return ox_region_intersection (room, part);
+}
+
 static void
 add_names (GArray *candidates, const OxPicture *picture)
 {
   const OxJob *job = picture->job;
   for (guint i = 0; i < job->n_rooms; i++)
     {
-      g_autoptr (OxRegion) region = ox_region_new_ring (job->rooms[i]->ring);
+      g_autoptr (OxRegion) region = in_part (picture, job->rooms[i]->ring);
       if (ox_region_is_empty (region))
         continue;
       double radius;
@@ -174,7 +198,7 @@ gather (const OxPicture *picture)
   for (guint i = 0; plan != NULL && (picture->layers & OX_FLOOR_TAGS) && i < plan->n_edges; i++)
     add_tag (candidates, plan->edges[i].id, plan->edges[i].region, OX_STYLE_TAG);
   for (guint i = 0; plan != NULL && (picture->layers & OX_FLOOR_NUMBERS) && i < plan->n_strips; i++)
-    add_strip (candidates, plan, &plan->strips[i]);
+    add_strip (candidates, picture, &plan->strips[i]);
   return candidates;
 }
 
@@ -301,7 +325,10 @@ append_first (const OxPicture *picture, OxLabels *labels)
   if (picture->plan == NULL || picture->plan->n_strips == 0 || !(picture->layers & OX_FLOOR_NUMBERS))
     return;
   const OxStrip *strip = &picture->plan->strips[0];
-  OxLabelBox box = { strip->a, 0, { -0.6, 0.5, FLAG_MM * 0.75, FLAG_MM } };
+  OxPoint a = strip->a, b = strip->a;
+  if (!ox_clip_line (&a, &b, picture->part))
+    return;
+  OxLabelBox box = { strip->a, 0, { -0.6, NUMBER_MM / 2 + CLEAR_MM, FLAG_MM * 0.75, FLAG_MM } };
   ox_labels_take (labels, &box);
   ox_picture_layer (picture, "stations");
   ox_picture_item (picture, "strip-1", 0);

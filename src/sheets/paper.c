@@ -207,6 +207,21 @@ ox_scale_fit (OxUnits units, const double metres[2], const double mm[2])
   return (OxScale){ ceil (needed), NULL };
 }
 
+OxScale
+ox_scale_at_least (OxUnits units, double denominator)
+{
+  OxScale best = { 1, NULL };
+  for (guint i = 0; units == OX_UNITS_FEET && i < G_N_ELEMENTS (us_scales); i++)
+    if (us_scales[i].denominator <= denominator)
+      best = us_scales[i];
+  static const double steps[] = { 1, 2, 5 };
+  for (double power = 1; units != OX_UNITS_FEET && power <= LARGEST_DENOMINATOR; power *= 10)
+    for (guint i = 0; i < G_N_ELEMENTS (steps); i++)
+      if (power * steps[i] <= denominator)
+        best.denominator = power * steps[i];
+  return best;
+}
+
 char *
 ox_scale_text (OxScale scale)
 {

@@ -33,6 +33,9 @@ gboolean ox_scale_parse (const char *text, OxScale *out) G_GNUC_WARN_UNUSED_RESU
 /* ox_scale_fit: the largest scale of the series (US for OX_UNITS_FEET) at which @metres fit into @mm; both as width and height */
 OxScale ox_scale_fit (OxUnits units, const double metres[2], const double mm[2]);
 
+/* ox_scale_at_least: the smallest scale of the series that is not smaller than 1:@denominator, >= 1 */
+OxScale ox_scale_at_least (OxUnits units, double denominator);
+
 /* ox_scale_text: "1:100" or "1/8\" = 1'-0\" (1:96)"; (transfer full) */
 char *ox_scale_text (OxScale scale) G_GNUC_WARN_UNUSED_RESULT;
 

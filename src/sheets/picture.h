@@ -12,6 +12,7 @@ typedef struct
   const OxPlan *plan;     /* (nullable) */
   OxFloorLayers layers;
   double mm_per_m;        /* 0: for every scale */
+  OxBox part;             /* what of the floor is to be seen; strips and labels beyond it may be left out */
 } OxPicture;
 
 /* ox_picture_layer: goes to the layer of that id, one of those in sheets/floor.h */

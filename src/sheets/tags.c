@@ -3,6 +3,7 @@
  */
 #include "sheets/tags.h"
 #include "base/words.h"
+#include "drawing/clip.h"
 #include "drawing/text.h"
 #include "sheets/measure.h"
 
@@ -10,6 +11,7 @@
 #define SIDE_OFFSET_MM 2.6
 #define DIRECTIONS 16
 #define DOT_MM 0.8
+#define LEAST_SHOWN_M2 0.01
 
 static const double reaches_mm[] = { 6, 8, 11, 14, 18, 23, 29 };
 
@@ -117,11 +119,36 @@ larger_first (gconstpointer a, gconstpointer b)
   return g_strcmp0 (p->id, q->id);
 }
 
+/* shown_point: where a tag points to: a place of @region that is drawn on this page; FALSE when none of it is */
+static gboolean
+shown_point (const Tagger *tagger, const OxRegion *region, OxPoint *at)
+{
+  OxBox box = tagger->plot->shown, has = ox_region_box (region);
+  if (has.x0 >= box.x1 || has.x1 <= box.x0 || has.y0 >= box.y1 || has.y1 <= box.y0)
+    return FALSE;
+  if (has.x0 >= box.x0 && has.x1 <= box.x1 && has.y0 >= box.y0 && has.y1 <= box.y1)
+    {
+      *at = ox_region_label_point (region, NULL);
+      return TRUE;
+    }
+  const OxPoint corners[4] = { { box.x0, box.y0 }, { box.x1, box.y0 }, { box.x1, box.y1 }, { box.x0, box.y1 } };
+  g_autoptr (OxRegion) part = ox_region_new_points (corners, 4);
+  g_autoptr (OxRegion) both = ox_region_intersection (region, part);
+  if (ox_region_area (both) < LEAST_SHOWN_M2)
+    return FALSE;
+  *at = ox_region_label_point (both, NULL);
+  return TRUE;
+}
+
+/* append_edge: FALSE when it should have a tag and there is no room for one */
 static gboolean
 append_edge (const Tagger *tagger, const OxEdge *edge)
 {
   OxUnits units = tagger->run->job->units;
-  OxPoint from = ox_plot_to_page (tagger->plot, ox_region_label_point (edge->region, NULL));
+  OxPoint at;
+  if (!shown_point (tagger, edge->region, &at))
+    return TRUE;
+  OxPoint from = ox_plot_to_page (tagger->plot, at);
   g_autofree char *area = ox_measure_area (units, edge->area), *length = ox_measure_length (units, edge->length);
   g_autofree char *text = g_strdup_printf ("%s  %s \xc2\xb7 %s", edge->id, area, length);
   ox_drawing_builder_item (tagger->builder, edge->id, 0);
@@ -175,8 +202,11 @@ static gboolean
 append_along (const Tagger *tagger, const OxRoom *room, guint side, OxStyle style, const char *text)
 {
   const OxRing *ring = room->ring;
-  OxPoint a = ox_plot_to_page (tagger->plot, ring->points[side]);
-  OxPoint b = ox_plot_to_page (tagger->plot, ring->points[(side + 1) % ring->n]), along_side = ox_point_sub (b, a);
+  OxPoint from = ring->points[side], to = ring->points[(side + 1) % ring->n];
+  if (!ox_clip_line (&from, &to, tagger->plot->shown))
+    return TRUE;
+  OxPoint a = ox_plot_to_page (tagger->plot, from), b = ox_plot_to_page (tagger->plot, to);
+  OxPoint along_side = ox_point_sub (b, a);
   double length = ox_point_distance (a, b), sign = ox_ring_area (ring) >= 0 ? -1 : 1;
   if (ox_text_width (text, tagger->run->form.body_mm, TRUE) > length)
     return FALSE;
@@ -199,8 +229,9 @@ append_along (const Tagger *tagger, const OxRoom *room, guint side, OxStyle styl
 static OxPoint
 side_middle (const Tagger *tagger, const OxRoom *room, guint side)
 {
-  OxPoint sum = ox_point_add (room->ring->points[side], room->ring->points[(side + 1) % room->ring->n]);
-  return ox_plot_to_page (tagger->plot, ox_point_scale (sum, 0.5));
+  OxPoint a = room->ring->points[side], b = room->ring->points[(side + 1) % room->ring->n];
+  (void) ox_clip_line (&a, &b, tagger->plot->shown);
+  return ox_plot_to_page (tagger->plot, ox_point_scale (ox_point_add (a, b), 0.5));
 }
 
 void
@@ -232,20 +263,47 @@ ox_tags_append_sides (const OxSheetRun *run, const OxPlot *plot, OxDrawingBuilde
   ox_drawing_builder_item (builder, NULL, 0);
 }
 
+/* append_station: the name to the right of its mark, or to the left, above or below, whichever is free first */
+static void
+append_station (const Tagger *tagger, OxPoint metres, OxPoint at, const char *name)
+{
+  double body = tagger->run->form.body_mm, w = ox_text_width (name, body, TRUE), h = body / 2 + 0.9;
+  const struct
+  {
+    OxPoint at;
+    OxAlign align;
+    OxBox mm;
+  } places[] = { { { 3.4, 0 }, OX_ALIGN_START, { 2.6, -h, 4 + w, h } },
+                 { { -3.4, 0 }, OX_ALIGN_END, { -4 - w, -h, -2.6, h } },
+                 { { 0, 4.6 }, OX_ALIGN_MIDDLE, { -w / 2 - 0.6, 4.6 - h, w / 2 + 0.6, 4.6 + h } },
+                 { { 0, -4.6 }, OX_ALIGN_MIDDLE, { -w / 2 - 0.6, -4.6 - h, w / 2 + 0.6, -4.6 + h } } };
+  ox_labels_take (tagger->labels, &(OxLabelBox){ metres, 0, { -2.6, -2.6, 2.6, 2.6 } });
+  for (guint i = 0; i < G_N_ELEMENTS (places); i++)
+    {
+      OxLabelBox box = { metres, 0, places[i].mm };
+      if (!ox_labels_is_free (tagger->labels, &box))
+        continue;
+      ox_labels_take (tagger->labels, &box);
+      OxTextLook look = { OX_STYLE_STATION, body, 0, places[i].align, TRUE, TRUE, 0.5, FALSE };
+      ox_drawing_builder_text (tagger->builder, look, ox_point_add (at, places[i].at), name);
+      return;
+    }
+}
+
 void
 ox_tags_append_stations (const OxSheetRun *run, const OxPlot *plot, OxDrawingBuilder *builder, OxLabels *labels)
 {
+  const Tagger tagger = { run, plot, builder, labels };
   for (guint i = 0; i < run->job->n_stations; i++)
     {
       const OxStation *station = run->job->stations[i];
+      OxPoint a = station->at, b = station->at;
+      if (!ox_clip_line (&a, &b, plot->shown))
+        continue;
       OxPoint at = ox_plot_to_page (plot, station->at);
       const char *name = station->name[0] != '\0' ? station->name : station->id;
-      double w = ox_text_width (name, run->form.body_mm, TRUE);
-      OxLabelBox box = { station->at, 0, { -2.6, -2.6, 3.4 + w + 0.6, 2.6 } };
-      ox_labels_take (labels, &box);
-      OxTextLook look = { OX_STYLE_STATION, run->form.body_mm, 0, OX_ALIGN_START, TRUE, TRUE, 0.5, FALSE };
       ox_drawing_builder_item (builder, station->id, 0);
-      ox_drawing_builder_text (builder, look, (OxPoint){ at.x + 3.4, at.y }, name);
+      append_station (&tagger, station->at, at, name);
     }
   ox_drawing_builder_item (builder, NULL, 0);
 }

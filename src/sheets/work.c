@@ -31,6 +31,16 @@ ox_picture_axis_from (const OxStrip *strip)
   return pitch_mm / (strip->width * PITCH_SHARE);
 }
 
+static gboolean
+is_in_part (const OxPicture *picture, const OxStrip *strip)
+{
+  OxBox box = OX_BOX_EMPTY;
+  ox_box_add (&box, strip->a);
+  ox_box_add (&box, strip->b);
+  return box.x0 - strip->width <= picture->part.x1 && box.x1 + strip->width >= picture->part.x0
+         && box.y0 - strip->width <= picture->part.y1 && box.y1 + strip->width >= picture->part.y0;
+}
+
 static void
 append_strips (const OxPicture *picture)
 {
@@ -39,6 +49,8 @@ append_strips (const OxPicture *picture)
   ox_picture_layer (picture, "strips");
   for (guint i = 0; i < plan->n_strips; i++)
     {
+      if (!is_in_part (picture, &plan->strips[i]))
+        continue;
       g_autofree char *id = strip_id (&plan->strips[i]);
       OxPoint corners[4];
       ox_strip_corners (&plan->strips[i], blast_length, corners);
@@ -49,6 +61,8 @@ append_strips (const OxPicture *picture)
   for (guint i = 0; i < plan->n_strips; i++)
     {
       const OxStrip *strip = &plan->strips[i];
+      if (!is_in_part (picture, strip))
+        continue;
       g_autofree char *id = strip_id (strip);
       if (ox_picture_item (picture, id, ox_picture_axis_from (strip)))
         ox_drawing_builder_line (picture->builder,

@@ -1,0 +1,242 @@
+/* Oxturn: sheets/split - the crew drawing of a floor that is too large for one legible sheet.
+ * SPDX-License-Identifier: GPL-3.0-or-later
+ */
+#include "sheets/split.h"
+#include "sheets/crew.h"
+#include "sheets/parts.h"
+#include "sheets/tags.h"
+#include "base/words.h"
+
+#define OVERVIEW_AROUND_MM 12.0
+#define KEY_HEIGHT_MM 34.0
+#define OVERVIEW_LAYERS                                                                                                \
+  (OX_FLOOR_OUTLINE | OX_FLOOR_OBSTACLES | OX_FLOOR_TO_PREPARE | OX_FLOOR_EDGE_WORK | OX_FLOOR_STATIONS                \
+   | OX_FLOOR_NAMES)
+
+/* what all sheets of one split drawing share */
+typedef struct
+{
+  OxSheetRun *run;
+  const char *kind;
+  OxScale scale;
+  OxPlot page; /* area and slots of each part's sheet */
+  OxParts *parts;
+  guint *homes;    /* of each edge area: the part in whose table it stands */
+  GPtrArray *left; /* of OxBlock: tables that found no room on their sheet */
+} Split;
+
+/* least_pitch: m from strip to strip where they lie closest */
+static double
+least_pitch (const OxPlan *plan)
+{
+  double pitch = INFINITY;
+  for (guint i = 0; i < plan->n_chalks; i++)
+    if (plan->chalks[i].lanes > 1)
+      pitch = MIN (pitch, plan->chalks[i].spacing);
+  return pitch;
+}
+
+static GPtrArray *
+new_blocks (void)
+{
+  return g_ptr_array_new_with_free_func ((GDestroyNotify) ox_block_free);
+}
+
+gboolean
+ox_split_is_needed (const OxSheetRun *run)
+{
+  g_autoptr (GPtrArray) none = new_blocks ();
+  OxPlot plot;
+  if (!ox_plot_new (run, &(OxFlow){ none, 0, 0, FALSE }, OX_CREW_AROUND_MM, &plot, NULL))
+    return TRUE;
+  return run->asked.denominator <= 0 && least_pitch (run->plan) * plot.mm_per_m < OX_LEAST_PITCH_MM;
+}
+
+static guint
+home_of (const OxParts *parts, OxPoint p)
+{
+  for (guint i = 0; i < parts->n_columns * parts->n_rows; i++)
+    {
+      OxBox box = parts->parts[i].box;
+      if (parts->parts[i].sheet > 0 && p.x >= box.x0 && p.x <= box.x1 && p.y >= box.y0 && p.y <= box.y1)
+        return i;
+    }
+  return 0;
+}
+
+static void
+find_homes (Split *split)
+{
+  const OxPlan *plan = split->run->plan;
+  split->homes = g_new0 (guint, plan->n_edges);
+  for (guint i = 0; i < plan->n_edges; i++)
+    if (!ox_region_is_empty (plan->edges[i].region))
+      split->homes[i] = home_of (split->parts, ox_region_label_point (plan->edges[i].region, NULL));
+}
+
+static OxBlock *
+key_block (const Split *split, guint i)
+{
+  OxBlock *block = ox_block_new (_ ("Key plan"), split->run->form.block_mm, split->run->form.body_mm);
+  const double mm[2] = { split->run->form.block_mm - 2, KEY_HEIGHT_MM - 2 };
+  g_autoptr (OxDrawing) key = ox_parts_key_new (split->parts, i, split->run->job, mm);
+  ox_block_add_drawing (block, key, MIN (KEY_HEIGHT_MM, key->box.y1 + 2));
+  return block;
+}
+
+/* lay_out_parts: the scale, what a sheet keeps for its blocks, and from it the parts. Only then is it known what the
+ * key plan looks like; its place is kept by an empty one of the same height. */
+static void
+lay_out_parts (Split *split, guint first_sheet)
+{
+  const OxSheetRun *run = split->run;
+  double pitch = least_pitch (run->plan);
+  split->scale
+      = run->asked.denominator > 0 ? run->asked : ox_scale_at_least (run->job->units, pitch * 1000 / OX_LEAST_PITCH_MM);
+  g_autoptr (OxDrawing) rough = ox_floor_picture_new_at (run->job, run->plan, OX_CREW_LAYERS, 1, NULL);
+  g_autoptr (GPtrArray) blocks = new_blocks ();
+  OxBlock *key = ox_block_new (_ ("Key plan"), run->form.block_mm, run->form.body_mm);
+  ox_block_add_drawing (key, rough, KEY_HEIGHT_MM);
+  g_ptr_array_add (blocks, key);
+  g_ptr_array_add (blocks, ox_legend_new (run, rough));
+  double mm[2];
+  ox_plot_divide_part (run, &(OxFlow){ blocks, 0, 0, FALSE }, OX_CREW_AROUND_MM, &split->page, mm);
+  split->parts = ox_parts_new (run->job, 1000 / split->scale.denominator, mm, first_sheet);
+}
+
+/* --- The sheet of the whole floor --- */
+
+static void
+append_overview (Split *split, OxDraft *draft, const OxPlot *plot, OxFlow *flow, const OxDrawing *floor)
+{
+  OxDrawingBuilder *builder = draft->builder;
+  g_autoptr (OxLabels) labels = ox_labels_new (plot->mm_per_m);
+  ox_plot_append (plot, split->run, builder, floor);
+  ox_drawing_builder_layer (builder, "tags", _ ("Tags"));
+  ox_parts_append_grid (split->parts, plot, builder, labels);
+  ox_tags_append_stations (split->run, plot, builder, labels);
+  ox_tags_append_sides (split->run, plot, builder, labels);
+  ox_drawing_builder_item (builder, NULL, 0);
+  ox_drawing_builder_layer (builder, "tables", _ ("Tables and notes"));
+  (void) ox_flow_fill (flow, builder, plot->slots, plot->n_slots);
+}
+
+static GPtrArray *
+overview_blocks (const OxSheetRun *run, const OxDrawing *floor)
+{
+  GPtrArray *blocks = new_blocks ();
+  g_ptr_array_add (blocks, ox_crew_order_new (run));
+  g_ptr_array_add (blocks, ox_crew_cautions_new (run, 0, FALSE));
+  g_ptr_array_add (blocks, ox_crew_chalk_new (run));
+  g_ptr_array_add (blocks, ox_crew_stations_new (run));
+  g_ptr_array_add (blocks, ox_legend_new (run, floor));
+  g_ptr_array_add (blocks, ox_crew_fields_new (run));
+  return blocks;
+}
+
+/* --- The sheet of a part --- */
+
+static OxBlock *
+part_edges (const Split *split, guint part)
+{
+  const OxPlan *plan = split->run->plan;
+  g_autofree guint *which = g_new (guint, plan->n_edges + 1);
+  guint n = 0;
+  for (guint i = 0; i < plan->n_edges; i++)
+    if (split->homes[i] == part)
+      which[n++] = i;
+  return ox_edge_table_new_some (split->run, which, n);
+}
+
+/* place_blocks: what finds no room on the sheet is kept for the end */
+static void
+place_blocks (Split *split, OxDraft *draft, const OxPlot *plot, GPtrArray *blocks)
+{
+  OxFlow flow = { blocks, 0, 0, FALSE };
+  ox_drawing_builder_item (draft->builder, NULL, 0);
+  ox_drawing_builder_layer (draft->builder, "tables", _ ("Tables and notes"));
+  if (ox_flow_fill (&flow, draft->builder, plot->slots, plot->n_slots))
+    return;
+  ox_block_drop (g_ptr_array_index (blocks, flow.block), flow.row);
+  while (flow.block < blocks->len)
+    g_ptr_array_add (split->left, g_ptr_array_steal_index (blocks, flow.block));
+}
+
+/* cut: (transfer full): what of @drawing lies in @box */
+static OxDrawing *
+cut (const OxDrawing *drawing, OxBox box)
+{
+  OxDrawingBuilder *builder = ox_drawing_builder_new ();
+  ox_drawing_builder_clip (builder, &box);
+  ox_drawing_builder_drawing (builder, drawing);
+  return ox_drawing_builder_end (builder);
+}
+
+static void
+append_part (Split *split, guint i)
+{
+  const OxSheetRun *run = split->run;
+  const OxPart *part = &split->parts->parts[i];
+  OxPlot plot = split->page;
+  ox_plot_set_part (&plot, split->scale, part->box);
+  g_autoptr (OxLabels) labels = ox_labels_new (plot.mm_per_m);
+  for (guint k = 0; k < run->job->n_stations; k++)
+    ox_labels_take (labels, &(OxLabelBox){ run->job->stations[k]->at, 0, { -2.6, -2.6, 2.6, 2.6 } });
+  OxDrawingBuilder *tags = ox_drawing_builder_new ();
+  ox_drawing_builder_layer (tags, "match-lines", _ ("Match lines"));
+  ox_parts_append_lines (split->parts, i, &plot, tags, labels);
+  guint untagged = ox_crew_append_tags (run, &plot, tags, labels);
+  g_autoptr (OxDrawing) beside = ox_drawing_builder_end (tags);
+  const OxFloorPart shown = { OX_CREW_LAYERS, plot.mm_per_m, part->box };
+  g_autoptr (OxDrawing) uncut = ox_floor_picture_new_part (run->job, run->plan, &shown, labels);
+  g_autoptr (OxDrawing) floor = cut (uncut, part->box);
+  g_autofree char *scale = ox_scale_text (split->scale);
+  g_autofree char *description = g_strdup_printf (_ ("Part of the floor, %u of %u."),
+                                                  part->sheet - split->parts->first_sheet + 1, split->parts->n_sheets);
+  OxDraft *draft = ox_sheet_run_add (split->run, split->kind, description, scale);
+  ox_plot_append (&plot, run, draft->builder, floor);
+  ox_drawing_builder_drawing (draft->builder, beside);
+  g_autoptr (GPtrArray) blocks = new_blocks ();
+  g_ptr_array_add (blocks, key_block (split, i));
+  g_ptr_array_add (blocks, ox_legend_new (run, floor));
+  g_ptr_array_add (blocks, ox_crew_cautions_new (run, untagged, FALSE));
+  g_ptr_array_add (blocks, part_edges (split, i));
+  place_blocks (split, draft, &plot, blocks);
+}
+
+static void
+clear_split (Split *split)
+{
+  g_clear_pointer (&split->parts, ox_parts_free);
+  g_clear_pointer (&split->homes, g_free);
+  g_clear_pointer (&split->left, g_ptr_array_unref);
+}
+
+G_DEFINE_AUTO_CLEANUP_CLEAR_FUNC (Split, clear_split)
+
+gboolean
+ox_split_append (OxSheetRun *run, const char *kind, GError **error)
+{
+  g_auto (Split) split = { .run = run, .kind = kind, .left = new_blocks () };
+  const char *description = _ ("The whole floor: sheets of its parts, order of work, chalk lines and stations.");
+  lay_out_parts (&split, run->drafts->len + 2);
+  find_homes (&split);
+  OxSheetRun whole = *run;
+  whole.asked = (OxScale){ 0, NULL };
+  g_autoptr (OxDrawing) floor
+      = ox_floor_picture_new_at (run->job, run->plan, OVERVIEW_LAYERS & ~OX_FLOOR_NAMES, 1, NULL);
+  g_autoptr (GPtrArray) blocks = overview_blocks (run, floor);
+  OxFlow flow = { blocks, 0, 0, FALSE };
+  OxPlot plot;
+  if (!ox_plot_new (&whole, &flow, OVERVIEW_AROUND_MM, &plot, error))
+    return FALSE;
+  g_autofree char *scale = ox_scale_text (plot.scale);
+  append_overview (&split, ox_sheet_run_add (run, kind, description, scale), &plot, &flow, floor);
+  for (guint i = 0; i < split.parts->n_columns * split.parts->n_rows; i++)
+    if (split.parts->parts[i].sheet > 0)
+      append_part (&split, i);
+  ox_flow_finish (&flow, run, kind, description);
+  OxFlow rest = { split.left, 0, 0, FALSE };
+  ox_flow_finish (&rest, run, kind, _ ("Edge work that found no room on its own sheet."));
+  return TRUE;
+}
