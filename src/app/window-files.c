@@ -51,6 +51,25 @@ open_chosen_cb (const char *path, gpointer data)
     ox_window_open (self, path);
 }
 
+gboolean
+ox_window_drop (OxWindow *self, GSList *files)
+{
+  gboolean taken = FALSE;
+
+  for (GSList *l = files; l != NULL; l = l->next)
+    {
+      g_autofree char *path = g_file_get_path (l->data);
+
+      if (path == NULL || !g_str_has_suffix (path, ".oxturn"))
+        continue;
+      open_chosen_cb (path, self);
+      taken = TRUE;
+    }
+  if (!taken)
+    ox_window_tell (self, _ ("Only job files (.oxturn) can be dropped here."));
+  return taken;
+}
+
 void
 ox_window_ask_open (OxWindow *self)
 {
@@ -60,16 +79,35 @@ ox_window_ask_open (OxWindow *self)
 /* --- Saving --- */
 
 static void
+not_saved_cb (guint answer, gpointer data)
+{
+  if (answer == 1)
+    ox_window_save_as (data);
+  else
+    OX_WINDOW (data)->close_after = FALSE;
+}
+
+static void
 save_to (OxWindow *self, const char *path)
 {
   g_autoptr (GError) error = NULL;
-  gboolean close_after = self->close_after;
+  g_autofree char *text = NULL;
 
-  self->close_after = FALSE;
-  if (!ox_session_save (self->session, path, &error))
-    ox_tell_error (GTK_WINDOW (self), _ ("The job could not be saved"), error);
-  else if (close_after)
-    gtk_window_close (GTK_WINDOW (self));
+  if (ox_session_save (self->session, path, &error))
+    {
+      if (self->close_after)
+        gtk_window_close (GTK_WINDOW (self));
+      self->close_after = FALSE;
+      return;
+    }
+  text = g_strdup_printf (_ ("%s\n\nNothing is lost: the job is still open here. Save it in another place."),
+                          error->message);
+  ox_ask (GTK_WINDOW (self),
+          &(OxQuestion){ .title = _ ("The job could not be saved"),
+                         .text = text,
+                         .choices = { _ ("_Close"), _ ("Save _As\342\200\246") },
+                         .destroys = -1 },
+          not_saved_cb, self);
 }
 
 static void
@@ -108,15 +146,41 @@ ox_window_save_as (OxWindow *self)
   self->choose_file (GTK_WINDOW (self), OX_FILE_SAVE_JOB, name, save_chosen_cb, self);
 }
 
+static void
+overtaken_cb (guint answer, gpointer data)
+{
+  OxWindow *self = OX_WINDOW (data);
+
+  if (answer == 1)
+    save_to (self, ox_session_get_path (self->session));
+  else
+    not_saved_cb (answer == 2 ? 1 : 0, data);
+}
+
+/* Two people on one shared folder: neither may lose an afternoon to the other's Ctrl+S. */
+static void
+ask_overtaken (OxWindow *self)
+{
+  ox_ask (GTK_WINDOW (self),
+          &(OxQuestion){ .title = _ ("The file was changed by somebody else"),
+                         .text = _ ("It is not as it was when it was opened or saved here. Overwriting loses what was "
+                                    "changed there; under another name both are kept."),
+                         .choices = { _ ("_Cancel"), _ ("_Overwrite"), _ ("Save _As\342\200\246") },
+                         .destroys = 1 },
+          overtaken_cb, self);
+}
+
 void
 ox_window_save (OxWindow *self)
 {
   const char *path = ox_session_get_path (self->session);
 
-  if (path != NULL)
-    save_to (self, path);
-  else
+  if (path == NULL)
     ox_window_save_as (self);
+  else if (ox_session_is_overtaken (self->session))
+    ask_overtaken (self);
+  else
+    save_to (self, path);
 }
 
 /* --- Sheets --- */

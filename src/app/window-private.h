@@ -53,6 +53,7 @@ void ox_window_add_place_actions (OxWindow *self);
 
 /* window-files.c */
 void ox_window_ask_open (OxWindow *self);
+gboolean ox_window_drop (OxWindow *self, GSList *files); /* opens the job files of @files (GFile); FALSE, and told so, without one */
 void ox_window_save (OxWindow *self);
 void ox_window_save_as (OxWindow *self);
 void ox_window_export (OxWindow *self, OxFilePurpose purpose);

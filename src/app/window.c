@@ -372,9 +372,22 @@ build (OxWindow *self)
   gtk_window_set_default_size (GTK_WINDOW (self), WIDTH_PX, HEIGHT_PX);
 }
 
+static gboolean
+drop_cb (GtkDropTarget *target, const GValue *value, double x, double y, OxWindow *self)
+{
+  (void) target;
+  (void) x;
+  (void) y;
+  return ox_window_drop (self, g_value_get_boxed (value));
+}
+
 static void
 connect (OxWindow *self)
 {
+  GtkDropTarget *target = gtk_drop_target_new (GDK_TYPE_FILE_LIST, GDK_ACTION_COPY);
+
+  g_signal_connect (target, "drop", G_CALLBACK (drop_cb), self);
+  gtk_widget_add_controller (GTK_WIDGET (self), GTK_EVENT_CONTROLLER (target));
   g_signal_connect_object (self->session, "state-changed", G_CALLBACK (state_changed_cb), self, G_CONNECT_SWAPPED);
   g_signal_connect_object (self->session, "job-changed", G_CALLBACK (job_changed_cb), self, G_CONNECT_SWAPPED);
   g_signal_connect_object (self->session, "plan-changed", G_CALLBACK (plan_changed_cb), self, G_CONNECT_SWAPPED);

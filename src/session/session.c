@@ -8,6 +8,7 @@
 #include "session/history.h"
 
 #include <glib/gi18n-lib.h>
+#include <glib/gstdio.h>
 
 struct _OxSession
 {
@@ -20,6 +21,7 @@ struct _OxSession
   OxPlan *plan;      /* (nullable) */
   char *plan_error;  /* (nullable) */
   char *path;        /* (nullable) */
+  char *stamp;       /* (nullable) of the file when it was read or written last; NULL while there is none */
 };
 
 G_DEFINE_FINAL_TYPE (OxSession, ox_session, G_TYPE_OBJECT)
@@ -214,6 +216,33 @@ ox_session_is_modified (OxSession *self)
   return !ox_history_is_saved (self->history);
 }
 
+/* What tells one state of a file from another: another inode where it was replaced, else time and size. */
+static char *
+stamp_of (const char *path)
+{
+  GStatBuf info;
+
+  if (path == NULL || g_stat (path, &info) != 0)
+    return NULL;
+  return g_strdup_printf ("%" G_GUINT64_FORMAT " %" G_GINT64_FORMAT ".%ld %" G_GINT64_FORMAT, (guint64) info.st_ino,
+                          (gint64) info.st_mtim.tv_sec, info.st_mtim.tv_nsec, (gint64) info.st_size);
+}
+
+gboolean
+ox_session_is_overtaken (OxSession *self)
+{
+  g_autofree char *now = stamp_of (self->path);
+
+  return self->stamp != NULL && g_strcmp0 (self->stamp, now) != 0;
+}
+
+static void
+take_stamp (OxSession *self)
+{
+  g_free (self->stamp);
+  self->stamp = stamp_of (self->path);
+}
+
 static void
 start_over (OxSession *self, const OxJob *job, const char *path, gboolean saved)
 {
@@ -225,6 +254,7 @@ start_over (OxSession *self, const OxJob *job, const char *path, gboolean saved)
     ox_history_mark_unsaved (self->history);
   g_free (self->path);
   self->path = copy;
+  take_stamp (self);
   g_clear_pointer (&self->plan, ox_plan_unref);
   g_clear_pointer (&self->plan_error, g_free);
   g_signal_emit (self, signals[PLAN_CHANGED], 0);
@@ -256,6 +286,7 @@ ox_session_save (OxSession *self, const char *path, GError **error)
   copy = g_strdup (path); /* @path may be our own */
   g_free (self->path);
   self->path = copy;
+  take_stamp (self);
   ox_history_mark_saved (self->history);
   keep_copy (self);
   g_signal_emit (self, signals[STATE_CHANGED], 0);
@@ -309,6 +340,7 @@ ox_session_finalize (GObject *object)
   g_clear_pointer (&self->plan, ox_plan_unref);
   g_free (self->plan_error);
   g_free (self->path);
+  g_free (self->stamp);
   G_OBJECT_CLASS (ox_session_parent_class)->finalize (object);
 }
 

@@ -1,7 +1,7 @@
 /* Oxturn: tests/app/test-window - one job in one window, from the first corner to the printed sheet.
  * SPDX-License-Identifier: GPL-3.0-or-later
  */
-#include "app/window.h"
+#include "app/window-private.h"
 
 #include "app/dialogs/ask.h"
 #include "file/job-xml.h"
@@ -257,6 +257,77 @@ test_errors_are_sentences (void)
   ox_test_folder_free (folder);
 }
 
+/* Somebody else wrote the file meanwhile: asked first, and Cancel leaves their bytes alone. */
+static void
+test_file_changed_on_disk (void)
+{
+  char *folder = ox_test_folder_new ();
+  g_autofree char *path = g_build_filename (folder, "hall.oxturn", NULL);
+  g_autofree char *data = NULL;
+  OxWindow *window = ox_ui_open (NULL);
+
+  ox_window_set_chooser (window, choose);
+  chosen = path;
+  edit (window);
+  act (window, "win.save");
+  act (window, "win.save"); /* nobody else wrote: not asked */
+  g_assert_null (ox_ui_find_dialog (window));
+  g_assert_true (g_file_set_contents (path, "theirs", -1, NULL));
+  act (window, "win.save");
+  ox_ask_choose (ox_ui_find_dialog (window), 0); /* Cancel */
+  g_assert_true (g_file_get_contents (path, &data, NULL, NULL));
+  g_assert_cmpstr (data, ==, "theirs");
+  act (window, "win.save");
+  ox_ask_choose (ox_ui_find_dialog (window), 1); /* Overwrite */
+  assert_begins (path, "<?xml");
+  ox_ui_close (window);
+  ox_test_folder_free (folder);
+}
+
+/* A place that cannot be written: said so, still modified, and Save As leads to another place. */
+static void
+test_save_fails (void)
+{
+  char *folder = ox_test_folder_new ();
+  g_autofree char *nowhere = g_build_filename (folder, "missing", "hall.oxturn", NULL);
+  g_autofree char *path = g_build_filename (folder, "hall.oxturn", NULL);
+  OxWindow *window = ox_ui_open (NULL);
+
+  ox_window_set_chooser (window, choose);
+  edit (window);
+  chosen = nowhere;
+  act (window, "win.save");
+  g_assert_true (ox_session_is_modified (ox_window_get_session (window)));
+  chosen = path;
+  ox_ask_choose (ox_ui_find_dialog (window), 1); /* Save As */
+  g_assert_false (ox_session_is_modified (ox_window_get_session (window)));
+  assert_begins (path, "<?xml");
+  ox_ui_close (window);
+  ox_test_folder_free (folder);
+}
+
+/* A job file dropped on the window opens; anything else is refused in words. */
+static void
+test_drop (void)
+{
+  char *folder = ox_test_folder_new ();
+  g_autofree char *path = g_build_filename (folder, "hall.oxturn", NULL);
+  g_autofree char *other = g_build_filename (folder, "hall.txt", NULL);
+  g_autoptr (OxJob) job = ox_test_floor_rectangle (6, 4, "compact");
+  g_autoptr (GFile) file = g_file_new_for_path (path);
+  g_autoptr (GFile) wrong = g_file_new_for_path (other);
+  OxWindow *window = ox_ui_open (NULL);
+
+  g_assert_true (ox_job_file_write (job, path, NULL));
+  g_assert_false (ox_window_drop (window, &(GSList){ .data = wrong }));
+  g_assert_nonnull (strstr (ox_window_get_told (window), ".oxturn"));
+  g_assert_cmpuint (job_of (window)->n_rooms, ==, 0);
+  g_assert_true (ox_window_drop (window, &(GSList){ .data = file }));
+  g_assert_cmpuint (job_of (window)->n_rooms, ==, 1);
+  ox_ui_close (window);
+  ox_test_folder_free (folder);
+}
+
 static void
 test_title (void)
 {
@@ -358,6 +429,9 @@ main (int argc, char **argv)
   g_test_add_func ("/app/window/clean-window-closes-at-once", test_clean_window_closes_at_once);
   g_test_add_func ("/app/window/close-in-mid-plan", test_close_in_mid_plan);
   g_test_add_func ("/app/window/errors-are-sentences", test_errors_are_sentences);
+  g_test_add_func ("/app/window/file-changed-on-disk", test_file_changed_on_disk);
+  g_test_add_func ("/app/window/save-fails", test_save_fails);
+  g_test_add_func ("/app/window/drop", test_drop);
   g_test_add_func ("/app/window/title", test_title);
   g_test_add_func ("/app/window/accessible-names", test_accessible_names);
   g_test_add_func ("/app/window/fits-small-screen", test_fits_small_screen);
