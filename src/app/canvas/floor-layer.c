@@ -17,7 +17,8 @@ typedef struct
   OxView view; /* with the margin */
   OxPalette palette;
   double grid;
-  int scale; /* device pixels a pixel */
+  int scale;                /* device pixels a pixel */
+  cairo_surface_t *surface; /* (nullable) painted by the worker */
 } Order;
 
 struct _OxFloorLayer
@@ -25,9 +26,10 @@ struct _OxFloorLayer
   GtkWidget parent_instance;
 
   /* Owned */
-  OxDrawing *drawing;  /* (nullable) */
-  GdkTexture *picture; /* (nullable) */
-  Order *painted;      /* (nullable) what @picture shows */
+  OxDrawing *drawing;      /* (nullable) */
+  GdkTexture *picture;     /* (nullable) */
+  cairo_surface_t *pixels; /* (nullable) the same, for cairo */
+  Order *painted;          /* (nullable) what @picture shows */
 
   OxView view;
   double grid;
@@ -44,6 +46,7 @@ order_free (gpointer data)
   Order *order = data;
 
   ox_drawing_unref (order->drawing);
+  g_clear_pointer (&order->surface, cairo_surface_destroy);
   g_free (order);
 }
 
@@ -85,7 +88,7 @@ paint_grid (cairo_t *cr, const Order *order)
 static void
 paint_thread (GTask *task, gpointer source, gpointer task_data, GCancellable *cancel)
 {
-  const Order *order = task_data;
+  Order *order = task_data;
   int width = (int) order->view.width_px * order->scale;
   int height = (int) order->view.height_px * order->scale;
   cairo_surface_t *surface = cairo_image_surface_create (CAIRO_FORMAT_ARGB32, width, height);
@@ -106,6 +109,7 @@ paint_thread (GTask *task, gpointer source, gpointer task_data, GCancellable *ca
   stride = (gsize) cairo_image_surface_get_stride (surface);
   bytes = g_bytes_new_with_free_func (cairo_image_surface_get_data (surface), stride * (gsize) height,
                                       (GDestroyNotify) cairo_surface_destroy, surface);
+  order->surface = cairo_surface_reference (surface);
   /* The picture is opaque, so premultiplied and straight alpha are the same bytes, and GTK 4.8 is twice as fast with
    * the latter. */
   g_task_return_pointer (task, gdk_memory_texture_new (width, height, GDK_MEMORY_B8G8R8A8, bytes, stride),
@@ -143,8 +147,11 @@ painted_cb (GObject *source, GAsyncResult *result, gpointer data)
   self->painting = FALSE;
   g_clear_object (&self->picture);
   g_clear_pointer (&self->painted, order_free);
+  g_clear_pointer (&self->pixels, cairo_surface_destroy);
   self->picture = g_task_propagate_pointer (G_TASK (result), NULL);
+  self->pixels = cairo_surface_reference (order->surface);
   self->painted = g_memdup2 (order, sizeof *order);
+  self->painted->surface = NULL;
   ox_drawing_ref (order->drawing);
   gtk_widget_queue_draw (GTK_WIDGET (self));
   order_picture (self);
@@ -172,6 +179,23 @@ order_picture (OxFloorLayer *self)
   g_task_run_in_thread (task, paint_thread);
 }
 
+/* Without a graphics card GTK would convert all of a texture in each frame, what lies out of sight too. */
+static void
+append_by_cairo (OxFloorLayer *self, GtkSnapshot *snapshot, const graphene_rect_t *place)
+{
+  int width = gtk_widget_get_width (GTK_WIDGET (self)), height = gtk_widget_get_height (GTK_WIDGET (self));
+  cairo_surface_t *surface = self->pixels;
+  cairo_t *cr = gtk_snapshot_append_cairo (snapshot, &GRAPHENE_RECT_INIT (0, 0, (float) width, (float) height));
+
+  cairo_translate (cr, place->origin.x, place->origin.y);
+  cairo_scale (cr, place->size.width / cairo_image_surface_get_width (surface),
+               place->size.height / cairo_image_surface_get_height (surface));
+  cairo_set_source_surface (cr, surface, 0, 0);
+  cairo_pattern_set_filter (cairo_get_source (cr), CAIRO_FILTER_FAST);
+  cairo_paint (cr);
+  cairo_destroy (cr);
+}
+
 static void
 ox_floor_layer_snapshot (GtkWidget *widget, GtkSnapshot *snapshot)
 {
@@ -180,6 +204,7 @@ ox_floor_layer_snapshot (GtkWidget *widget, GtkSnapshot *snapshot)
   GdkRGBA colour = { (float) ((ground >> 16) & 0xff) / 255, (float) ((ground >> 8) & 0xff) / 255,
                      (float) (ground & 0xff) / 255, 1 };
   OxPixel corner, opposite;
+  graphene_rect_t place;
   OxBox box;
 
   gtk_snapshot_append_color (
@@ -191,10 +216,12 @@ ox_floor_layer_snapshot (GtkWidget *widget, GtkSnapshot *snapshot)
   corner = ox_view_to_pixel (&self->view, (OxPoint){ box.x0, box.y1 });
   opposite = ox_view_to_pixel (&self->view, (OxPoint){ box.x1, box.y0 });
   /* At rest the picture lies on whole pixels: anything else would blur it. */
-  gtk_snapshot_append_texture (snapshot, self->picture,
-                               &GRAPHENE_RECT_INIT ((float) round (corner.x), (float) round (corner.y),
-                                                    (float) round (opposite.x - corner.x),
-                                                    (float) round (opposite.y - corner.y)));
+  place = GRAPHENE_RECT_INIT ((float) round (corner.x), (float) round (corner.y), (float) round (opposite.x - corner.x),
+                              (float) round (opposite.y - corner.y));
+  if (GSK_IS_CAIRO_RENDERER (gtk_native_get_renderer (gtk_widget_get_native (widget))))
+    append_by_cairo (self, snapshot, &place);
+  else
+    gtk_snapshot_append_texture (snapshot, self->picture, &place);
 }
 
 void
@@ -252,6 +279,7 @@ ox_floor_layer_finalize (GObject *object)
   g_clear_pointer (&self->drawing, ox_drawing_unref);
   g_clear_pointer (&self->painted, order_free);
   g_clear_object (&self->picture);
+  g_clear_pointer (&self->pixels, cairo_surface_destroy);
   G_OBJECT_CLASS (ox_floor_layer_parent_class)->finalize (object);
 }
 
