@@ -5,6 +5,7 @@
 #include "base/share.h"
 #include "base/words.h"
 #include "job/check.h"
+#include "plan/hook-private.h"
 #include "plan/leftover.h"
 #include "plan/limit.h"
 #include "plan/moves.h"
@@ -21,7 +22,16 @@ typedef struct
   OxWays *ways;
   OxRoomPlan **rooms;
   GPtrArray *notices;
+  OxPlanHook hook; /* (nullable) */
+  gpointer hook_data;
 } Making;
+
+static void
+reach_stage (const Making *making, OxPlanStage stage)
+{
+  if (making->hook != NULL)
+    making->hook (making->plan, stage, making->hook_data);
+}
 
 static gint
 making_steps (const Making *making)
@@ -316,6 +326,7 @@ make_plan (Making *making, OxRun *run)
   if (!plan_rooms (making, run))
     return FALSE;
   write_strips (making);
+  reach_stage (making, OX_STAGE_STRIPS);
   ox_run_step (run, N_("finding the ways between strips"), making_steps (making) - 2, making_steps (making));
   ox_share (3, find_one, &finding);
   g_autoptr (OxRegion) limit = finding.limit;
@@ -324,6 +335,7 @@ make_plan (Making *making, OxRun *run)
   if (ox_run_cancelled (run, NULL))
     return FALSE;
   tell_carried (making, finding.carried);
+  reach_stage (making, OX_STAGE_MOVES);
   write_chalks (making);
   ox_run_step (run, N_("measuring edge work"), making_steps (making) - 1, making_steps (making));
   /* What was reached can be reached: on a floor just as wide as the body the places have no area and the erosion sees none. */
@@ -331,6 +343,7 @@ make_plan (Making *making, OxRun *run)
   ox_leftover_edges (making->floor, plan->blasted, reached, plan);
   ox_leftover_zones (making->floor, plan);
   write_totals (plan, finding.gross, ox_region_area (reached));
+  reach_stage (making, OX_STAGE_END);
   return TRUE;
 }
 
@@ -350,6 +363,12 @@ report_breaches (const OxPlan *plan)
 OxPlan *
 ox_plan_new (const OxJob *job, OxRun *run, GError **error)
 {
+  return ox_plan_new_hooked (job, NULL, NULL, run, error);
+}
+
+OxPlan *
+ox_plan_new_hooked (const OxJob *job, OxPlanHook hook, gpointer data, OxRun *run, GError **error)
+{
   g_autoptr (GPtrArray) notices = g_ptr_array_new_with_free_func (g_free);
   if (!job_is_sound (job, error))
     return NULL;
@@ -359,7 +378,7 @@ ox_plan_new (const OxJob *job, OxRun *run, GError **error)
   plan->job = ox_job_ref (job);
   plan->target = ox_region_ref (floor->target);
   plan->travel = ox_region_ref (floor->travel);
-  Making making = { plan, floor, ways, g_new0 (OxRoomPlan *, job->n_rooms + 1), notices };
+  Making making = { plan, floor, ways, g_new0 (OxRoomPlan *, job->n_rooms + 1), notices, hook, data };
   gboolean made = make_plan (&making, run);
   for (guint i = 0; i < job->n_rooms; i++)
     g_clear_pointer (&making.rooms[i], ox_room_plan_free);

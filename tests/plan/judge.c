@@ -123,3 +123,53 @@ judge_hall (void)
   g_autoptr (OxJob) job = ox_test_floor_rectangle (10, 6, "compact");
   return judge_to_and_fro (job, (OxPoint){ 9, 3 });
 }
+
+static void
+write_region (GString *text, const OxRegion *region)
+{
+  for (guint i = 0; i < region->n_points; i++)
+    g_string_append_printf (text, " %.17g %.17g", region->points[i].x, region->points[i].y);
+  g_string_append_c (text, '\n');
+}
+
+char *
+judge_plan_text (const OxPlan *plan)
+{
+  GString *text = g_string_new (NULL);
+  for (guint i = 0; i < plan->n_strips; i++)
+    {
+      const OxStrip *s = &plan->strips[i];
+      g_string_append_printf (text, "%u %u %u %d %u %.17g %.17g %.17g %.17g %.17g %.17g %d\n", s->order, s->room,
+                              s->lane, s->kind, s->coat, s->a.x, s->a.y, s->b.x, s->b.y, s->heading, s->minutes,
+                              s->station);
+    }
+  for (guint i = 0; i < plan->n_moves; i++)
+    {
+      const OxMove *m = &plan->moves[i];
+      g_string_append_printf (text, "%u %u %d %.17g %.17g %d %.17g %.17g", m->from, m->to, m->kind, m->minutes,
+                              m->length, m->turns, m->turn.x, m->turn.y);
+      for (guint p = 0; p < m->n_path; p++)
+        g_string_append_printf (text, " %.17g %.17g", m->path[p].x, m->path[p].y);
+      g_string_append_c (text, '\n');
+    }
+  for (guint i = 0; i < plan->n_zones; i++)
+    write_region (text, plan->zones[i].region);
+  for (guint i = 0; i < plan->n_edges; i++)
+    {
+      const OxEdge *e = &plan->edges[i];
+      g_string_append_printf (text, "%s %u %d %.17g %.17g", e->id, e->room, e->cause, e->area, e->length);
+      write_region (text, e->region);
+    }
+  const OxTotals *t = &plan->totals;
+  g_string_append_printf (text, "%.17g %.17g %.17g %.17g %.17g %.17g\n", t->labour_hours, t->ideal_hours, t->blasted_m2,
+                          t->double_m2, t->edge_m2, t->edge_limit_m2);
+  return g_string_free (text, FALSE);
+}
+
+gboolean
+judge_same (const OxPlan *a, const OxPlan *b)
+{
+  g_autofree char *first = judge_plan_text (a);
+  g_autofree char *second = judge_plan_text (b);
+  return g_str_equal (first, second);
+}

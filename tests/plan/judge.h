@@ -32,4 +32,8 @@ OxJob *judge_with_obstacle (OxJob *base, OxObstacleKind kind, OxPoint centre, do
 /* Two rooms of 5 x 2 m side by side share a wall without thickness at x = 5; a doorway at @from..@to leads through. */
 OxJob *judge_two_rooms (double from, double to);
 
+/* All that a plan says, to the last bit; whether two plans say the same. */
+char *judge_plan_text (const OxPlan *plan) G_GNUC_WARN_UNUSED_RESULT;
+gboolean judge_same (const OxPlan *a, const OxPlan *b);
+
 G_END_DECLS

@@ -5,6 +5,7 @@
  * time; else the same floors every time, so that a change is what makes a difference), OXTURN_FLOORS names a folder of
  * outlines in well-known text.
  */
+#include "judge.h"
 #include "job/check.h"
 #include "plan/verify.h"
 #include "support/floors.h"
@@ -121,54 +122,11 @@ outlines (void)
   expect_none (faults);
 }
 
-static void
-write_region (GString *text, const OxRegion *region)
-{
-  for (guint i = 0; i < region->n_points; i++)
-    g_string_append_printf (text, " %.17g %.17g", region->points[i].x, region->points[i].y);
-  g_string_append_c (text, '\n');
-}
-
-/* All that a plan says, to the last bit. */
-static char *
-plan_text (const OxPlan *plan)
-{
-  GString *text = g_string_new (NULL);
-  for (guint i = 0; i < plan->n_strips; i++)
-    {
-      const OxStrip *s = &plan->strips[i];
-      g_string_append_printf (text, "%u %u %u %d %u %.17g %.17g %.17g %.17g %.17g %.17g %d\n", s->order, s->room,
-                              s->lane, s->kind, s->coat, s->a.x, s->a.y, s->b.x, s->b.y, s->heading, s->minutes,
-                              s->station);
-    }
-  for (guint i = 0; i < plan->n_moves; i++)
-    {
-      const OxMove *m = &plan->moves[i];
-      g_string_append_printf (text, "%u %u %d %.17g %.17g %d %.17g %.17g", m->from, m->to, m->kind, m->minutes,
-                              m->length, m->turns, m->turn.x, m->turn.y);
-      for (guint p = 0; p < m->n_path; p++)
-        g_string_append_printf (text, " %.17g %.17g", m->path[p].x, m->path[p].y);
-      g_string_append_c (text, '\n');
-    }
-  for (guint i = 0; i < plan->n_zones; i++)
-    write_region (text, plan->zones[i].region);
-  for (guint i = 0; i < plan->n_edges; i++)
-    {
-      const OxEdge *e = &plan->edges[i];
-      g_string_append_printf (text, "%s %u %d %.17g %.17g", e->id, e->room, e->cause, e->area, e->length);
-      write_region (text, e->region);
-    }
-  const OxTotals *t = &plan->totals;
-  g_string_append_printf (text, "%.17g %.17g %.17g %.17g %.17g %.17g\n", t->labour_hours, t->ideal_hours, t->blasted_m2,
-                          t->double_m2, t->edge_m2, t->edge_limit_m2);
-  return g_string_free (text, FALSE);
-}
-
 static gpointer
 plan_in_thread (gpointer job)
 {
   g_autoptr (OxPlan) plan = plan_of (job);
-  return plan_text (plan);
+  return judge_plan_text (plan);
 }
 
 /* Once more in this thread, and three times at once in others. */
