@@ -18,6 +18,7 @@ OxLayout *
 ox_layout_new (const OxFloor *floor, guint room, const OxJob *job, double angle, OxWork work)
 {
   OxLayout *layout = g_new0 (OxLayout, 1);
+  layout->room = room;
   layout->machine = job->machine;
   layout->travel = floor->travel;
   layout->target = floor->rooms[room];

@@ -41,6 +41,7 @@ typedef enum
 typedef struct
 {
   const OxRun *run;       /* (nullable): once cancelled, what is done to the layout may stop half way: it is then to be freed */
+  guint room;             /* index in the job */
   const OxMachine *machine;
   const OxRegion *travel;
   const OxRegion *target; /* of the room */

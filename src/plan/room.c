@@ -3,6 +3,7 @@
  */
 #include "plan/room.h"
 #include "base/share.h"
+#include "plan/amend.h"
 #include <stdlib.h>
 
 #define MAX_DIRECTIONS 4
@@ -163,7 +164,7 @@ try_work (OxLayout *layout, const OxWays *ways, const OxRun *run, double *labour
 
 /* The last touches on the layout that was chosen, and its order of work. */
 static OxRoomPlan *
-finish_plan (OxLayout *layout, const OxWays *ways, const OxRun *run)
+finish_plan (OxLayout *layout, const OxFloor *floor, const OxJob *job, const OxWays *ways, const OxRun *run)
 {
   OxRoomPlan *plan = g_new0 (OxRoomPlan, 1);
   ox_layout_close_slots (layout);
@@ -174,6 +175,7 @@ finish_plan (OxLayout *layout, const OxWays *ways, const OxRun *run)
   for (guint round = 0; round < SETTLE_ROUNDS && ox_layout_settle (layout); round++)
     ox_layout_repair (layout);
   ox_layout_prune (layout);
+  ox_layout_amend (layout, floor, job);
   plan->angle = ((const OxFrame *) g_ptr_array_index (layout->frames, 0))->angle;
   plan->first_y = layout->first_y;
   plan->spacing = layout->spacing;
@@ -260,7 +262,7 @@ ox_room_plan_new (const OxFloor *floor, guint room, const OxJob *job, const OxWa
       if (best == NULL || trial->labour < best->labour - 1e-6)
         best = trial;
     }
-  return finish_plan (best->layout, ways, run);
+  return finish_plan (best->layout, floor, job, ways, run);
 }
 
 void

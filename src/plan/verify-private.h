@@ -52,6 +52,7 @@ gboolean ox_verify_joins (OxVerify *verify, guint index);
 
 void ox_verify_account (OxVerify *verify); /* rule 3 and the totals */
 void ox_verify_strips (OxVerify *verify);  /* rules 1 and 6, and the target */
+void ox_verify_use (OxVerify *verify);     /* rule 6 alone: none laid for nothing */
 void ox_verify_lanes (OxVerify *verify);   /* rule 4 */
 void ox_verify_slots (OxVerify *verify);   /* rule 5 */
 void ox_verify_moves (OxVerify *verify);   /* rules 2 and 7 */

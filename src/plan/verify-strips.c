@@ -124,6 +124,13 @@ judge_use (OxVerify *verify, guint index)
 }
 
 void
+ox_verify_use (OxVerify *verify)
+{
+  for (guint i = 0; i < verify->plan->n_strips; i++)
+    judge_use (verify, i);
+}
+
+void
 ox_verify_strips (OxVerify *verify)
 {
   for (guint i = 0; i < verify->plan->n_strips; i++)

@@ -96,28 +96,50 @@ gather_strips (OxVerify *verify)
   verify->covered = covered_floor (verify);
 }
 
+static void
+verify_begin (OxVerify *verify, const OxFloor *floor)
+{
+  verify->machine = verify->plan->job->machine;
+  verify->breaches = g_ptr_array_new_with_free_func ((GDestroyNotify) ox_breach_free);
+  verify->floor = floor;
+  verify->target_bounds = ox_bounds_new (floor->target);
+  verify->travel_bounds = ox_bounds_new (floor->travel);
+  gather_strips (verify);
+}
+
+static GPtrArray *
+verify_end (OxVerify *verify)
+{
+  ox_bounds_free (verify->target_bounds);
+  ox_bounds_free (verify->travel_bounds);
+  ox_box_grid_free (verify->strip_grid);
+  ox_region_unref (verify->covered);
+  g_array_unref (verify->near);
+  g_free (verify->strips);
+  return verify->breaches;
+}
+
 GPtrArray *
 ox_plan_verify (const OxPlan *plan)
 {
-  OxVerify verify = { .plan = plan, .machine = plan->job->machine };
-  verify.breaches = g_ptr_array_new_with_free_func ((GDestroyNotify) ox_breach_free);
+  OxVerify verify = { .plan = plan };
   g_autoptr (OxFloor) floor = ox_floor_new (plan->job);
-  verify.floor = floor;
-  verify.target_bounds = ox_bounds_new (floor->target);
-  verify.travel_bounds = ox_bounds_new (floor->travel);
-  gather_strips (&verify);
-
+  verify_begin (&verify, floor);
   ox_verify_strips (&verify);
   ox_verify_moves (&verify);
   ox_verify_account (&verify);
   ox_verify_lanes (&verify);
   ox_verify_slots (&verify);
+  return verify_end (&verify);
+}
 
-  ox_bounds_free (verify.target_bounds);
-  ox_bounds_free (verify.travel_bounds);
-  ox_box_grid_free (verify.strip_grid);
-  ox_region_unref (verify.covered);
-  g_array_unref (verify.near);
-  g_free (verify.strips);
-  return verify.breaches;
+GPtrArray *
+ox_plan_verify_laid (const OxPlan *plan, const OxFloor *floor)
+{
+  OxVerify verify = { .plan = plan };
+  verify_begin (&verify, floor);
+  ox_verify_use (&verify);
+  ox_verify_lanes (&verify);
+  ox_verify_slots (&verify);
+  return verify_end (&verify);
 }

@@ -4,6 +4,7 @@
  * Computed anew from the job's outlines and the plan's own strips and moves, not from anything the planner kept aside.
  */
 #pragma once
+#include "plan/floor.h"
 #include "plan/plan.h"
 G_BEGIN_DECLS
 
@@ -31,5 +32,13 @@ void ox_breach_free (OxBreach *breach);
 
 /* ox_plan_verify: Returns: (transfer full): array of OxBreach* with free function, empty when all holds; at most 100 */
 GPtrArray *ox_plan_verify (const OxPlan *plan) G_GNUC_WARN_UNUSED_RESULT;
+
+/* ox_plan_verify_laid:
+ * @plan: one in the making: its job and its strips are there, no moves and no edge work
+ * @floor: the floor that they lie on
+ *
+ * Returns: (transfer full): as ox_plan_verify(), by rules 4 to 6 alone
+ */
+GPtrArray *ox_plan_verify_laid (const OxPlan *plan, const OxFloor *floor) G_GNUC_WARN_UNUSED_RESULT;
 
 G_END_DECLS
