@@ -122,10 +122,10 @@ find_change (const Case *c, OxPoint at, Change *best)
 }
 
 void
-ox_layout_amend (OxLayout *layout, const OxFloor *floor, const OxJob *job, const OxRun *run)
+ox_layout_amend (OxLayout *layout, const OxFloor *floor, const OxJob *job)
 {
   Case own = { layout, floor, job, 0 }, *c = &own;
-  for (guint round = 0; round < MAX_ROUNDS && !ox_run_cancelled (run, NULL); round++)
+  for (guint round = 0; round < MAX_ROUNDS && !ox_run_cancelled (layout->run, NULL); round++)
     {
       Change change;
       gboolean found = FALSE;

@@ -175,7 +175,7 @@ finish_plan (OxLayout *layout, const OxFloor *floor, const OxJob *job, const OxW
   for (guint round = 0; round < SETTLE_ROUNDS && ox_layout_settle (layout); round++)
     ox_layout_repair (layout);
   ox_layout_prune (layout);
-  ox_layout_amend (layout, floor, job, run);
+  ox_layout_amend (layout, floor, job);
   plan->angle = ((const OxFrame *) g_ptr_array_index (layout->frames, 0))->angle;
   plan->first_y = layout->first_y;
   plan->spacing = layout->spacing;

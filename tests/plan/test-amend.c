@@ -35,7 +35,7 @@ sound (void)
 {
   g_autoptr (Laid) laid = two_lanes ();
   g_assert_cmpuint (count_breaches (laid), ==, 0);
-  ox_layout_amend (laid->layout, laid->floor, laid->job, NULL);
+  ox_layout_amend (laid->layout, laid->floor, laid->job);
   g_assert_cmpuint (laid->layout->drafts->len, ==, 2);
   g_assert_cmpfloat (laid_metres (laid), ==, 12);
 }
@@ -47,7 +47,7 @@ for_nothing (void)
   g_autoptr (Laid) laid = two_lanes ();
   laid_add (laid, (OxDraft){ .sign = 1, .y = 3.0005, .x0 = 4, .x1 = 5, .kind = OX_STRIP_CROSSWISE });
   g_assert_cmpuint (count_breaches (laid), >, 0);
-  ox_layout_amend (laid->layout, laid->floor, laid->job, NULL);
+  ox_layout_amend (laid->layout, laid->floor, laid->job);
   g_assert_cmpuint (count_breaches (laid), ==, 0);
   g_assert_cmpfloat (laid_metres (laid), ==, 12);
 }
@@ -59,7 +59,7 @@ slot (void)
   g_autoptr (Laid) laid = two_lanes ();
   laid_add (laid, (OxDraft){ .sign = 1, .y = 3.19 + 0.218, .x0 = 4, .x1 = 5, .kind = OX_STRIP_CROSSWISE });
   g_assert_cmpuint (count_breaches (laid), >, 0);
-  ox_layout_amend (laid->layout, laid->floor, laid->job, NULL);
+  ox_layout_amend (laid->layout, laid->floor, laid->job);
   g_assert_cmpuint (count_breaches (laid), ==, 0);
   g_assert_cmpfloat (laid_metres (laid), >=, 12);
 }
@@ -71,7 +71,7 @@ cut (void)
   g_autoptr (Laid) laid = two_lanes ();
   laid_add (laid, (OxDraft){ .sign = 1, .y = 3.19 + 0.198, .x0 = 6.8, .x1 = 8.6, .kind = OX_STRIP_CROSSWISE });
   g_assert_cmpuint (count_breaches (laid), >, 0);
-  ox_layout_amend (laid->layout, laid->floor, laid->job, NULL);
+  ox_layout_amend (laid->layout, laid->floor, laid->job);
   g_assert_cmpuint (count_breaches (laid), ==, 0);
   g_assert_cmpfloat (laid_metres (laid), >=, 12);
 }
