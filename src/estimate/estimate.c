@@ -122,6 +122,9 @@ ox_figure_value_text (const OxFigure *figure, OxUnits units)
     return ox_units_area_text (units, figure->value);
   if (g_str_equal (figure->unit, "m"))
     return ox_units_length_text (units, figure->value, TRUE);
-  g_autofree char *number = g_strdup_printf ("%.*f", (int) figure->decimals, figure->value);
+  char format[8], number[G_ASCII_DTOSTR_BUF_SIZE];
+  g_snprintf (format, sizeof format, "%%.%uf", figure->decimals);
+  g_ascii_formatd (number, sizeof number, format, figure->value);
+  g_strdelimit (number, ".", *ox_words_decimal ());
   return *figure->unit != '\0' ? g_strdup_printf ("%s %s", number, figure->unit) : g_strdup (number);
 }

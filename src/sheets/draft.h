@@ -2,6 +2,7 @@
  * SPDX-License-Identifier: GPL-3.0-or-later
  */
 #pragma once
+#include "estimate/estimate.h"
 #include "plan/plan.h"
 #include "sheets/form.h"
 #include "sheets/labels.h"
@@ -80,11 +81,14 @@ void ox_plot_append (const OxPlot *plot, const OxSheetRun *run, OxDrawingBuilder
 gboolean ox_scope_append (OxSheetRun *run, GError **error) G_GNUC_WARN_UNUSED_RESULT;
 gboolean ox_crew_append (OxSheetRun *run, GError **error) G_GNUC_WARN_UNUSED_RESULT;
 void ox_schedule_append (OxSheetRun *run);
+void ox_day_sheets_append (OxSheetRun *run, const OxEstimate *estimate); /* one a shift, to be filled in */
 
 /* --- Blocks that more than one sheet has --- */
 OxBlock *ox_legend_new (const OxSheetRun *run, const OxDrawing *floor) G_GNUC_WARN_UNUSED_RESULT;
 /* ox_edge_table_new_some: of the @n edge areas of the plan at the places @which, without a sum; NULL: the first @n */
 OxBlock *ox_edge_table_new_some (const OxSheetRun *run, const guint *which, guint n) G_GNUC_WARN_UNUSED_RESULT;
 OxBlock *ox_edge_table_new (const OxSheetRun *run) G_GNUC_WARN_UNUSED_RESULT;
+OxBlock *ox_shift_table_new (const OxSheetRun *run, const OxEstimate *estimate) G_GNUC_WARN_UNUSED_RESULT;
+OxBlock *ox_figure_table_new (const OxSheetRun *run, const OxEstimate *estimate, OxFigureGroup group) G_GNUC_WARN_UNUSED_RESULT;
 
 G_END_DECLS

@@ -114,6 +114,11 @@ ox_schedule_append (OxSheetRun *run)
   g_ptr_array_add (blocks, reading_block (run));
   g_ptr_array_add (blocks, ox_edge_table_new (run));
   g_ptr_array_add (blocks, strips_block (run));
+  g_autoptr (OxEstimate) estimate = ox_estimate_new (run->plan, NULL);
+  for (OxFigureGroup group = OX_FIGURE_TIME; group < OX_N_FIGURE_GROUPS; group++)
+    g_ptr_array_insert (blocks, 2 + (gint) group, ox_figure_table_new (run, estimate, group));
+  g_ptr_array_insert (blocks, 3, ox_shift_table_new (run, estimate));
   OxFlow flow = { blocks, 0, 0, FALSE };
   ox_flow_finish (&flow, run, _ ("Schedule"), _ ("Quantities, edge work and all strips in working order."));
+  ox_day_sheets_append (run, estimate);
 }
