@@ -97,7 +97,7 @@ test_order_and_texts_of_the_set (void)
   g_assert_cmpstr (set->date, ==, "2026-09-14");
   g_assert_cmpstr (set->pages[0].title, ==, "Scope drawing");
   g_assert_cmpstr (set->pages[0].label, ==, "1");
-  g_assert_cmpstr (set->pages[set->n_pages - 1].title, ==, "Schedule");
+  g_assert_cmpstr (set->pages[set->n_pages - 1].title, ==, "Day sheet");
 }
 
 static void
