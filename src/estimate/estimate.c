@@ -7,6 +7,7 @@
 #include "estimate/figures-private.h"
 #include "trade/dust.h"
 #include "trade/profile.h"
+#include <locale.h>
 
 static void
 figure_free (OxFigure *figure)
@@ -56,8 +57,8 @@ reckon (OxEstimate *self)
   self->rules.drum_kg = ox_dust_drum_mass (ox_basis ("drum-litres"), ox_basis ("drum-fill"), ox_basis ("dust-bulk"));
 }
 
-OxEstimate *
-ox_estimate_new (const OxPlan *plan, const OxWorkRules *rules)
+static OxEstimate *
+make_estimate (const OxPlan *plan, const OxWorkRules *rules)
 {
   static void (*const groups[]) (OxEstimate *) = {
     ox_figures_floor,  ox_figures_time, ox_figures_profile, ox_figures_abrasive, ox_figures_dust,
@@ -76,6 +77,18 @@ ox_estimate_new (const OxPlan *plan, const OxWorkRules *rules)
   for (guint i = 0; i < G_N_ELEMENTS (groups); i++)
     groups[i](self);
   return self;
+}
+
+OxEstimate *
+ox_estimate_new (const OxPlan *plan, const OxWorkRules *rules)
+{
+  /* printf() takes the decimal sign from the locale; here it is the same everywhere, for this thread and no longer. */
+  locale_t here = uselocale ((locale_t) 0), plain = newlocale (LC_NUMERIC_MASK, "C", duplocale (here));
+  uselocale (plain);
+  OxEstimate *estimate = make_estimate (plan, rules);
+  uselocale (here);
+  freelocale (plain);
+  return estimate;
 }
 
 void

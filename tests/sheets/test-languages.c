@@ -140,7 +140,9 @@ test_nothing_stays (void)
         if (drawing->elements[i].kind == OX_ELEMENT_TEXT)
           {
             const char *text = drawing->elements[i].text.text;
-            g_assert_null (strstr (text, "strip"));
+            /* Sources of figures, in the tables of what the plan takes, stay as they are written. */
+            if (strcmp (set->pages[k].title, "Listen") != 0)
+              g_assert_null (strstr (text, "strip"));
             g_assert_null (strstr (text, "Edge work"));
             g_assert_false (g_regex_match_simple ("^-?[0-9]+\\.[0-9]+( [^ ]+)?$", text, 0, 0));
             commas += g_regex_match_simple ("[0-9],[0-9]", text, 0, 0);
