@@ -146,6 +146,8 @@ add_expander (GtkBox *root, const char *title, GtkBox **inside)
   GtkWidget *expander = gtk_expander_new (title);
 
   *inside = GTK_BOX (gtk_box_new (GTK_ORIENTATION_VERTICAL, 6));
+  /* GTK 4.8 does not take the name from the title. */
+  gtk_accessible_update_property (GTK_ACCESSIBLE (expander), GTK_ACCESSIBLE_PROPERTY_LABEL, title, -1);
   gtk_expander_set_child (GTK_EXPANDER (expander), GTK_WIDGET (*inside));
   gtk_box_append (root, expander);
   return GTK_EXPANDER (expander);
