@@ -133,6 +133,22 @@ add_keep_backs (const OxJob *job, GPtrArray *list)
     }
 }
 
+/* What a hose goes round. */
+static void
+add_hose_obstacles (const OxJob *job, GPtrArray *list)
+{
+  for (guint i = 0; i < job->n_obstacles; i++)
+    {
+      const OxObstacle *obstacle = job->obstacles[i];
+      if (obstacle->kind == OX_OBSTACLE_MASKED)
+        continue;
+      g_autoptr (OxRegion) body = ox_region_new_ring (obstacle->shape.ring);
+      g_autoptr (OxRegion) core = ox_region_offset (body, -OX_FLOOR_SPAN / 2, FALSE);
+      if (obstacle->kind == OX_OBSTACLE_SOLID || !ox_region_is_empty (core))
+        add_region (list, ox_region_ref (body));
+    }
+}
+
 /* Walls whose far side is travel as well: a thin slab of that far side, doorways left free. */
 static OxRegion *
 shared_walls (const OxJob *job, const OxRegion *travel, const OxRegion *doorways)
@@ -152,12 +168,14 @@ shared_walls (const OxJob *job, const OxRegion *travel, const OxRegion *doorways
   return ox_region_difference (shared, doorways);
 }
 
-static OxRegion *
-make_travel (const OxJob *job)
+/* Floor that is walked on, and of it what a hose may lie on. */
+static void
+make_travel (const OxJob *job, OxFloor *floor)
 {
   g_autoptr (GPtrArray) floors = region_list ();
   g_autoptr (GPtrArray) doors = region_list ();
   g_autoptr (GPtrArray) taken = region_list ();
+  g_autoptr (GPtrArray) round = region_list ();
   gboolean plain = job->n_rooms == 1;
   for (guint i = 0; i < job->n_rooms; i++)
     {
@@ -176,14 +194,19 @@ make_travel (const OxJob *job)
     }
   add_aprons (job, floors);
   add_keep_backs (job, taken);
+  add_hose_obstacles (job, round);
   g_autoptr (OxRegion) all = union_list (floors);
   if (!plain)
     {
       g_autoptr (OxRegion) doorways = union_list (doors);
-      add_region (taken, shared_walls (job, all, doorways));
+      g_autoptr (OxRegion) walls = shared_walls (job, all, doorways);
+      add_region (taken, ox_region_ref (walls));
+      add_region (round, ox_region_ref (walls));
     }
   g_autoptr (OxRegion) less = union_list (taken);
-  return ox_region_difference (all, less);
+  g_autoptr (OxRegion) less_for_hose = union_list (round);
+  floor->travel = ox_region_difference (all, less);
+  floor->hose = ox_region_difference (all, less_for_hose);
 }
 
 /* By their boxes, from the lowest on; ids part rooms of the same box. */
@@ -231,7 +254,7 @@ ox_floor_new (const OxJob *job)
       floor->rooms[i] = ox_region_difference (room, less);
     }
   floor->target = ox_region_union_many ((const OxRegion *const *) floor->rooms, job->n_rooms);
-  floor->travel = make_travel (job);
+  make_travel (job, floor);
   return floor;
 }
 
@@ -246,5 +269,6 @@ ox_floor_free (OxFloor *floor)
   g_free (floor->by_place);
   ox_region_unref (floor->target);
   ox_region_unref (floor->travel);
+  ox_region_unref (floor->hose);
   g_free (floor);
 }

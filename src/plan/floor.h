@@ -5,6 +5,10 @@
  *   travel = rooms, an apron beyond open sides as deep as the body needs, and doorways,
  *            less solids, pits with their keep-back, the keep-back of drops, and walls between rooms that share a side
  *
+ *   hose floor = rooms, the same apron and doorways, less solids, pits wider than OX_FLOOR_SPAN, and walls between rooms that share a side:
+ *            where a hose or cord may lie. It may lie in the keep-back of a drop and over masked and excluded floor; it crosses a drain
+ *            channel, but goes round an opening whose edge would chafe it (common practice, no source).
+ *
  * A wall has no thickness of its own: where the floor on its far side is travel too, 1 mm of that floor is taken away along it, except in
  * doorways.
  */
@@ -12,6 +16,7 @@
 #include "job/job.h"
 G_BEGIN_DECLS
 
+#define OX_FLOOR_SPAN 0.60 /* m: width of a pit that a hose still crosses */
 #define OX_WALL_SLAB 0.001 /* m taken from the floor on the far side of a wall that two floors share */
 
 typedef struct
@@ -21,6 +26,7 @@ typedef struct
   guint *by_place;     /* rooms from the lowest, then leftmost corner on: an order that does not hang on how the job lists them */
   OxRegion *target;    /* all of them */
   OxRegion *travel;
+  OxRegion *hose;      /* where a hose or cord may lie */
 } OxFloor;
 
 /* ox_floor_new: @job must pass ox_job_check(); (transfer full) */
