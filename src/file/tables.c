@@ -104,6 +104,16 @@ heading_degrees (double radians)
   return degrees >= 360 ? 0 : degrees;
 }
 
+/* m along the floor to the farthest point, empty where there is no station */
+static void
+add_way (OxCsv *csv, int station, double way)
+{
+  if (station >= 0)
+    ox_csv_number (csv, way, COMPUTED);
+  else
+    ox_csv_empty (csv);
+}
+
 static void
 add_strip (OxCsv *csv, const OxPlan *plan, const OxStrip *strip)
 {
@@ -123,8 +133,12 @@ add_strip (OxCsv *csv, const OxPlan *plan, const OxStrip *strip)
   ox_csv_number (csv, strip->width, COMPUTED);
   ox_csv_number (csv, strip->speed, COMPUTED);
   ox_csv_number (csv, strip->minutes, COMPUTED);
-  ox_csv_text (csv, strip->station >= 0 ? plan->job->stations[strip->station]->id : "");
+  ox_csv_text (csv, strip->station >= 0 ? plan->stations[strip->station].id : "");
   add_region (csv, covered, FALSE);
+  ox_csv_text (csv, strip->supply >= 0 ? plan->stations[strip->supply].id : "");
+  add_way (csv, strip->station, strip->hose_m);
+  add_way (csv, strip->supply, strip->cord_m);
+  ox_csv_text (csv, strip->out_of_reach ? "out-of-reach" : "");
   ox_csv_row (csv);
 }
 
@@ -132,7 +146,7 @@ char *
 ox_table_strips (const OxPlan *plan)
 {
   OxCsv csv = ox_csv_start ("order,strip,room,lane,kind,coat,x1,y1,x2,y2,heading_deg,length_m,width_m,"
-                            "speed_m_per_min,minutes,station,wkt");
+                            "speed_m_per_min,minutes,station,wkt,supply,hose_m,cord_m,caution");
   for (guint i = 0; i < plan->n_strips; i++)
     add_strip (&csv, plan, &plan->strips[i]);
   return ox_csv_end (&csv);
@@ -198,30 +212,27 @@ ox_table_edges (const OxPlan *plan)
   return ox_csv_end (&csv);
 }
 
-static double
-station_length (const OxMachine *machine, const OxStation *station)
+static const char *
+station_kind (const OxPlanStation *station)
 {
-  if (station->length > 0)
-    return station->length;
-  return station->kind == OX_STATION_COLLECTOR ? machine->hose_length : machine->cord_length;
+  if (station->kind == OX_STATION_COLLECTOR)
+    return station->proposed ? "proposed-collector" : "collector";
+  return station->proposed ? "proposed-supply" : "supply";
 }
 
 char *
 ox_table_stations (const OxPlan *plan)
 {
   OxCsv csv = ox_csv_start ("id,kind,x,y,length_m,strips,farthest_m");
-  for (guint i = 0; i < plan->job->n_stations; i++)
+  for (guint i = 0; i < plan->n_stations; i++)
     {
-      const OxStation *station = plan->job->stations[i];
-      guint strips = 0;
-      for (guint k = 0; k < plan->n_strips; k++)
-        strips += plan->strips[k].station == (int) i;
+      const OxPlanStation *station = &plan->stations[i];
       ox_csv_text (&csv, station->id);
-      ox_csv_text (&csv, station->kind == OX_STATION_COLLECTOR ? "collector" : "supply");
+      ox_csv_text (&csv, station_kind (station));
       ox_csv_point (&csv, station->at);
-      ox_csv_number (&csv, station_length (plan->job->machine, station), STORED);
-      ox_csv_count (&csv, strips);
-      ox_csv_empty (&csv);
+      ox_csv_number (&csv, station->length, STORED);
+      ox_csv_count (&csv, station->strips);
+      add_way (&csv, station->strips > 0 ? 0 : -1, station->farthest_m);
       ox_csv_row (&csv);
     }
   return ox_csv_end (&csv);

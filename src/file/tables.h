@@ -5,7 +5,7 @@
  * coordinates have 4 decimals at most, computed ones 6. The same plan gives the same bytes in every locale.
  *
  *      floor.csv     id,kind,name,wkt
- *      strips.csv    order,strip,room,lane,kind,coat,x1,y1,x2,y2,heading_deg,length_m,width_m,speed_m_per_min,minutes,station,wkt
+ *      strips.csv    order,strip,room,lane,kind,coat,x1,y1,x2,y2,heading_deg,length_m,width_m,speed_m_per_min,minutes,station,wkt,supply,hose_m,cord_m,caution
  *      moves.csv     order,from_strip,to_strip,kind,minutes,length_m,cx,cy,wkt
  *      zones.csv     id,room,area_m2,wkt
  *      edge.csv      id,room,cause,area_m2,length_m,wkt

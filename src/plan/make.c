@@ -10,6 +10,7 @@
 #include "plan/limit.h"
 #include "plan/moves.h"
 #include "plan/room.h"
+#include "plan/station.h"
 #include "plan/verify.h"
 #include "trade/production.h"
 
@@ -207,7 +208,7 @@ write_strips (Making *making)
       for (guint i = 0; i < room->legs->len; i++)
         {
           const OxLeg *leg = &g_array_index (room->legs, OxLeg, i);
-          OxStrip strip = { .order = strips->len + 1, .room = order[k], .kind = leg->kind, .coat = 1, .a = leg->a, .b = leg->b, .station = -1 };
+          OxStrip strip = { .order = strips->len + 1, .room = order[k], .kind = leg->kind, .coat = 1, .a = leg->a, .b = leg->b, .station = -1, .supply = -1 };
           strip.lane = lane_number (room, down, leg, lanes);
           strip.heading = leg->heading;
           strip.width = m->blast_width;
@@ -337,6 +338,8 @@ make_plan (Making *making, OxRun *run)
   tell_carried (making, finding.carried);
   reach_stage (making, OX_STAGE_MOVES);
   write_chalks (making);
+  if (!ox_stations_plan (plan, making->floor, making->notices, run))
+    return FALSE;
   ox_run_step (run, N_("measuring edge work"), making_steps (making) - 1, making_steps (making));
   /* What was reached can be reached: on a floor just as wide as the body the places have no area and the erosion sees none. */
   g_autoptr (OxRegion) reached = ox_region_union (limit, plan->blasted);

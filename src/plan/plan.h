@@ -40,8 +40,23 @@ typedef struct
   double width;    /* m covered across */
   double speed;    /* m/min */
   double minutes;  /* length / speed */
-  int station;     /* index in job->stations of the collector, -1 when there is none */
+  int station;     /* index in OxPlan.stations of the collector that serves it, -1 when none does */
+  int supply;      /* the same for the power */
+  double hose_m;   /* m along the floor from the collector to the farthest point of the strip, 0 without one */
+  double cord_m;   /* the same from the supply */
+  gboolean out_of_reach; /* no collector, or no supply, of the job reaches it; where the job has none of a kind: no place would */
 } OxStrip;
+
+typedef struct
+{
+  char *id;             /* that of the job's station; "P1" ... for a proposed one */
+  OxStationKind kind;
+  gboolean proposed;    /* not in the job: a place from which strips that are out of reach would be in reach */
+  OxPoint at;
+  double length;        /* m of hose or cord */
+  guint strips;         /* how many it serves */
+  double farthest_m;    /* m along the floor to the farthest point of those */
+} OxPlanStation;
 
 typedef enum { OX_MOVE_SWING, OX_MOVE_PULL_BACK, OX_MOVE_WALK } OxMoveKind;
 
@@ -101,12 +116,13 @@ typedef struct
 {
   OxJob *job;
   OxRegion *target, *travel, *blasted; /* whole floor; blasted = strips within target */
-  guint n_strips, n_moves, n_zones, n_edges, n_chalks;
+  guint n_strips, n_moves, n_zones, n_edges, n_chalks, n_stations;
   OxStrip *strips;
   OxMove *moves;      /* n_strips - 1 of them, or 0 */
   OxZone *zones;
   OxEdge *edges;
   OxChalk *chalks;    /* one a room that has main strips */
+  OxPlanStation *stations; /* those of the job in its order, then the proposed ones */
   OxTotals totals;
   char **notices;     /* NULL-ended, translated: a room without strips and why, a way that is missing ... */
 } OxPlan;

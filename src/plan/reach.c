@@ -5,7 +5,7 @@
 #include "plan/sight.h"
 #include <stdlib.h>
 
-#define TOUCH 1e-6          /* m by which a corner's sides may lie beyond a line that touches it */
+#define TOUCH 1e-6 /* m by which a corner's sides may lie beyond a line that touches it */
 #define FARTHEST_WITHIN 0.005
 
 typedef struct
@@ -43,7 +43,8 @@ struct _OxReachTree
   GArray *reached; /* Reached, nearest first */
 };
 
-/* The next corner of the ring in that direction that is not at the same place: unions leave sides of a few nanometres. */
+/* The next corner of the ring in that direction that is not at the same place: unions leave sides of a few nanometres.
+ */
 static OxPoint
 neighbour (const OxPoint *points, guint n, guint i, guint step)
 {
@@ -140,7 +141,8 @@ corner_links (OxReach *reach, guint from)
   return links;
 }
 
-/* A binary heap of what was reached, least length first; entries that were bettered since are left in it and passed over. */
+/* A binary heap of what was reached, least length first; entries that were bettered since are left in it and passed
+ * over. */
 static gboolean
 is_nearer (const Reached *a, const Reached *b)
 {
@@ -226,8 +228,8 @@ ox_reach_tree_free (OxReachTree *tree)
   g_free (tree);
 }
 
-/* Way to @p; @via: the point where it bends last, the root when it does not bend. The corners are looked at nearest first, so that those after the
- * first one farther off than the best way cannot better it. */
+/* Way to @p; @via: the point where it bends last, the root when it does not bend. The corners are looked at nearest
+ * first, so that those after the first one farther off than the best way cannot better it. */
 static double
 way_to (const OxReachTree *tree, OxPoint p, OxPoint *via)
 {
@@ -291,8 +293,8 @@ typedef struct
   double way;
 } Probe;
 
-/* Raises @best to the farthest point between two probes. A way grows by no more than the step along the line, which bounds what lies between;
- * and where both bend last at one point that sees all between, the ends are farthest. */
+/* Raises @best to the farthest point between two probes. A way grows by no more than the step along the line, which
+ * bounds what lies between; and where both bend last at one point that sees all between, the ends are farthest. */
 static void
 search_between (const OxReachTree *tree, const Probe *a, const Probe *b, double *best)
 {

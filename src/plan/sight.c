@@ -117,10 +117,12 @@ static gboolean
 cuts (const Side *line, const Side *side)
 {
   OxPoint d = ox_point_sub (line->b, line->a), e = ox_point_sub (side->b, side->a);
-  double a = ox_point_cross (d, ox_point_sub (side->a, line->a)), b = ox_point_cross (d, ox_point_sub (side->b, line->a));
+  double a = ox_point_cross (d, ox_point_sub (side->a, line->a)),
+         b = ox_point_cross (d, ox_point_sub (side->b, line->a));
   if ((a > 0) == (b > 0))
     return FALSE;
-  double p = ox_point_cross (e, ox_point_sub (line->a, side->a)), q = ox_point_cross (e, ox_point_sub (line->b, side->a));
+  double p = ox_point_cross (e, ox_point_sub (line->a, side->a)),
+         q = ox_point_cross (e, ox_point_sub (line->b, side->a));
   return (p > 0) != (q > 0);
 }
 

@@ -46,6 +46,12 @@ ox_hose_loss (double flow, double bore, double length)
   return length / FOOT * per_foot * ox_hose_velocity_pressure (velocity);
 }
 
+double
+ox_hose_reach (double length)
+{
+  return MAX (length - MAX (1, 0.05 * length), 0);
+}
+
 const OxHoseDust *
 ox_hose_dusts (guint *n)
 {

@@ -40,6 +40,16 @@ double ox_hose_velocity_pressure (double velocity);
  */
 double ox_hose_loss (double flow, double bore, double length);
 
+/* ox_hose_reach:
+ * @length: m of hose or cord, >= 0
+ *
+ *      reach = length - max (1 m, 5 % of length)
+ *
+ * What is kept back as slack: the run up to the machine and bends that are not taut. Common practice, no source. Example: 30 m reach 28.5 m.
+ * Returns: m along the floor, >= 0
+ */
+double ox_hose_reach (double length);
+
 typedef struct
 {
   const char *id, *name;

@@ -15,6 +15,7 @@ typedef struct
   OxZone zones[1];
   OxEdge edges[1];
   OxPoint path[3];
+  OxPlanStation stations[3];
 } HandPlan;
 
 /* The floor of JOB_WHOLE with two strips; not a plan that anybody should follow. */
@@ -23,10 +24,13 @@ hand_plan_init (HandPlan *hand)
 {
   *hand = (HandPlan){
     .strips = {
-      { 1, 0, 1, OX_STRIP_MAIN, 1, { 1, 2 }, { 7, 2 }, 0, 0.21, 6, 1, 0 },
-      { 2, 0, 3, OX_STRIP_CROSSWISE, 2, { 3, 7 }, { 3, 4 }, -G_PI / 2, 0.21, 6, 0.5, -1 },
+      { 1, 0, 1, OX_STRIP_MAIN, 1, { 1, 2 }, { 7, 2 }, 0, 0.21, 6, 1, 0, 1, 6.25, 7.5, FALSE },
+      { 2, 0, 3, OX_STRIP_CROSSWISE, 2, { 3, 7 }, { 3, 4 }, -G_PI / 2, 0.21, 6, 0.5, -1, 2, 0, 6.5, TRUE },
     },
     .moves = { { 1, 2, OX_MOVE_SWING, 0.45, 6, TRUE, { 8, 2.5 }, 3, NULL } },
+    .stations = { { (char *) "S1", OX_STATION_COLLECTOR, FALSE, { 1, 1 }, 20, 1, 6.25 },
+                  { (char *) "S2", OX_STATION_SUPPLY, FALSE, { 1.0001, 1 }, 30, 1, 7.5 },
+                  { (char *) "P1", OX_STATION_SUPPLY, TRUE, { 4, 0.4 }, 30, 0, 0 } },
     .path = { { 7, 2 }, { 8, 2.5 }, { 3, 7 } },
   };
   hand->zones[0] = (OxZone){ (char *) "Z1", 0, 1.5, ox_test_region ("POLYGON ((0 0, 1.5 0, 1.5 1, 0 1, 0 0))") };
@@ -41,6 +45,8 @@ hand_plan_init (HandPlan *hand)
     .n_moves = 1,
     .n_zones = 1,
     .n_edges = 1,
+    .n_stations = 3,
+    .stations = hand->stations,
     .strips = hand->strips,
     .moves = hand->moves,
     .zones = hand->zones,

@@ -36,7 +36,7 @@ test_strips (void)
   g_assert_cmpuint (g_strv_length (rows), ==, 4);
   g_assert_cmpstr (rows[0], ==,
                    "order,strip,room,lane,kind,coat,x1,y1,x2,y2,heading_deg,length_m,width_m,"
-                   "speed_m_per_min,minutes,station,wkt");
+                   "speed_m_per_min,minutes,station,wkt,supply,hose_m,cord_m,caution");
   g_assert_true (g_str_has_prefix (rows[1], "1,1,R1,1,main,1,1,2,7,2,0,6,0.21,6,1,S1,\"POLYGON (("));
   g_assert_true (g_str_has_prefix (rows[2], "2,2,R1,3,crosswise,2,3,7,3,4,270,3,0.21,6,0.5,,\"POLYGON (("));
   /* The first strip covers 0.04 m more at both ends: 6.08 m x 0.21 m. */
@@ -98,7 +98,7 @@ test_zones_and_edges (void)
                    "E1,R1,corner,0.333333,2.5,\"POLYGON ((0 0, 1 0, 0 1, 0 0))\"\r\n");
 }
 
-/* A length of its own, and the machine's cord where the station has none. */
+/* A proposed one is told by its kind; one that serves nothing has no farthest strip. */
 static void
 test_stations (void)
 {
@@ -107,8 +107,9 @@ test_stations (void)
   g_autofree char *text = ox_table_stations (&hand.plan);
   g_assert_cmpstr (text, ==,
                    "id,kind,x,y,length_m,strips,farthest_m\r\n"
-                   "S1,collector,1,1,20,1,\r\n"
-                   "S2,supply,1.0001,1,30,0,\r\n");
+                   "S1,collector,1,1,20,1,6.25\r\n"
+                   "S2,supply,1.0001,1,30,1,7.5\r\n"
+                   "P1,proposed-supply,4,0.4,30,0,\r\n");
 }
 
 /* One column of a table as numbers, added up; quoted fields come last, so that commas in them do not matter. */

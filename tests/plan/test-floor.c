@@ -143,6 +143,25 @@ excluded (void)
   expect (job, 56, 60);
 }
 
+/* A hose goes round solids and openings, and lies across a drain channel and in what is kept back from a pit. */
+static void
+hose_floor (void)
+{
+  static const struct
+  {
+    OxObstacleKind kind;
+    double side, area;
+  } rows[] = { { OX_OBSTACLE_SOLID, 2, 56 },   { OX_OBSTACLE_PIT, 2, 56 }, { OX_OBSTACLE_MASKED, 2, 60 },
+               { OX_OBSTACLE_SOLID, 0.5, 59.75 }, { OX_OBSTACLE_PIT, 0.5, 60 } };
+  for (guint i = 0; i < G_N_ELEMENTS (rows); i++)
+    {
+      g_autoptr (OxJob) job = judge_with_obstacle (ox_test_floor_rectangle (10, 6, "compact"), rows[i].kind,
+                                                   (OxPoint){ 5, 3 }, rows[i].side);
+      g_autoptr (OxFloor) floor = ox_floor_new (job);
+      ox_test_near (ox_region_area (floor->hose), rows[i].area, 1e-6);
+    }
+}
+
 int
 main (int argc, char **argv)
 {
@@ -155,5 +174,6 @@ main (int argc, char **argv)
   g_test_add_func ("/plan/floor/shared-wall", shared_wall);
   g_test_add_func ("/plan/floor/thick-wall", thick_wall);
   g_test_add_func ("/plan/floor/excluded", excluded);
+  g_test_add_func ("/plan/floor/where-a-hose-may-lie", hose_floor);
   return g_test_run ();
 }

@@ -30,8 +30,7 @@ empty_rectangle (void)
 static void
 wall_with_a_gap (void)
 {
-  g_autoptr (OxRegion) floor
-      = ox_test_region ("POLYGON ((0 0, 10 0, 10 9, 10.2 9, 10.2 0, 20 0, 20 10, 0 10, 0 0))");
+  g_autoptr (OxRegion) floor = ox_test_region ("POLYGON ((0 0, 10 0, 10 9, 10.2 9, 10.2 0, 20 0, 20 10, 0 10, 0 0))");
   ox_test_near (distance (floor, (OxPoint){ 4, 1 }, (OxPoint){ 16.2, 1 }), hypot (6, 8) + 0.2 + hypot (6, 8), 1e-6);
   /* A line that just passes the end bends nowhere. */
   ox_test_near (distance (floor, (OxPoint){ 4, 9.5 }, (OxPoint){ 16, 9.5 }), 12, 1e-6);
@@ -68,7 +67,8 @@ gaps (void)
 {
   g_autoptr (OxRegion) narrow
       = ox_test_region ("POLYGON ((0 0, 20 0, 20 10, 0 10, 0 0), (9 0.08, 11 0.08, 11 9.92, 9 9.92, 9 0.08))");
-  g_autoptr (OxRegion) wide = ox_test_region ("POLYGON ((0 0, 20 0, 20 10, 0 10, 0 0), (9 0.2, 11 0.2, 11 9.92, 9 9.92, 9 0.2))");
+  g_autoptr (OxRegion) wide
+      = ox_test_region ("POLYGON ((0 0, 20 0, 20 10, 0 10, 0 0), (9 0.2, 11 0.2, 11 9.92, 9 9.92, 9 0.2))");
   g_assert_true (isinf (distance (narrow, (OxPoint){ 3, 5 }, (OxPoint){ 17, 5 })));
   ox_test_near (distance (wide, (OxPoint){ 3, 5 }, (OxPoint){ 17, 5 }), 2 * hypot (6, 4.8) + 2, 1e-6);
 }
@@ -110,7 +110,8 @@ runs_inside (const OxRegion *region, OxPoint a, OxPoint b)
   for (guint r = 0; r < region->n_rings; r++)
     for (guint i = 0, n = region->rings[r].n; i < n; i++)
       {
-        OxPoint p = region->points[region->rings[r].start + i], q = region->points[region->rings[r].start + (i + 1) % n];
+        OxPoint p = region->points[region->rings[r].start + i],
+                q = region->points[region->rings[r].start + (i + 1) % n];
         OxPoint e = ox_point_sub (q, p), off = ox_point_sub (p, a);
         double across = ox_point_cross (d, e);
         double t = ox_point_cross (off, e) / across, u = ox_point_cross (off, d) / across;
@@ -205,7 +206,8 @@ random_lines (void)
       if (!ox_reach_sees (reach, a, b))
         continue;
       for (guint i = 0; i <= 1000; i++)
-        most = MAX (most, ox_reach_tree_distance (tree, (OxPoint){ a.x + (b.x - a.x) * i / 1000, a.y + (b.y - a.y) * i / 1000 }));
+        most = MAX (most, ox_reach_tree_distance (
+                              tree, (OxPoint){ a.x + (b.x - a.x) * i / 1000, a.y + (b.y - a.y) * i / 1000 }));
       if (isinf (most))
         g_assert_true (isinf (farthest));
       else

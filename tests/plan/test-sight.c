@@ -59,7 +59,8 @@ random_lines (void)
   g_assert_cmpuint (hidden, >, 100);
 }
 
-/* A column of 2 m about (5, 5): past its corners and along its faces is free, from corner to corner through it is not. */
+/* A column of 2 m about (5, 5): past its corners and along its faces is free, from corner to corner through it is not.
+ */
 static void
 touching_lines (void)
 {
@@ -79,7 +80,8 @@ touching_lines (void)
 static void
 through_a_slit (void)
 {
-  g_autoptr (OxRegion) region = ox_test_region ("POLYGON ((0 0, 10 0, 10 10, 0 10, 0 0), (4 0.001, 6 0.001, 6 9, 4 9, 4 0.001))");
+  g_autoptr (OxRegion) region
+      = ox_test_region ("POLYGON ((0 0, 10 0, 10 10, 0 10, 0 0), (4 0.001, 6 0.001, 6 9, 4 9, 4 0.001))");
   g_autoptr (OxSight) sight = ox_sight_new (region);
   g_assert_true (ox_sight_is_free (sight, (OxPoint){ 1, 0.0005 }, (OxPoint){ 9, 0.0005 }));
   g_assert_false (ox_sight_is_free (sight, (OxPoint){ 1, 0.0005 }, (OxPoint){ 9, 0.1 }));

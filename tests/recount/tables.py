@@ -8,7 +8,7 @@ from shapely import wkt
 
 COLUMNS = {
     'floor': 'id,kind,name,wkt',
-    'strips': 'order,strip,room,lane,kind,coat,x1,y1,x2,y2,heading_deg,length_m,width_m,speed_m_per_min,minutes,station,wkt',
+    'strips': 'order,strip,room,lane,kind,coat,x1,y1,x2,y2,heading_deg,length_m,width_m,speed_m_per_min,minutes,station,wkt,supply,hose_m,cord_m,caution',
     'moves': 'order,from_strip,to_strip,kind,minutes,length_m,cx,cy,wkt',
     'zones': 'id,room,area_m2,wkt',
     'edge': 'id,room,cause,area_m2,length_m,wkt',

@@ -86,6 +86,16 @@ test_judge (void)
     g_assert_cmpfloat (dusts[i].least_m_per_s, <, dusts[i].most_m_per_s);
 }
 
+/* 5 % of 30 m are 1.5 m; of a short hose a metre is kept back all the same, and a stump reaches nothing. */
+static void
+test_reach (void)
+{
+  g_assert_cmpfloat_with_epsilon (ox_hose_reach (30), 28.5, 1e-12);
+  g_assert_cmpfloat_with_epsilon (ox_hose_reach (20), 19, 1e-12);
+  g_assert_cmpfloat_with_epsilon (ox_hose_reach (10), 9, 1e-12);
+  g_assert_cmpfloat (ox_hose_reach (0.5), ==, 0);
+}
+
 int
 main (int argc, char **argv)
 {
@@ -95,5 +105,6 @@ main (int argc, char **argv)
   g_test_add_func ("/trade/hose/velocity/examples-and-back", test_velocity);
   g_test_add_func ("/trade/hose/loss/handbook-examples", test_losses);
   g_test_add_func ("/trade/hose/judge/transport-range", test_judge);
+  g_test_add_func ("/trade/hose/reach/slack", test_reach);
   return g_test_run ();
 }
