@@ -265,7 +265,8 @@ ox_reach_tree_distance (const OxReachTree *tree, OxPoint p)
   return way_to (tree, p, &via);
 }
 
-/* Whether no corner lies inside the triangle: then all of the side @a-@b is seen from @top when its ends are. */
+/* Whether no corner lies inside the triangle: then all of the side @a-@b is seen from @top when its ends are. Of a solid inside it the corner that
+ * the outermost line of sight from @top touches has been reached, since nothing in the triangle is farther off than its ends. */
 static gboolean
 triangle_is_free (const OxReachTree *tree, OxPoint top, OxPoint a, OxPoint b)
 {
@@ -274,9 +275,9 @@ triangle_is_free (const OxReachTree *tree, OxPoint top, OxPoint a, OxPoint b)
   ox_box_add (&box, top);
   ox_box_add (&box, a);
   ox_box_add (&box, b);
-  for (guint i = 0; i < tree->reach->n_corners; i++)
+  for (guint i = 0; i < tree->reached->len; i++)
     {
-      OxPoint p = tree->reach->corners[i].at;
+      OxPoint p = tree->reach->corners[g_array_index (tree->reached, Reached, i).corner].at;
       if (p.x < box.x0 || p.x > box.x1 || p.y < box.y0 || p.y > box.y1)
         continue;
       if (turn * ox_point_cross (ox_point_sub (a, top), ox_point_sub (p, top)) > 0

@@ -17,11 +17,12 @@ typedef struct
   OxReach *reach;
   const OxRun *run;
   OxStationKind kind;
-  double length;    /* of the machine's hose or cord */
-  GArray *stations; /* OxPlanStation of both kinds */
-  guint first;      /* the first of this kind's proposals in @stations */
-  double *ways;     /* of each strip to the station that serves it, INFINITY while none does */
-  int *serves;      /* that station */
+  double length;      /* of the machine's hose or cord */
+  GArray *stations;   /* OxPlanStation of both kinds */
+  guint first;        /* the first of this kind's proposals in @stations */
+  GPtrArray *ways_of; /* for each of @stations a double a strip; NULL for those of the other kind */
+  double *ways;       /* of each strip to the station that serves it, INFINITY while none does */
+  int *serves;        /* that station */
 } Placing;
 
 static double
@@ -55,34 +56,45 @@ step_on_floor (const OxReach *reach, OxPoint *p)
   return FALSE;
 }
 
-/* Whether a station of the job serves strip @i already: it is not left for a proposed one. */
-static gboolean
-is_served_by_given (const Placing *placing, guint i)
+/* Ways from a place to all strips, INFINITY where out of reach; (transfer full) */
+static double *
+ways_from (const Placing *placing, OxPoint from, double limit)
 {
-  return placing->serves[i] >= 0 && !g_array_index (placing->stations, OxPlanStation, placing->serves[i]).proposed;
+  const OxPlan *plan = placing->plan;
+  double *ways = g_new (double, plan->n_strips + 1);
+  g_autoptr (OxReachTree) tree = ox_reach_tree_new (placing->reach, from, limit);
+  for (guint i = 0; i < plan->n_strips; i++)
+    ways[i] = ox_run_cancelled (placing->run, NULL) ? (double) INFINITY : farthest_point (tree, &plan->strips[i]);
+  return ways;
 }
 
-/* Lets station @index serve the strips to which its way is the shortest so far. FALSE when it stands off the floor. */
+/* Whether station @index may serve strip @i: what one of the job serves is not left for a proposed one. */
 static gboolean
-serve (Placing *placing, guint index)
+may_serve (const Placing *placing, guint index, guint i)
 {
-  const OxPlanStation *station = &g_array_index (placing->stations, OxPlanStation, index);
-  OxPoint from = station->at;
-  if (!step_on_floor (placing->reach, &from))
-    return FALSE;
-  g_autoptr (OxReachTree) tree = ox_reach_tree_new (placing->reach, from, station_reach (station));
-  for (guint i = 0; i < placing->plan->n_strips && !ox_run_cancelled (placing->run, NULL); i++)
+  const OxPlanStation *stations = (const OxPlanStation *) (const void *) placing->stations->data;
+  return !stations[index].proposed || placing->serves[i] < 0 || stations[placing->serves[i]].proposed;
+}
+
+/* Lets the stations serve the strips that they are nearest to. */
+static void
+assign (const Placing *placing)
+{
+  for (guint i = 0; i < placing->plan->n_strips; i++)
     {
-      if (station->proposed && is_served_by_given (placing, i))
-        continue;
-      double way = farthest_point (tree, &placing->plan->strips[i]);
-      if (way < placing->ways[i] - 1e-9)
-        {
-          placing->ways[i] = way;
-          placing->serves[i] = (int) index;
-        }
+      placing->ways[i] = INFINITY;
+      placing->serves[i] = -1;
     }
-  return TRUE;
+  for (guint s = 0; s < placing->ways_of->len; s++)
+    {
+      const double *ways = g_ptr_array_index (placing->ways_of, s);
+      for (guint i = 0; ways != NULL && i < placing->plan->n_strips; i++)
+        if (ways[i] < placing->ways[i] - 1e-9 && may_serve (placing, s, i))
+          {
+            placing->ways[i] = ways[i];
+            placing->serves[i] = (int) s;
+          }
+    }
 }
 
 static guint
@@ -112,46 +124,71 @@ middle (const OxStrip *strip)
   return ox_point_scale (ox_point_add (strip->a, strip->b), 0.5);
 }
 
-/* Of @places the one that reaches most of @wanted; of equals the one with the shortest ways, then the first. FALSE when
- * none reaches any. */
-static gboolean
-best_place (const Placing *placing, const GArray *places, const GArray *wanted, OxPoint *best)
+/* Ways from each place to each of the @wanted strips, place by place; the step that costs. (transfer full) */
+static float *
+try_places (const Placing *placing, const GArray *places, const GArray *wanted)
 {
-  double limit = ox_hose_reach (placing->length), least = INFINITY;
-  guint most = 0;
-  for (guint p = 0; p < places->len && !ox_run_cancelled (placing->run, NULL); p++)
+  double limit = ox_hose_reach (placing->length);
+  float *ways = g_new (float, places->len * wanted->len + 1);
+  for (guint p = 0; p < places->len; p++)
     {
       OxPoint at = g_array_index (places, OxPoint, p);
-      guint near = 0, reached = 0;
-      double sum = 0;
-      for (guint i = 0; i < wanted->len; i++)
-        near += ox_point_distance (at, middle (&placing->plan->strips[g_array_index (wanted, guint, i)])) <= limit;
-      if (near < most || near == 0)
-        continue;
-      g_autoptr (OxReachTree) tree = ox_reach_tree_new (placing->reach, at, limit);
+      gboolean cancelled = ox_run_cancelled (placing->run, NULL);
+      g_autoptr (OxReachTree) tree = cancelled ? NULL : ox_reach_tree_new (placing->reach, at, limit);
       for (guint i = 0; i < wanted->len; i++)
         {
-          double way = farthest_point (tree, &placing->plan->strips[g_array_index (wanted, guint, i)]);
-          if (isinf (way))
-            continue;
-          reached++;
-          sum += way;
+          const OxStrip *strip = &placing->plan->strips[g_array_index (wanted, guint, i)];
+          gboolean near = !cancelled && ox_point_distance (at, middle (strip)) <= limit;
+          ways[p * wanted->len + i] = near ? (float) farthest_point (tree, strip) : (float) INFINITY;
         }
-      if (reached > most || (reached == most && reached > 0 && sum < least - 1e-9))
+    }
+  return ways;
+}
+
+typedef struct
+{
+  const float *ways; /* place by place */
+  guint n_places, n_wanted;
+  guint8 *done;  /* strips that are reached from a place already chosen */
+  guint *counts; /* of each place when it was last looked at: it reaches no more now */
+} Choice;
+
+/* Of the places the one that reaches most of the strips that are not done; of equals the one with the shortest ways,
+ * then the first. Returns: its index, G_MAXUINT when none reaches any */
+static guint
+best_place (const Choice *choice)
+{
+  guint most = 1, best = G_MAXUINT;
+  double least = INFINITY;
+  for (guint p = 0; p < choice->n_places; p++)
+    {
+      const float *ways = choice->ways + (gsize) p * choice->n_wanted;
+      guint reached = 0;
+      double sum = 0;
+      if (choice->counts[p] < most)
+        continue;
+      for (guint i = 0; i < choice->n_wanted; i++)
+        if (!choice->done[i] && !isinf (ways[i]))
+          {
+            reached++;
+            sum += (double) ways[i];
+          }
+      choice->counts[p] = reached;
+      if (reached > most || (reached == most && sum < least - 1e-6))
         {
           most = reached;
           least = sum;
-          *best = at;
+          best = p;
         }
     }
-  return most > 0;
+  return best;
 }
 
 static double
 place_step (const Placing *placing)
 {
   OxBox box = ox_region_box (placing->plan->travel);
-  return MAX (STEP, MIN (ox_hose_reach (placing->length) / 8, MAX (box.x1 - box.x0, box.y1 - box.y0) / 40));
+  return MAX (STEP, MIN (ox_hose_reach (placing->length) / 4, MAX (box.x1 - box.x0, box.y1 - box.y0) / 40));
 }
 
 static char *
@@ -162,59 +199,98 @@ proposed_id (const Placing *placing)
       g_autofree char *id = g_strdup_printf ("P%u", n);
       gboolean taken = ox_job_find (placing->plan->job, id, NULL) != OX_ITEM_NONE;
       for (guint i = 0; i < placing->stations->len; i++)
-        taken = taken || g_str_equal (g_array_index (placing->stations, OxPlanStation, i).id, id);
+        taken = taken || g_strcmp0 (g_array_index (placing->stations, OxPlanStation, i).id, id) == 0;
       if (!taken)
         return g_steal_pointer (&id);
     }
 }
 
-/* Greedy set cover: the best place, then the best for what is left, as long as one helps. */
+/* How many strips to look at: more where most pairs of place and strip are too far apart to cost anything. */
+static guint
+sample_size (const Placing *placing, guint n_places)
+{
+  OxBox box = ox_region_box (placing->plan->travel);
+  double reach = ox_hose_reach (placing->length);
+  double share = MIN (1, G_PI * reach * reach / MAX ((box.x1 - box.x0) * (box.y1 - box.y0), 1));
+  return (guint) (MOST_TRIES / MAX (share, 0.05)) / MAX (n_places, 1) + 1;
+}
+
+static void
+add_proposed (Placing *placing, OxPoint at)
+{
+  OxPlanStation station = { .kind = placing->kind, .proposed = TRUE, .at = at, .length = placing->length };
+  station.id = proposed_id (placing);
+  g_array_append_val (placing->stations, station);
+  g_ptr_array_add (placing->ways_of, ways_from (placing, at, station_reach (&station)));
+}
+
+/* Greedy set cover: the best place, then the best for what is left, as long as one helps. On large floors that is done
+ * for a sample of the strips, and again for those that are left over. */
 static void
 propose (Placing *placing, gboolean anywhere)
 {
+  if (count_unserved (placing) == 0)
+    return;
   g_autoptr (GArray) places = ox_station_places (placing->plan, placing->reach, place_step (placing), anywhere);
-  while (placing->stations->len - placing->first < MOST_PROPOSED && !ox_run_cancelled (placing->run, NULL))
+  guint before = G_MAXUINT;
+  for (guint left = count_unserved (placing); left > 0 && left < before; left = count_unserved (placing))
     {
-      g_autoptr (GArray) wanted = sample_unserved (placing, MOST_TRIES / MAX (places->len, 1));
-      OxPlanStation station = { .kind = placing->kind, .proposed = TRUE, .length = placing->length };
-      if (wanted->len == 0 || !best_place (placing, places, wanted, &station.at))
-        return;
-      station.id = proposed_id (placing);
-      g_array_append_val (placing->stations, station);
-      serve (placing, placing->stations->len - 1);
+      g_autoptr (GArray) wanted = sample_unserved (placing, sample_size (placing, places->len));
+      g_autofree float *ways = try_places (placing, places, wanted);
+      g_autofree guint8 *done = g_new0 (guint8, wanted->len + 1);
+      g_autofree guint *counts = g_new (guint, places->len + 1);
+      Choice choice = { ways, places->len, wanted->len, done, counts };
+      for (guint p = 0; p < places->len; p++)
+        counts[p] = G_MAXUINT;
+      before = left;
+      for (guint best;
+           placing->stations->len - placing->first < MOST_PROPOSED && (best = best_place (&choice)) != G_MAXUINT;)
+        {
+          add_proposed (placing, g_array_index (places, OxPoint, best));
+          for (guint i = 0; i < wanted->len; i++)
+            done[i] |= !isinf (ways[best * wanted->len + i]);
+        }
+      assign (placing);
     }
 }
 
-/* Whether the other stations of this kind reach all that proposal @index serves; they then serve it. */
-static gboolean
-drop_needless (Placing *placing, guint index)
+/* Takes back, from the last on, each proposal all of whose strips other stations reach as well. */
+static void
+drop_needless (Placing *placing)
 {
   guint n = placing->plan->n_strips;
-  g_autofree double *ways = g_new (double, n + 1);
-  g_autofree int *serves = g_new (int, n + 1);
-  Placing without = *placing;
-  without.ways = ways;
-  without.serves = serves;
-  for (guint i = 0; i < n; i++)
+  g_autofree guint *reached = g_new0 (guint, n + 1); /* by how many stations */
+  for (guint s = 0; s < placing->ways_of->len; s++)
     {
-      gboolean lost = placing->serves[i] == (int) index;
-      ways[i] = lost ? (double) INFINITY : placing->ways[i];
-      serves[i] = lost ? -1 : placing->serves[i];
+      const double *ways = g_ptr_array_index (placing->ways_of, s);
+      for (guint i = 0; ways != NULL && i < n; i++)
+        reached[i] += !isinf (ways[i]);
     }
-  for (guint s = 0; s < placing->stations->len; s++)
-    if (s != index && g_array_index (placing->stations, OxPlanStation, s).kind == placing->kind)
-      (void) serve (&without, s);
-  for (guint i = 0; i < n; i++)
-    if (isinf (ways[i]) && !isinf (placing->ways[i]))
-      return FALSE;
-  for (guint i = 0; i < n; i++)
+  for (guint s = placing->stations->len; s > placing->first; s--)
     {
-      placing->ways[i] = ways[i];
-      placing->serves[i] = serves[i] > (int) index ? serves[i] - 1 : serves[i];
+      const double *ways = g_ptr_array_index (placing->ways_of, s - 1);
+      gboolean needed = FALSE;
+      for (guint i = 0; i < n && !needed; i++)
+        needed = !isinf (ways[i]) && reached[i] == 1;
+      if (needed)
+        continue;
+      for (guint i = 0; i < n; i++)
+        reached[i] -= !isinf (ways[i]);
+      g_free (g_array_index (placing->stations, OxPlanStation, s - 1).id);
+      g_array_remove_index (placing->stations, s - 1);
+      g_ptr_array_remove_index (placing->ways_of, s - 1);
     }
-  g_free (g_array_index (placing->stations, OxPlanStation, index).id);
-  g_array_remove_index (placing->stations, index);
-  return TRUE;
+  assign (placing);
+}
+
+/* Those that are left are named one after another. */
+static void
+name_proposed (Placing *placing)
+{
+  for (guint s = placing->first; s < placing->stations->len; s++)
+    g_clear_pointer (&g_array_index (placing->stations, OxPlanStation, s).id, g_free);
+  for (guint s = placing->first; s < placing->stations->len; s++)
+    g_array_index (placing->stations, OxPlanStation, s).id = proposed_id (placing);
 }
 
 /* Strips so far apart that no station reaches two of them, greedily: as many stations are needed at least. */
@@ -307,33 +383,46 @@ keep (const Placing *placing)
     }
 }
 
+/* Ways from the job's stations of the kind. Returns: how many there are */
+static guint
+measure_given (Placing *placing, GPtrArray *notices)
+{
+  guint given = 0;
+  for (guint s = 0; s < placing->plan->job->n_stations; s++)
+    {
+      const OxPlanStation *station = &g_array_index (placing->stations, OxPlanStation, s);
+      OxPoint from = station->at;
+      if (station->kind != placing->kind)
+        continue;
+      given++;
+      if (step_on_floor (placing->reach, &from))
+        g_ptr_array_index (placing->ways_of, s) = ways_from (placing, from, station_reach (station));
+      else
+        g_ptr_array_add (notices, g_strdup_printf (_ ("%s stands off the floor and reaches nothing: put it in a room, "
+                                                      "in a doorway or beyond an open side"),
+                                                   station->id));
+    }
+  return given;
+}
+
 /* One kind: the job's stations first, then proposals for what they do not reach. */
 static void
 place_kind (Placing *placing, GPtrArray *notices)
 {
   OxPlan *plan = placing->plan;
-  guint given = 0;
+  guint given;
+  g_autoptr (GPtrArray) ways_of = g_ptr_array_new_with_free_func (g_free);
   g_autofree double *ways = g_new (double, plan->n_strips + 1);
   g_autofree int *serves = g_new (int, plan->n_strips + 1);
   g_autofree gboolean *wanted = g_new0 (gboolean, plan->n_strips + 1);
   placing->ways = ways;
   placing->serves = serves;
   placing->first = placing->stations->len;
-  for (guint i = 0; i < plan->n_strips; i++)
-    {
-      ways[i] = INFINITY;
-      serves[i] = -1;
-    }
-  for (guint s = 0; s < plan->job->n_stations; s++)
-    if (plan->job->stations[s]->kind == placing->kind)
-      {
-        given++;
-        if (!serve (placing, s))
-          g_ptr_array_add (notices,
-                           g_strdup_printf (_ ("%s stands off the floor and reaches nothing: put it in a room, "
-                                               "in a doorway or beyond an open side"),
-                                            plan->job->stations[s]->id));
-      }
+  placing->ways_of = ways_of;
+  for (guint s = 0; s < placing->stations->len; s++)
+    g_ptr_array_add (ways_of, NULL);
+  given = measure_given (placing, notices);
+  assign (placing);
   for (guint i = 0; i < plan->n_strips; i++)
     {
       wanted[i] = isinf (ways[i]);
@@ -344,8 +433,8 @@ place_kind (Placing *placing, GPtrArray *notices)
       propose (placing, FALSE);
       propose (placing, TRUE);
     }
-  for (guint s = placing->stations->len; s > placing->first && placing->stations->len > placing->first + 1; s--)
-    (void) drop_needless (placing, s - 1);
+  drop_needless (placing);
+  name_proposed (placing);
   for (guint i = 0; i < plan->n_strips; i++)
     plan->strips[i].out_of_reach = plan->strips[i].out_of_reach || (placing->length > 0 && isinf (ways[i]));
   notice_proposed (placing, given, wanted, notices);
