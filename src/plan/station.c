@@ -2,7 +2,7 @@
  * SPDX-License-Identifier: GPL-3.0-or-later
  */
 #include "plan/station.h"
-#include <glib/gi18n-lib.h>
+#include "base/words.h"
 #include "trade/hose.h"
 
 #define STEP 2.0 /* m between places that are tried, at least */
@@ -324,31 +324,32 @@ notice_proposed (const Placing *placing, guint given, const gboolean *wanted, GP
   gboolean hose = placing->kind == OX_STATION_COLLECTOR;
   if (n > 0 && given == 0)
     g_ptr_array_add (
-        notices,
-        g_strdup_printf (hose ? ngettext ("No collector is placed: %u place is proposed, %u are needed at least",
-                                          "No collector is placed: %u places are proposed, %u are needed at least", n)
-                              : ngettext ("No supply is placed: %u place is proposed, %u are needed at least",
-                                          "No supply is placed: %u places are proposed, %u are needed at least", n),
-                         n, least_stations (placing, wanted)));
+        notices, g_strdup_printf (
+                     hose ? ox_words_count ("No collector is placed: %u place is proposed, %u are needed at least",
+                                            "No collector is placed: %u places are proposed, %u are needed at least", n)
+                          : ox_words_count ("No supply is placed: %u place is proposed, %u are needed at least",
+                                            "No supply is placed: %u places are proposed, %u are needed at least", n),
+                     n, least_stations (placing, wanted)));
   else if (n > 0)
     g_ptr_array_add (
         notices,
         g_strdup_printf (
-            hose ? ngettext ("Strips are out of reach of the hose: %u further collector place is proposed",
-                             "Strips are out of reach of the hose: %u further collector places are proposed", n)
-                 : ngettext ("Strips are out of reach of the cord: %u further supply place is proposed",
-                             "Strips are out of reach of the cord: %u further supply places are proposed", n),
+            hose ? ox_words_count ("Strips are out of reach of the hose: %u further collector place is proposed",
+                                   "Strips are out of reach of the hose: %u further collector places are proposed", n)
+                 : ox_words_count ("Strips are out of reach of the cord: %u further supply place is proposed",
+                                   "Strips are out of reach of the cord: %u further supply places are proposed", n),
             n));
   if (left > 0 && placing->length > 0)
     g_ptr_array_add (
         notices,
         g_strdup_printf (
             hose
-                ? ngettext ("%u strip has no place from which the hose reaches all of it: take a longer hose",
-                            "%u strips have no place from which the hose reaches all of them: take a longer hose", left)
-                : ngettext ("%u strip has no place from which the cord reaches all of it: take a longer cord",
-                            "%u strips have no place from which the cord reaches all of them: take a longer cord",
-                            left),
+                ? ox_words_count ("%u strip has no place from which the hose reaches all of it: take a longer hose",
+                                  "%u strips have no place from which the hose reaches all of them: take a longer hose",
+                                  left)
+                : ox_words_count ("%u strip has no place from which the cord reaches all of it: take a longer cord",
+                                  "%u strips have no place from which the cord reaches all of them: take a longer cord",
+                                  left),
             left));
 }
 
