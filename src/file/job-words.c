@@ -12,6 +12,9 @@ const char *const ox_words_units[] = { "metres", "millimetres", "feet", NULL };
 const char *const ox_words_side[] = { "wall", "open", "drop", NULL };
 const char *const ox_words_shape[] = { "rectangle", "circle", "polygon", NULL };
 const char *const ox_words_obstacle[] = { "solid", "pit", "masked", NULL };
+const char *const ox_words_cost[]
+    = { "labour-hour", "edge-hour", "machine-hour", "abrasive-kg", "dust-drum", "wear-hour", "m2", "fixed", NULL };
+const char *const ox_words_day[] = { "mon", "tue", "wed", "thu", "fri", "sat", "sun", NULL };
 const char *const ox_words_station[] = { "collector", "supply", NULL };
 
 const OxTextField ox_text_fields[OX_TEXT_FIELDS] = {

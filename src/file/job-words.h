@@ -11,6 +11,8 @@ extern const char *const ox_words_units[];    /* OxUnits */
 extern const char *const ox_words_side[];     /* OxSideKind */
 extern const char *const ox_words_shape[];    /* OxShapeKind */
 extern const char *const ox_words_obstacle[]; /* OxObstacleKind: names of elements */
+extern const char *const ox_words_cost[];     /* OxCostDriver */
+extern const char *const ox_words_day[];      /* bits of OxCalendar.days */
 extern const char *const ox_words_station[];  /* OxStationKind */
 
 /* One text of the sheets: its element and its place in OxTexts. */

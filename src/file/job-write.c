@@ -37,6 +37,14 @@ set_number (xmlNode *node, const char *key, double value, guint decimals)
   set_text (node, key, text);
 }
 
+/* Figures that are 0 for "not known" or "as elsewhere" are not written then. */
+static void
+set_figure_if_any (xmlNode *node, const char *key, double value)
+{
+  if (value != 0)
+    set_number (node, key, value, FIGURE_DECIMALS);
+}
+
 static void
 set_length (xmlNode *node, const char *key, double metres)
 {
@@ -128,6 +136,10 @@ add_room (xmlNode *root, const OxRoom *room)
     set_number (node, "along-side", room->direction.side + 1.0, 0);
   if (room->direction.kind == OX_DIRECTION_ANGLE)
     set_number (node, "angle", room->direction.angle_deg, FIGURE_DECIMALS);
+  if (room->coats != 1)
+    set_number (node, "coats", room->coats, 0);
+  if (room->coat_turn_deg != 90)
+    set_number (node, "coat-turn", room->coat_turn_deg, FIGURE_DECIMALS);
   add_corners (node, room->ring, room->sides);
   merge_rest (node, room->extra);
 }
@@ -197,6 +209,87 @@ add_station (xmlNode *root, const OxStation *station)
 }
 
 static void
+add_condition (xmlNode *root, const OxCondition *condition)
+{
+  xmlNode *node = add_item (root, "condition", condition->id, condition->name);
+  set_figure_if_any (node, "speed", condition->speed_m_per_min);
+  if (condition->coats > 0)
+    set_number (node, "coats", condition->coats, 0);
+  set_text_if_any (node, "profile", condition->profile);
+  add_corners (node, condition->ring, NULL);
+  merge_rest (node, condition->extra);
+}
+
+static void
+add_patch (xmlNode *root, const OxPatch *patch)
+{
+  xmlNode *node = add_element (root, "patch");
+  set_text (node, "id", patch->id);
+  set_text_if_any (node, "date", patch->date);
+  set_number (node, "speed", patch->speed_m_per_min, FIGURE_DECIMALS);
+  set_figure_if_any (node, "flow-kg-min", patch->flow_kg_min);
+  set_figure_if_any (node, "depth-mm", patch->depth_mm);
+  if (patch->csp > 0)
+    set_number (node, "csp", patch->csp, 0);
+  set_figure_if_any (node, "volume-ml", patch->volume_ml);
+  set_text_if_any (node, "note", patch->note);
+  for (guint i = 0; i < patch->n_diameters; i++)
+    set_number (add_element (node, "diameter"), "mm", patch->diameters_mm[i], FIGURE_DECIMALS);
+}
+
+static void
+add_calendar (xmlNode *root, const OxCalendar *calendar)
+{
+  xmlNode *node = add_element (root, "calendar");
+  g_autofree char *start = g_strdup_printf ("%02u:%02u", calendar->start_min / 60, calendar->start_min % 60);
+  g_autoptr (GString) days = g_string_new (NULL);
+  for (guint i = 0; ox_words_day[i]; i++)
+    if (calendar->days & (1u << i))
+      g_string_append_printf (days, "%s%s", days->len ? " " : "", ox_words_day[i]);
+  set_text_if_any (node, "first-day", calendar->first_day);
+  set_text (node, "start", start);
+  set_number (node, "shift-h", calendar->shift_h, FIGURE_DECIMALS);
+  set_number (node, "break-min", calendar->break_min, FIGURE_DECIMALS);
+  set_number (node, "setup-min", calendar->setup_min, FIGURE_DECIMALS);
+  set_number (node, "cleanup-min", calendar->cleanup_min, FIGURE_DECIMALS);
+  set_number (node, "refill-min", calendar->refill_min, FIGURE_DECIMALS);
+  set_number (node, "drum-change-min", calendar->drum_change_min, FIGURE_DECIMALS);
+  set_number (node, "wear-check-min", calendar->wear_check_min, FIGURE_DECIMALS);
+  set_number (node, "machines", calendar->machines, 0);
+  set_text (node, "days", days->str);
+}
+
+static void
+add_costs (xmlNode *root, const OxCosts *costs)
+{
+  xmlNode *node = add_element (root, "costs");
+  set_text_if_any (node, "currency", costs->currency);
+  set_number (node, "decimals", costs->decimals, 0);
+  set_number (node, "contingency", costs->contingency, LENGTH_DECIMALS);
+  for (guint i = 0; i < costs->n; i++)
+    {
+      xmlNode *rate = add_element (node, "rate");
+      set_text (rate, "per", ox_words_cost[costs->rates[i].per]);
+      set_text_if_any (rate, "name", costs->rates[i].name);
+      set_text (rate, "amount", costs->rates[i].amount);
+    }
+}
+
+/* What stands at its default is not written. */
+static void
+add_terms (xmlNode *root, const OxJob *job)
+{
+  g_autoptr (OxCalendar) calendar = ox_calendar_default ();
+  g_autoptr (OxCosts) costs = ox_costs_default ();
+  if (!ox_calendar_equal (job->calendar, calendar))
+    add_calendar (root, job->calendar);
+  if (!ox_costs_equal (job->costs, costs))
+    add_costs (root, job->costs);
+  for (guint i = 0; i < job->patches->n; i++)
+    add_patch (root, &job->patches->items[i]);
+}
+
+static void
 add_items (xmlNode *root, const OxJob *job)
 {
   for (guint i = 0; i < job->n_rooms; i++)
@@ -211,6 +304,8 @@ add_items (xmlNode *root, const OxJob *job)
     add_joint (root, job->joints[i]);
   for (guint i = 0; i < job->n_stations; i++)
     add_station (root, job->stations[i]);
+  for (guint i = 0; i < job->n_conditions; i++)
+    add_condition (root, job->conditions[i]);
 }
 
 xmlDoc *
@@ -220,12 +315,13 @@ ox_job_write_tree (const OxJob *job)
   xmlNode *root = xmlNewDocNode (doc, NULL, BAD_CAST "job", NULL);
   xmlSetNs (root, xmlNewNs (root, BAD_CAST OX_JOB_NAMESPACE, NULL));
   xmlDocSetRootElement (doc, root);
-  set_text (root, "version", job->version_minor_note ? job->version_minor_note : "1.0");
+  set_text (root, "version", job->version_minor_note ? job->version_minor_note : "1.1");
   set_text (root, "units", ox_words_units[job->units]);
   set_number (root, "north", job->north_deg, FIGURE_DECIMALS);
   add_texts (root, job->texts);
   add_machine (root, job->machine);
   set_number (add_element (root, "rates"), "edge-m2-per-hour", job->rates.edge_m2_per_hour, FIGURE_DECIMALS);
+  add_terms (root, job);
   add_items (root, job);
   merge_rest (root, job->extra);
   return doc;

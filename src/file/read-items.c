@@ -137,6 +137,15 @@ read_direction (const OxReader *reader, const xmlNode *node, guint n_sides, OxDi
   return ox_read_number (reader, node, &(OxRange) ANGLE (NAN), &out->angle_deg);
 }
 
+/* @otherwise: when the attribute is missing */
+static gboolean
+read_coats (const OxReader *reader, const xmlNode *node, double otherwise, double *coats)
+{
+  if (!ox_read_number (reader, node, &(OxRange){ "coats", 1, FALSE, 4, FALSE, otherwise }, coats))
+    return FALSE;
+  return *coats == floor (*coats) || ox_read_fail (reader, node, _ ("coats of %s: 1, 2, 3 or 4 is needed"), node->name);
+}
+
 static gboolean
 read_room (const OxReader *reader, const xmlNode *node, OxJobBuilder *builder)
 {
@@ -149,7 +158,9 @@ read_room (const OxReader *reader, const xmlNode *node, OxJobBuilder *builder)
   if (!ring || !read_direction (reader, node, ring->n, &direction))
     return FALSE;
   g_autofree char *profile = ox_read_text (reader, node, "profile", "");
-  if (!profile)
+  double coats, turn;
+  if (!profile || !read_coats (reader, node, 1, &coats)
+      || !ox_read_number (reader, node, &(OxRange){ "coat-turn", -360, FALSE, 360, FALSE, 90 }, &turn))
     return FALSE;
   g_autoptr (OxRoom) room = ox_room_new (&(OxRoom){
       .id = head.id,
@@ -158,6 +169,8 @@ read_room (const OxReader *reader, const xmlNode *node, OxJobBuilder *builder)
       .sides = (OxSide *) (gpointer) sides->data,
       .direction = direction,
       .profile = profile,
+      .coats = (guint) coats,
+      .coat_turn_deg = turn,
       .extra = head.rest,
   });
   ox_job_builder_put_room (builder, room);
@@ -282,6 +295,25 @@ read_station (const OxReader *reader, const xmlNode *node, OxJobBuilder *builder
   return TRUE;
 }
 
+static gboolean
+read_condition (const OxReader *reader, const xmlNode *node, OxJobBuilder *builder)
+{
+  static const OxRange speed_range = { "speed", 0, TRUE, 1000, FALSE, 0 };
+  g_auto (Head) head = { NULL };
+  double coats, speed;
+  if (!read_head (reader, node, &head) || !read_coats (reader, node, 0, &coats)
+      || !ox_read_number (reader, node, &speed_range, &speed))
+    return FALSE;
+  g_autofree char *profile = ox_read_text (reader, node, "profile", "");
+  g_autoptr (OxRing) ring = profile ? read_ring (reader, node, NULL) : NULL;
+  if (!ring)
+    return FALSE;
+  g_autoptr (OxCondition) condition
+      = ox_condition_new (&(OxCondition){ head.id, head.name, ring, speed, (guint) coats, profile, head.rest });
+  ox_job_builder_put_condition (builder, condition);
+  return TRUE;
+}
+
 gboolean
 ox_read_item (const OxReader *reader, const xmlNode *node, OxJobBuilder *builder)
 {
@@ -291,7 +323,7 @@ ox_read_item (const OxReader *reader, const xmlNode *node, OxJobBuilder *builder
     gboolean (*read) (const OxReader *reader, const xmlNode *node, OxJobBuilder *builder);
   } rows[] = {
     { "room", read_room },   { "excluded", read_excluded }, { "doorway", read_doorway },
-    { "joint", read_joint }, { "station", read_station },
+    { "joint", read_joint }, { "station", read_station },   { "condition", read_condition },
   };
   for (guint i = 0; i < G_N_ELEMENTS (rows); i++)
     if (xmlStrEqual (node->name, BAD_CAST rows[i].element))

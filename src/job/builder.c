@@ -19,6 +19,9 @@ struct _OxJobBuilder
   OxRates rates;
   OxUnits units;
   double north_deg;
+  OxPatches *patches;
+  OxCalendar *calendar;
+  OxCosts *costs;
   char *extra;
   char *version_minor_note;
   Shelf shelves[OX_ITEM_FAMILIES];
@@ -66,6 +69,9 @@ take_base (OxJobBuilder *builder, const OxJob *base)
   builder->rates = base->rates;
   builder->units = base->units;
   builder->north_deg = base->north_deg;
+  builder->patches = ox_patches_ref (base->patches);
+  builder->calendar = ox_calendar_ref (base->calendar);
+  builder->costs = ox_costs_ref (base->costs);
   builder->extra = g_strdup (base->extra);
   builder->version_minor_note = g_strdup (base->version_minor_note);
   for (guint f = 0; f < OX_ITEM_FAMILIES; f++)
@@ -90,6 +96,9 @@ ox_job_builder_new (const OxJob *base)
   builder->rates.edge_m2_per_hour = OX_HAND_RATE_DEFAULT;
   builder->units = OX_UNITS_METRES;
   builder->north_deg = 90;
+  builder->patches = ox_patches_new (&(OxPatches){ .n = 0 });
+  builder->calendar = ox_calendar_default ();
+  builder->costs = ox_costs_default ();
   return builder;
 }
 
@@ -146,6 +155,30 @@ ox_job_builder_set_north (OxJobBuilder *builder, double north_deg)
 }
 
 void
+ox_job_builder_set_patches (OxJobBuilder *builder, const OxPatches *patches)
+{
+  const OxPatches *old = builder->patches;
+  builder->patches = ox_patches_ref (patches);
+  ox_patches_unref (old);
+}
+
+void
+ox_job_builder_set_calendar (OxJobBuilder *builder, const OxCalendar *calendar)
+{
+  const OxCalendar *old = builder->calendar;
+  builder->calendar = ox_calendar_ref (calendar);
+  ox_calendar_unref (old);
+}
+
+void
+ox_job_builder_set_costs (OxJobBuilder *builder, const OxCosts *costs)
+{
+  const OxCosts *old = builder->costs;
+  builder->costs = ox_costs_ref (costs);
+  ox_costs_unref (old);
+}
+
+void
 ox_job_builder_set_extra (OxJobBuilder *builder, const char *extra, const char *version_minor_note)
 {
   g_free (builder->extra);
@@ -198,6 +231,12 @@ ox_job_builder_put_station (OxJobBuilder *builder, const OxStation *station)
   put (builder, OX_ITEM_STATION, station);
 }
 
+void
+ox_job_builder_put_condition (OxJobBuilder *builder, const OxCondition *condition)
+{
+  put (builder, OX_ITEM_CONDITION, condition);
+}
+
 gboolean
 ox_job_builder_remove (OxJobBuilder *builder, const char *id)
 {
@@ -229,6 +268,9 @@ ox_job_builder_end (OxJobBuilder *builder)
   job->rates = builder->rates;
   job->units = builder->units;
   job->north_deg = builder->north_deg;
+  job->patches = builder->patches;
+  job->calendar = builder->calendar;
+  job->costs = builder->costs;
   job->extra = builder->extra;
   job->version_minor_note = builder->version_minor_note;
   for (guint f = 0; f < OX_ITEM_FAMILIES; f++)

@@ -186,6 +186,13 @@ ox_check_notices (const OxJob *job, GPtrArray *findings)
         ox_finding_add (findings, OX_FINDING_NOTICE, obstacle->id, &obstacle->shape.ring->points[0],
                         g_strdup_printf (_ ("Obstacle %s lies outside every room"), obstacle->id));
     }
+  for (guint i = 0; i < job->n_conditions; i++)
+    {
+      const OxCondition *condition = job->conditions[i];
+      if (!meets_a_room (job, boxes, condition->ring))
+        ox_finding_add (findings, OX_FINDING_NOTICE, condition->id, &condition->ring->points[0],
+                        g_strdup_printf (_ ("Condition area %s lies outside every room"), condition->id));
+    }
   for (guint i = 0; i < job->n_doorways; i++)
     notice_doorway (job, boxes, job->doorways[i], findings);
 }

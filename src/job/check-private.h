@@ -11,6 +11,9 @@ void ox_finding_add (GPtrArray *findings, OxFindingKind kind, const char *id, co
 /* ox_check_overlaps: errors for rooms that lie on one another; rooms with @sound[i] FALSE are passed over */
 void ox_check_overlaps (const OxJob *job, const gboolean *sound, GPtrArray *findings);
 
+/* ox_check_terms: errors of test patches, calendar and cost */
+void ox_check_terms (const OxJob *job, GPtrArray *findings);
+
 /* ox_check_notices: what does not stop a plan but somebody should know; only for jobs without an error */
 void ox_check_notices (const OxJob *job, GPtrArray *findings);
 

@@ -7,8 +7,10 @@
 #include "job/job-private.h"
 #include "job/text.h"
 
-#define ROOM_LEAST_AREA 0.01       /* m2 */
-#define KEEP_BACK_MOST 100.0       /* m */
+#define ROOM_LEAST_AREA 0.01 /* m2 */
+#define KEEP_BACK_MOST 100.0 /* m */
+#define COATS_MOST 4
+#define SPEED_MOST 1000.0          /* m/min */
 #define DEPTH_MOST 100.0           /* m, of a doorway */
 #define STATION_LENGTH_MOST 1000.0 /* m of hose or cord */
 #define EDGE_RATE_MOST 10000.0     /* m2/h */
@@ -198,6 +200,26 @@ check_station (const OxStation *station, GPtrArray *findings)
 }
 
 static void
+check_coats (const char *id, guint coats, guint least, GPtrArray *findings)
+{
+  if (coats < least || coats > COATS_MOST)
+    error_at (findings, id, NULL,
+              g_strdup_printf (_ ("%s has %u coats; %u to %d are allowed"), id, coats, least, COATS_MOST));
+}
+
+static void
+check_condition (const OxCondition *condition, GPtrArray *findings)
+{
+  if (check_outline (condition->id, condition->ring, findings))
+    check_area (condition->id, condition->ring, findings);
+  check_coats (condition->id, condition->coats, 0, findings);
+  if (!is_within (condition->speed_m_per_min, 0, SPEED_MOST))
+    error_at (findings, condition->id, NULL,
+              g_strdup_printf (_ ("The walking speed in %s is %g m/min; 0 to 1000 m/min is allowed"), condition->id,
+                               condition->speed_m_per_min));
+}
+
+static void
 check_ids (const OxJob *job, GPtrArray *findings)
 {
   g_autoptr (GHashTable) seen = g_hash_table_new (g_str_hash, g_str_equal);
@@ -235,7 +257,14 @@ static void
 check_items (const OxJob *job, gboolean *sound, GPtrArray *findings)
 {
   for (guint i = 0; i < job->n_rooms; i++)
-    sound[i] = check_room (job->rooms[i], findings);
+    {
+      sound[i] = check_room (job->rooms[i], findings);
+      check_coats (job->rooms[i]->id, job->rooms[i]->coats, 1, findings);
+      if (!is_within (job->rooms[i]->coat_turn_deg, -360, 360))
+        error_at (findings, job->rooms[i]->id, NULL,
+                  g_strdup_printf (_ ("The coats of %s are turned by %g degrees; -360 to 360 is allowed"),
+                                   job->rooms[i]->id, job->rooms[i]->coat_turn_deg));
+    }
   for (guint i = 0; i < job->n_obstacles; i++)
     check_obstacle (job->obstacles[i], findings);
   for (guint i = 0; i < job->n_excluded; i++)
@@ -246,6 +275,8 @@ check_items (const OxJob *job, gboolean *sound, GPtrArray *findings)
     check_joint (job->joints[i], findings);
   for (guint i = 0; i < job->n_stations; i++)
     check_station (job->stations[i], findings);
+  for (guint i = 0; i < job->n_conditions; i++)
+    check_condition (job->conditions[i], findings);
 }
 
 GPtrArray *
@@ -254,6 +285,7 @@ ox_job_check (const OxJob *job)
   GPtrArray *findings = g_ptr_array_new_with_free_func ((GDestroyNotify) ox_finding_free);
   g_autofree gboolean *sound = g_new0 (gboolean, job->n_rooms + 1);
   check_figures (job, findings);
+  ox_check_terms (job, findings);
   check_ids (job, findings);
   check_items (job, sound, findings);
   ox_check_overlaps (job, sound, findings);

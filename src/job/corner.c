@@ -23,6 +23,8 @@ corners_of (const OxJob *job, const char *id, guint *n, guint *least)
     ring = job->rooms[i]->ring;
   else if (kind == OX_ITEM_EXCLUDED)
     ring = job->excluded[i]->ring;
+  else if (kind == OX_ITEM_CONDITION)
+    ring = job->conditions[i]->ring;
   else if (kind == OX_ITEM_OBSTACLE && job->obstacles[i]->shape.kind == OX_SHAPE_POLYGON)
     ring = job->obstacles[i]->shape.ring;
   if (!ring)
@@ -78,6 +80,13 @@ with_points (const OxJob *job, const char *id, const OxPoint *points, guint n, c
       draft.ring = ring;
       g_autoptr (OxExcluded) excluded = ox_excluded_new (&draft);
       return ox_job_with_excluded (job, excluded, error);
+    }
+  if (kind == OX_ITEM_CONDITION)
+    {
+      OxCondition draft = *job->conditions[i];
+      draft.ring = ring;
+      g_autoptr (OxCondition) condition = ox_condition_new (&draft);
+      return ox_job_with_condition (job, condition, error);
     }
   OxObstacle draft = *job->obstacles[i];
   draft.shape.ring = ring;

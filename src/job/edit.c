@@ -103,6 +103,38 @@ ox_job_with_station (const OxJob *job, const OxStation *station, GError **error)
 }
 
 OxJob *
+ox_job_with_condition (const OxJob *job, const OxCondition *condition, GError **error)
+{
+  OxJobBuilder *builder = ox_job_builder_new (job);
+  ox_job_builder_put_condition (builder, condition);
+  return ox_edit_finish (job, builder, error);
+}
+
+OxJob *
+ox_job_with_patches (const OxJob *job, const OxPatches *patches, GError **error)
+{
+  OxJobBuilder *builder = ox_job_builder_new (job);
+  ox_job_builder_set_patches (builder, patches);
+  return ox_edit_finish (job, builder, error);
+}
+
+OxJob *
+ox_job_with_calendar (const OxJob *job, const OxCalendar *calendar, GError **error)
+{
+  OxJobBuilder *builder = ox_job_builder_new (job);
+  ox_job_builder_set_calendar (builder, calendar);
+  return ox_edit_finish (job, builder, error);
+}
+
+OxJob *
+ox_job_with_costs (const OxJob *job, const OxCosts *costs, GError **error)
+{
+  OxJobBuilder *builder = ox_job_builder_new (job);
+  ox_job_builder_set_costs (builder, costs);
+  return ox_edit_finish (job, builder, error);
+}
+
+OxJob *
 ox_job_with_machine (const OxJob *job, const OxMachine *machine, GError **error)
 {
   OxJobBuilder *builder = ox_job_builder_new (job);
@@ -217,6 +249,18 @@ with_obstacle_corner (const OxJob *job, const OxObstacle *obstacle, guint corner
   return ox_job_with_obstacle (job, made, error);
 }
 
+static OxJob *
+with_condition_corner (const OxJob *job, const OxCondition *condition, guint corner, OxPoint at, GError **error)
+{
+  OxCondition changed = *condition;
+  g_autoptr (OxRing) ring = ring_with_corner (condition->ring, corner, at, condition->id, error);
+  if (!ring)
+    return NULL;
+  changed.ring = ring;
+  g_autoptr (OxCondition) made = ox_condition_new (&changed);
+  return ox_job_with_condition (job, made, error);
+}
+
 OxJob *
 ox_job_with_corner (const OxJob *job, const char *id, guint corner, OxPoint at, GError **error)
 {
@@ -228,6 +272,8 @@ ox_job_with_corner (const OxJob *job, const char *id, guint corner, OxPoint at, 
     return with_obstacle_corner (job, job->obstacles[i], corner, at, error);
   if (kind == OX_ITEM_EXCLUDED)
     return with_excluded_corner (job, job->excluded[i], corner, at, error);
+  if (kind == OX_ITEM_CONDITION)
+    return with_condition_corner (job, job->conditions[i], corner, at, error);
   return ox_edit_no_item (id, error);
 }
 

@@ -1,5 +1,5 @@
-/* Oxturn: job/items - what lies on the floor: rooms, obstacles, excluded areas, doorways, joints, stations.
- * SPDX-License-Identifier: GPL-3.0-or-later
+/* Oxturn: job/items - what lies on the floor: rooms, obstacles, excluded areas, doorways, joints, stations, condition
+ * areas. SPDX-License-Identifier: GPL-3.0-or-later
  */
 #include "job/items.h"
 #include "job/text.h"
@@ -33,6 +33,8 @@ ox_room_new (const OxRoom *room)
   if (room->direction.kind == OX_DIRECTION_ANGLE)
     self->direction.angle_deg = snap_degrees (room->direction.angle_deg);
   self->profile = ox_text_clean (room->profile, FALSE);
+  self->coats = room->coats > 0 ? room->coats : 1;
+  self->coat_turn_deg = room->coats > 0 ? snap_degrees (room->coat_turn_deg) : 90;
   self->extra = g_strdup (room->extra);
   return self;
 }
@@ -272,4 +274,41 @@ void
 ox_station_unref (const OxStation *station)
 {
   g_atomic_rc_box_release_full ((gpointer) station, station_clear);
+}
+
+OxCondition *
+ox_condition_new (const OxCondition *condition)
+{
+  OxCondition *self = g_atomic_rc_box_new0 (OxCondition);
+  self->id = g_strdup (condition->id ? condition->id : "");
+  self->name = ox_text_clean (condition->name, FALSE);
+  self->ring = ox_ring_ref (condition->ring);
+  self->speed_m_per_min = round (condition->speed_m_per_min * 1e6) / 1e6;
+  self->coats = condition->coats;
+  self->profile = ox_text_clean (condition->profile, FALSE);
+  self->extra = g_strdup (condition->extra);
+  return self;
+}
+
+OxCondition *
+ox_condition_ref (const OxCondition *condition)
+{
+  return g_atomic_rc_box_acquire ((gpointer) condition);
+}
+
+static void
+condition_clear (gpointer data)
+{
+  OxCondition *condition = data;
+  g_free (condition->id);
+  g_free (condition->name);
+  ox_ring_unref (condition->ring);
+  g_free (condition->profile);
+  g_free (condition->extra);
+}
+
+void
+ox_condition_unref (const OxCondition *condition)
+{
+  g_atomic_rc_box_release_full ((gpointer) condition, condition_clear);
 }

@@ -1,4 +1,4 @@
-/* Oxturn: job/items - what lies on the floor: rooms, obstacles, excluded areas, doorways, joints, stations.
+/* Oxturn: job/items - what lies on the floor: rooms, obstacles, excluded areas, doorways, joints, stations, condition areas.
  * SPDX-License-Identifier: GPL-3.0-or-later
  *
  * Every item is an immutable counted value with an id that is unique in its job ("R1", "O3", "X1", "D2", "J1", "S1": letters,
@@ -40,6 +40,8 @@ typedef struct
   OxSide *sides;     /* ring->n of them: side i runs from corner i to corner i + 1 */
   OxDirection direction;
   char *profile;     /* target profile as written on the scope drawing, e.g. "CSP 3"; "" when none */
+  guint coats;          /* full coverings of strips, 1 to 4; 0 in a struct stands for 1 coat and a turn of 90 */
+  double coat_turn_deg; /* from one coat to the next */
   char *extra;       /* (nullable) */
 } OxRoom;
 
@@ -104,6 +106,18 @@ typedef struct
   char *extra;
 } OxStation;
 
+/* Part of a room with figures of its own. */
+typedef struct
+{
+  char *id;
+  char *name;
+  OxRing *ring;
+  double speed_m_per_min; /* 0: as the machine */
+  guint coats;            /* 1 to 4; 0: as the room */
+  char *profile;          /* as that of a room; "" the room's */
+  char *extra;
+} OxCondition;
+
 OxRoom *ox_room_new (const OxRoom *room) G_GNUC_WARN_UNUSED_RESULT; /* sides may be NULL: all walls */
 OxRoom *ox_room_ref (const OxRoom *room);
 void ox_room_unref (const OxRoom *room);
@@ -122,6 +136,9 @@ void ox_joint_unref (const OxJoint *joint);
 OxStation *ox_station_new (const OxStation *station) G_GNUC_WARN_UNUSED_RESULT;
 OxStation *ox_station_ref (const OxStation *station);
 void ox_station_unref (const OxStation *station);
+OxCondition *ox_condition_new (const OxCondition *condition) G_GNUC_WARN_UNUSED_RESULT;
+OxCondition *ox_condition_ref (const OxCondition *condition);
+void ox_condition_unref (const OxCondition *condition);
 
 /* ox_doorway_ring: the floor of the doorway: the gap a-b, depth/2 to each side; counter-clockwise; (transfer full) */
 OxRing *ox_doorway_ring (const OxDoorway *doorway) G_GNUC_WARN_UNUSED_RESULT;
@@ -132,4 +149,5 @@ G_DEFINE_AUTOPTR_CLEANUP_FUNC (OxExcluded, ox_excluded_unref)
 G_DEFINE_AUTOPTR_CLEANUP_FUNC (OxDoorway, ox_doorway_unref)
 G_DEFINE_AUTOPTR_CLEANUP_FUNC (OxJoint, ox_joint_unref)
 G_DEFINE_AUTOPTR_CLEANUP_FUNC (OxStation, ox_station_unref)
+G_DEFINE_AUTOPTR_CLEANUP_FUNC (OxCondition, ox_condition_unref)
 G_END_DECLS

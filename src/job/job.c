@@ -15,6 +15,7 @@
 G_STATIC_ASSERT (G_STRUCT_OFFSET (OxRoom, id) == 0 && G_STRUCT_OFFSET (OxObstacle, id) == 0);
 G_STATIC_ASSERT (G_STRUCT_OFFSET (OxExcluded, id) == 0 && G_STRUCT_OFFSET (OxDoorway, id) == 0);
 G_STATIC_ASSERT (G_STRUCT_OFFSET (OxJoint, id) == 0 && G_STRUCT_OFFSET (OxStation, id) == 0);
+G_STATIC_ASSERT (G_STRUCT_OFFSET (OxCondition, id) == 0);
 
 const OxItemFamily ox_item_families[OX_ITEM_FAMILIES] = {
   FAMILY (OX_ITEM_ROOM, OxRoom, room, rooms),
@@ -23,6 +24,7 @@ const OxItemFamily ox_item_families[OX_ITEM_FAMILIES] = {
   FAMILY (OX_ITEM_DOORWAY, OxDoorway, doorway, doorways),
   FAMILY (OX_ITEM_JOINT, OxJoint, joint, joints),
   FAMILY (OX_ITEM_STATION, OxStation, station, stations),
+  FAMILY (OX_ITEM_CONDITION, OxCondition, condition, conditions),
 };
 
 OxTexts *
@@ -74,6 +76,9 @@ job_clear (gpointer data)
   OxJob *job = data;
   ox_texts_free (job->texts);
   ox_machine_free (job->machine);
+  ox_patches_unref (job->patches);
+  ox_calendar_unref (job->calendar);
+  ox_costs_unref (job->costs);
   for (guint f = 0; f < OX_ITEM_FAMILIES; f++)
     {
       gpointer *items = ox_job_items (job, f);

@@ -8,10 +8,11 @@
 #include "base/units.h"
 #include "job/items.h"
 #include "job/machine.h"
+#include "job/terms.h"
 G_BEGIN_DECLS
 
 #define OX_JOB_VERSION_MAJOR 1
-#define OX_JOB_VERSION_MINOR 0
+#define OX_JOB_VERSION_MINOR 1
 #define OX_HAND_RATE_DEFAULT 4.0 /* m2/h of edge work (design: unless the job says otherwise) */
 
 typedef struct
@@ -40,13 +41,17 @@ typedef struct
   OxRates rates;
   OxUnits units;     /* display only */
   double north_deg;  /* direction of north, counter-clockwise from +x; 90: up */
-  guint n_rooms, n_obstacles, n_excluded, n_doorways, n_joints, n_stations;
+  guint n_rooms, n_obstacles, n_excluded, n_doorways, n_joints, n_stations, n_conditions;
   OxRoom **rooms;
   OxObstacle **obstacles;
   OxExcluded **excluded;
   OxDoorway **doorways;
   OxJoint **joints;
   OxStation **stations;
+  OxCondition **conditions;
+  OxPatches *patches;
+  OxCalendar *calendar;
+  OxCosts *costs;
   char *version_minor_note; /* (nullable): "1.7" when the file was written by that newer minor version */
   char *extra;              /* (nullable): the same as that of an item (job/items.h) for all that is not an item */
 } OxJob;
@@ -65,6 +70,9 @@ void ox_job_builder_set_machine (OxJobBuilder *builder, const OxMachine *machine
 void ox_job_builder_set_rates (OxJobBuilder *builder, OxRates rates);
 void ox_job_builder_set_units (OxJobBuilder *builder, OxUnits units);
 void ox_job_builder_set_north (OxJobBuilder *builder, double north_deg);
+void ox_job_builder_set_patches (OxJobBuilder *builder, const OxPatches *patches);
+void ox_job_builder_set_calendar (OxJobBuilder *builder, const OxCalendar *calendar);
+void ox_job_builder_set_costs (OxJobBuilder *builder, const OxCosts *costs);
 void ox_job_builder_set_extra (OxJobBuilder *builder, const char *extra, const char *version_minor_note);
 /* put: replaces the item with the same id at its place, else appends; takes a reference of its own */
 void ox_job_builder_put_room (OxJobBuilder *builder, const OxRoom *room);
@@ -73,12 +81,14 @@ void ox_job_builder_put_excluded (OxJobBuilder *builder, const OxExcluded *exclu
 void ox_job_builder_put_doorway (OxJobBuilder *builder, const OxDoorway *doorway);
 void ox_job_builder_put_joint (OxJobBuilder *builder, const OxJoint *joint);
 void ox_job_builder_put_station (OxJobBuilder *builder, const OxStation *station);
+void ox_job_builder_put_condition (OxJobBuilder *builder, const OxCondition *condition);
 gboolean ox_job_builder_remove (OxJobBuilder *builder, const char *id); /* any kind; FALSE when there is none */
 OxJob *ox_job_builder_end (OxJobBuilder *builder) G_GNUC_WARN_UNUSED_RESULT;
 
 typedef enum
 {
-  OX_ITEM_NONE, OX_ITEM_ROOM, OX_ITEM_OBSTACLE, OX_ITEM_EXCLUDED, OX_ITEM_DOORWAY, OX_ITEM_JOINT, OX_ITEM_STATION
+  OX_ITEM_NONE, OX_ITEM_ROOM, OX_ITEM_OBSTACLE, OX_ITEM_EXCLUDED, OX_ITEM_DOORWAY, OX_ITEM_JOINT, OX_ITEM_STATION,
+  OX_ITEM_CONDITION
 } OxItemKind;
 
 /* ox_job_find: kind and place of the item with this id; @index: (out) (optional) in the array of that kind */

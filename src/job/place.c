@@ -25,7 +25,8 @@ ox_placement_point (const OxPlacement *placement, OxPoint p)
   OxPoint d = ox_point_sub (p, placement->about);
   if (placement->mirrored)
     d.x = -d.x;
-  return ox_point_snap (ox_point_add (ox_point_add (placement->about, ox_point_turn (d, turn.x, turn.y)), placement->by));
+  return ox_point_snap (
+      ox_point_add (ox_point_add (placement->about, ox_point_turn (d, turn.x, turn.y)), placement->by));
 }
 
 /* An angle of the floor after it; only its direction counts, so that half a turn is none. */
@@ -137,6 +138,17 @@ put_station (OxJobBuilder *builder, const OxStation *station, const OxPlacement 
   ox_job_builder_put_station (builder, placed);
 }
 
+static void
+put_condition (OxJobBuilder *builder, const OxCondition *condition, const OxPlacement *placement, const char *id)
+{
+  OxCondition draft = *condition;
+  g_autoptr (OxRing) ring = placed_ring (placement, condition->ring);
+  draft.id = (char *) id;
+  draft.ring = ring;
+  g_autoptr (OxCondition) placed = ox_condition_new (&draft);
+  ox_job_builder_put_condition (builder, placed);
+}
+
 /* Puts the item @id of @from into @builder as @new_id; FALSE when there is none. */
 static gboolean
 put_placed (OxJobBuilder *builder, const OxJob *from, const char *id, const OxPlacement *placement, const char *new_id)
@@ -161,6 +173,9 @@ put_placed (OxJobBuilder *builder, const OxJob *from, const char *id, const OxPl
       return TRUE;
     case OX_ITEM_STATION:
       put_station (builder, from->stations[i], placement, new_id);
+      return TRUE;
+    case OX_ITEM_CONDITION:
+      put_condition (builder, from->conditions[i], placement, new_id);
       return TRUE;
     case OX_ITEM_NONE:
       break;
@@ -202,6 +217,8 @@ id_prefix (OxItemKind kind)
       return "D";
     case OX_ITEM_JOINT:
       return "J";
+    case OX_ITEM_CONDITION:
+      return "C";
     case OX_ITEM_STATION:
     case OX_ITEM_NONE:
       break;
@@ -311,6 +328,8 @@ ox_edit_box (const OxJob *job, const char *const *ids)
   box = ox_job_box (only);
   for (guint i = 0; i < only->n_excluded; i++)
     add_points (&box, only->excluded[i]->ring->points, only->excluded[i]->ring->n);
+  for (guint i = 0; i < only->n_conditions; i++)
+    add_points (&box, only->conditions[i]->ring->points, only->conditions[i]->ring->n);
   for (guint i = 0; i < only->n_doorways; i++)
     {
       ox_box_add (&box, only->doorways[i]->a);

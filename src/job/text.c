@@ -43,3 +43,19 @@ ox_text_is_id (const char *text)
   gsize n = strspn (text, "ABCDEFGHIJKLMNOPQRSTUVWXYZabcdefghijklmnopqrstuvwxyz0123456789-_");
   return n <= ID_MAX && text[n] == '\0';
 }
+
+gboolean
+ox_text_is_date (const char *text)
+{
+  if (!*text)
+    return TRUE;
+  if (strlen (text) != 10 || strspn (text, "0123456789-") != 10 || text[4] != '-' || text[7] != '-')
+    return FALSE;
+  for (guint i = 0; i < 10; i++)
+    if (i != 4 && i != 7 && !g_ascii_isdigit (text[i]))
+      return FALSE;
+  guint year = (guint) g_ascii_strtoull (text, NULL, 10);
+  guint month = (guint) g_ascii_strtoull (text + 5, NULL, 10);
+  guint day = (guint) g_ascii_strtoull (text + 8, NULL, 10);
+  return g_date_valid_dmy ((GDateDay) day, (GDateMonth) month, (GDateYear) year);
+}

@@ -20,4 +20,7 @@ char *ox_text_clean (const char *text, gboolean lines) G_GNUC_WARN_UNUSED_RESULT
 /* ox_text_is_id: letters, digits, '-' and '_' of ASCII, a letter first, 64 at most */
 gboolean ox_text_is_id (const char *text);
 
+/* ox_text_is_date: "" or a day that there is, as YYYY-MM-DD */
+gboolean ox_text_is_date (const char *text);
+
 G_END_DECLS

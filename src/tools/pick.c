@@ -135,6 +135,9 @@ ox_pick_outline (const OxJob *job, const char *id)
     case OX_ITEM_EXCLUDED:
       ring = job->excluded[i]->ring;
       break;
+    case OX_ITEM_CONDITION:
+      ring = job->conditions[i]->ring;
+      break;
     case OX_ITEM_DOORWAY:
       ring = gap = ox_doorway_ring (job->doorways[i]);
       break;
@@ -173,7 +176,7 @@ ox_handles (const OxJob *job, const char *id)
   guint i = 0;
   OxItemKind kind = ox_job_find (job, id, &i);
 
-  if (kind == OX_ITEM_ROOM || kind == OX_ITEM_EXCLUDED)
+  if (kind == OX_ITEM_ROOM || kind == OX_ITEM_EXCLUDED || kind == OX_ITEM_CONDITION)
     return ox_pick_outline (job, id);
   if (kind == OX_ITEM_OBSTACLE && job->obstacles[i]->shape.kind != OX_SHAPE_CIRCLE)
     return ox_pick_outline (job, id);

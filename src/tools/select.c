@@ -395,6 +395,8 @@ delete_label (const OxJob *job, const char *const *ids)
       return _ ("Delete Joint");
     case OX_ITEM_STATION:
       return _ ("Delete Station");
+    case OX_ITEM_CONDITION:
+      return _ ("Delete Condition Area");
     case OX_ITEM_NONE:
       break;
     }

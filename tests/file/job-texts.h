@@ -8,7 +8,7 @@ G_BEGIN_DECLS
 
 #define JOB_START                                                                                                      \
   "<?xml version=\"1.0\" encoding=\"UTF-8\"?>\n"                                                                       \
-  "<job xmlns=\"urn:oxturn:job\" version=\"1.0\" units=\"metres\" north=\"90\">\n"                                     \
+  "<job xmlns=\"urn:oxturn:job\" version=\"1.1\" units=\"metres\" north=\"90\">\n"                                     \
   "  <texts>\n"                                                                                                        \
   "    <title>Hall</title>\n"                                                                                          \
   "  </texts>\n"
@@ -23,6 +23,20 @@ G_BEGIN_DECLS
   "    <wear name=\"Liners\" interval-h=\"120\" run-h=\"3.5\"/>\n"                                                     \
   "  </machine>\n"                                                                                                     \
   "  <rates edge-m2-per-hour=\"4\"/>\n"
+#define JOB_TERMS                                                                                                      \
+  "  <calendar first-day=\"2026-09-14\" start=\"06:30\" shift-h=\"9\" break-min=\"30\" setup-min=\"45\" "              \
+  "cleanup-min=\"20\" refill-min=\"2.5\" drum-change-min=\"8\" wear-check-min=\"15\" machines=\"2\" "                  \
+  "days=\"mon tue sat\"/>\n"                                                                                           \
+  "  <costs currency=\"EUR\" decimals=\"2\" contingency=\"0.075\">\n"                                                  \
+  "    <rate per=\"labour-hour\" name=\"Crew of two\" amount=\"96.50\"/>\n"                                            \
+  "    <rate per=\"fixed\" amount=\"-20.0375\"/>\n"                                                                    \
+  "  </costs>\n"                                                                                                       \
+  "  <patch id=\"P1\" date=\"2026-09-01\" speed=\"6\" flow-kg-min=\"18\" depth-mm=\"0.42\" csp=\"3\" "                 \
+  "volume-ml=\"50\" note=\"by the gate\">\n"                                                                           \
+  "    <diameter mm=\"198\"/>\n"                                                                                       \
+  "    <diameter mm=\"202.5\"/>\n"                                                                                     \
+  "  </patch>\n"                                                                                                       \
+  "  <patch id=\"P2\" speed=\"3.25\"/>\n"
 #define JOB_ROOM                                                                                                       \
   "  <room id=\"R1\" name=\"Hall\" profile=\"CSP 3\" along-side=\"2\">\n"                                              \
   "    <corner x=\"0\" y=\"0\"/>\n"                                                                                    \
@@ -50,9 +64,14 @@ G_BEGIN_DECLS
   "    <point x=\"12\" y=\"4\"/>\n"                                                                                    \
   "  </joint>\n"                                                                                                       \
   "  <station id=\"S1\" name=\"West\" kind=\"collector\" x=\"1\" y=\"1\" length=\"20\"/>\n"                            \
-  "  <station id=\"S2\" kind=\"supply\" x=\"1.0001\" y=\"1\"/>\n"
+  "  <station id=\"S2\" kind=\"supply\" x=\"1.0001\" y=\"1\"/>\n"                                                      \
+  "  <condition id=\"C1\" name=\"Thick coating\" speed=\"3.5\" coats=\"2\" profile=\"CSP 5\">\n"                       \
+  "    <corner x=\"1\" y=\"1\"/>\n"                                                                                    \
+  "    <corner x=\"3\" y=\"1\"/>\n"                                                                                    \
+  "    <corner x=\"3\" y=\"2\"/>\n"                                                                                    \
+  "  </condition>\n"
 #define JOB_END "</job>\n"
-#define JOB_WHOLE JOB_START JOB_MACHINE JOB_ROOM JOB_ITEMS JOB_END
+#define JOB_WHOLE JOB_START JOB_MACHINE JOB_TERMS JOB_ROOM JOB_ITEMS JOB_END
 
 /* @text with the first @old in it, which must be there, replaced; (transfer full) */
 static inline char *

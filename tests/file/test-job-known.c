@@ -27,7 +27,8 @@ static const struct
   const char *new;
   const char *part;
 } unknown_rows[] = {
-  { "<rates", "<lighting/><rates", "element <lighting> is not known in <job>; allowed are: texts machine rates room" },
+  { "<rates", "<lighting/><rates",
+    "element <lighting> is not known in <job>; allowed are: texts machine rates calendar costs patch room" },
   { "<rates", "<job/><rates", "element <job> is not known in <job>" },
   { "<corner x=\"12\" y=\"0\"", "<point x=\"1\" y=\"0\"/><corner x=\"12\" y=\"0\"",
     "element <point> is not known in <room>; allowed are: corner" },
@@ -85,7 +86,7 @@ test_is_item (void)
   guint items = 0;
   for (const xmlNode *child = xmlDocGetRootElement (doc)->children; child; child = child->next)
     items += ox_known_is_item (child);
-  g_assert_cmpuint (items, ==, 9);
+  g_assert_cmpuint (items, ==, 10);
   g_assert_true (ox_known_is_ours (xmlDocGetRootElement (doc), "job"));
   g_assert_false (ox_known_is_ours (xmlDocGetRootElement (doc), "room"));
 }

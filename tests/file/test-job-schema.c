@@ -23,7 +23,9 @@ test_valid (void)
     const char *new;
   } rows[] = {
     { "<job", "<job" },
-    { "\"1.0\" units", "\"1.7\" units" },
+    { "\"1.1\" units", "\"1.0\" units" },
+    { "along-side=\"2\"", "along-side=\"2\" coats=\"3\" coat-turn=\"45\"" },
+    { "\"1.1\" units", "\"1.7\" units" },
     { " units=\"metres\"", "" },
     { "  <rates edge-m2-per-hour=\"4\"/>\n", "" },
     { "<rates", "<v:x xmlns:v=\"urn:v\" a=\"b\">text<c/></v:x><rates" },
@@ -48,8 +50,8 @@ test_invalid (void)
     const char *old;
     const char *new;
   } rows[] = {
-    { "\"1.0\" units", "\"2.0\" units" },
-    { "\"1.0\" units", "\"1.01\" units" },
+    { "\"1.1\" units", "\"2.0\" units" },
+    { "\"1.1\" units", "\"1.01\" units" },
     { "<rates", "<lighting/><rates" },
     { "<rates", "<n xmlns=\"\"/><rates" },
     { "<room ", "<room colour=\"red\" " },
@@ -66,6 +68,11 @@ test_invalid (void)
     { "phases=\"1\"", "phases=\"2\"" },
     { "kind=\"supply\"", "kind=\"tap\"" },
     { "<title>", "<heading/><title>" },
+    { "start=\"06:30\"", "start=\"24:30\"" },
+    { "mon tue sat", "mon moonday" },
+    { "per=\"fixed\"", "per=\"day\"" },
+    { "2026-09-01", "1 Sept" },
+    { "speed=\"3.5\" coats=\"2\"", "speed=\"3.5\" coats=\"5\"" },
   };
   for (guint i = 0; i < G_N_ELEMENTS (rows); i++)
     {

@@ -21,6 +21,13 @@ test_words (void)
   g_assert_cmpstr (ox_words_obstacle[OX_OBSTACLE_MASKED], ==, "masked");
   g_assert_cmpstr (ox_words_station[OX_STATION_COLLECTOR], ==, "collector");
   g_assert_cmpstr (ox_words_station[OX_STATION_SUPPLY], ==, "supply");
+  g_assert_cmpstr (ox_words_cost[OX_COST_LABOUR_HOUR], ==, "labour-hour");
+  g_assert_cmpstr (ox_words_cost[OX_COST_DUST_DRUM], ==, "dust-drum");
+  g_assert_cmpstr (ox_words_cost[OX_COST_AREA], ==, "m2");
+  g_assert_cmpstr (ox_words_cost[OX_COST_FIXED], ==, "fixed");
+  g_assert_null (ox_words_cost[OX_COST_FIXED + 1]);
+  g_assert_cmpstr (ox_words_day[6], ==, "sun");
+  g_assert_null (ox_words_day[7]);
   g_assert_null (ox_words_units[OX_UNITS_FEET + 1]);
   g_assert_null (ox_words_side[OX_SIDE_DROP + 1]);
   g_assert_null (ox_words_shape[OX_SHAPE_POLYGON + 1]);

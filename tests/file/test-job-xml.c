@@ -40,6 +40,50 @@ random_length (double most)
   return g_test_rand_double_range (0.01, most);
 }
 
+static void
+put_random_terms (OxJobBuilder *builder)
+{
+  static const char *const ids[] = { "P1", "P2", "P3" };
+  OxPatch patches[3];
+  OxCostRate rates[4];
+  for (guint i = 0; i < 3; i++)
+    patches[i] = (OxPatch){ .id = (char *) ids[i],
+                            .speed_m_per_min = random_length (9),
+                            .depth_mm = i ? random_length (2) : 0,
+                            .csp = (guint) g_test_rand_int_range (0, 11),
+                            .n_diameters = i,
+                            .diameters_mm = { random_length (300), random_length (300) },
+                            .note = (char *) "a \"b\" <c>" };
+  for (guint i = 0; i < 4; i++)
+    rates[i] = (OxCostRate){ (OxCostDriver) g_test_rand_int_range (0, 8), (char *) "ä & ö", (char *) "12.3450" };
+  g_autoptr (OxPatches) tried = ox_patches_new (&(OxPatches){ 3, patches });
+  g_autoptr (OxCosts) costs = ox_costs_new (&(OxCosts){ (char *) "kr", 0, g_test_rand_double_range (0, 1), 4, rates });
+  g_autoptr (OxCalendar) calendar = ox_calendar_new (&(OxCalendar){
+      .start_min = (guint) g_test_rand_int_range (0, 1440),
+      .shift_h = random_length (24),
+      .break_min = random_length (90),
+      .machines = (guint) g_test_rand_int_range (1, 21),
+      .days = (guint) g_test_rand_int_range (1, 128),
+  });
+  ox_job_builder_set_patches (builder, tried);
+  ox_job_builder_set_costs (builder, costs);
+  ox_job_builder_set_calendar (builder, calendar);
+}
+
+static void
+put_random_condition (OxJobBuilder *builder)
+{
+  g_autoptr (OxRing) ring = ox_test_random_ring ();
+  g_autoptr (OxCondition) condition = ox_condition_new (&(OxCondition){
+      .id = (char *) "C1",
+      .ring = ring,
+      .speed_m_per_min = g_test_rand_bit () ? random_length (9) : 0,
+      .coats = (guint) g_test_rand_int_range (0, 5),
+      .profile = (char *) "CSP 5",
+  });
+  ox_job_builder_put_condition (builder, condition);
+}
+
 static OxJob *
 random_job (void)
 {
@@ -55,6 +99,8 @@ random_job (void)
       .sides = sides,
       .direction = { (OxDirectionKind) g_test_rand_int_range (0, 3), (guint) g_test_rand_int_range (0, 4),
                      g_test_rand_double_range (-180, 180) },
+      .coats = (guint) g_test_rand_int_range (0, 5),
+      .coat_turn_deg = g_test_rand_double_range (-360, 360),
   });
   ox_job_builder_put_room (builder, room);
   for (guint i = 0; i < 20; i++)
@@ -77,6 +123,8 @@ random_job (void)
     }
   ox_job_builder_set_texts (builder,
                             &(OxTexts){ .title = (char *) "]]> &amp; <!--", .notes = (char *) "\n a\n\n b \n" });
+  put_random_terms (builder);
+  put_random_condition (builder);
   ox_job_builder_set_north (builder, g_test_rand_double_range (-180, 180));
   return ox_job_builder_end (builder);
 }
@@ -91,6 +139,13 @@ test_round_trip_of_random_jobs (void)
       g_autoptr (OxJob) again = job_text_read (text);
       g_autofree char *same = ox_job_file_to_text (again);
       g_assert_cmpstr (text, ==, same);
+      g_assert_true (ox_calendar_equal (again->calendar, job->calendar));
+      g_assert_true (ox_costs_equal (again->costs, job->costs));
+      g_assert_cmpfloat (again->patches->items[2].diameters_mm[1], ==, job->patches->items[2].diameters_mm[1]);
+      g_assert_cmpfloat (again->rooms[0]->coat_turn_deg, ==, job->rooms[0]->coat_turn_deg);
+      g_assert_cmpuint (again->rooms[0]->coats, ==, job->rooms[0]->coats);
+      g_assert_cmpuint (again->conditions[0]->coats, ==, job->conditions[0]->coats);
+      g_assert_cmpfloat (again->conditions[0]->speed_m_per_min, ==, job->conditions[0]->speed_m_per_min);
       g_assert_cmpstr (again->texts->notes, ==, job->texts->notes);
       g_assert_true (ox_ring_equal (job->rooms[0]->ring, again->rooms[0]->ring));
       for (guint k = 0; k < job->n_obstacles; k++)
@@ -115,7 +170,7 @@ test_any_locale (void)
 static void
 test_newer_minor_version (void)
 {
-  g_autofree char *a = job_text_with (JOB_WHOLE, "\"1.0\" units", "\"1.9\" units");
+  g_autofree char *a = job_text_with (JOB_WHOLE, "\"1.1\" units", "\"1.9\" units");
   g_autofree char *b = job_text_with (a, "</job>", "  <lighting lux=\"300\">\n    <lamp/>\n  </lighting>\n</job>");
   g_autofree char *c = job_text_with (b, "angle=\"30\"/>", "angle=\"30\" height=\"4\"/>");
   g_autoptr (OxJob) job = job_text_read (c);
@@ -127,7 +182,7 @@ test_newer_minor_version (void)
 static void
 test_newer_minor_version_is_checked (void)
 {
-  g_autofree char *a = job_text_with (JOB_WHOLE, "\"1.0\" units", "\"1.9\" units");
+  g_autofree char *a = job_text_with (JOB_WHOLE, "\"1.1\" units", "\"1.9\" units");
   g_autofree char *b = job_text_with (a, "width=\"0.5\"", "width=\"0\"");
   job_text_assert_refused (b, strlen (b), job_text_line (b, "id=\"O1\""), "width “0” of solid O1");
 }
@@ -136,7 +191,7 @@ static void
 test_newer_major_version (void)
 {
   g_autoptr (GError) error = NULL;
-  g_autofree char *text = job_text_with (JOB_WHOLE, "\"1.0\" units", "\"2.0\" units");
+  g_autofree char *text = job_text_with (JOB_WHOLE, "\"1.1\" units", "\"2.0\" units");
   OxJob *job = NULL;
   g_assert_false (ox_job_file_read_data ("floor.oxturn", text, strlen (text), &job, &error));
   g_assert_error (error, OX_FILE_ERROR, OX_FILE_ERROR_NEWER);

@@ -60,6 +60,17 @@ test_is_id (void)
   g_assert_false (ox_text_is_id (longer));
 }
 
+/* The calendar of the whole world: 2024 was a leap year, 2100 will be none. */
+static void
+test_is_date (void)
+{
+  g_assert_true (ox_text_is_date ("") && ox_text_is_date ("2024-02-29") && ox_text_is_date ("2026-12-31"));
+  static const char *const wrong[]
+      = { "2100-02-29", "2026-00-10", "2026-04-31", "2026-4-3", "26-04-03", "2026/04/03", "-026-04-03" };
+  for (guint i = 0; i < G_N_ELEMENTS (wrong); i++)
+    g_assert_false (ox_text_is_date (wrong[i]));
+}
+
 int
 main (int argc, char **argv)
 {
@@ -67,5 +78,6 @@ main (int argc, char **argv)
   g_test_add_func ("/job/text/clean", test_clean);
   g_test_add_func ("/job/text/clean/cuts", test_clean_cuts);
   g_test_add_func ("/job/text/is-id", test_is_id);
+  g_test_add_func ("/job/text/is-date", test_is_date);
   return g_test_run ();
 }

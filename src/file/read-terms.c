@@ -1,0 +1,253 @@
+/* Oxturn: file/read-terms - test patches, calendar and cost from their elements.
+ * SPDX-License-Identifier: GPL-3.0-or-later
+ */
+#include "file/read-terms.h"
+#include <glib/gi18n-lib.h>
+#include <math.h>
+#include "file/job-known.h"
+#include "file/job-words.h"
+#include "job/text.h"
+#include "trade/money.h"
+
+/* (transfer full) (nullable): a day, or "" */
+static char *
+read_date (const OxReader *reader, const xmlNode *node, const char *key)
+{
+  g_autofree char *date = ox_read_text (reader, node, key, "");
+  if (!date || ox_text_is_date (date))
+    return g_steal_pointer (&date);
+  ox_read_fail (reader, node, _ ("%s “%.40s” of %s: a day such as 2026-09-14 is needed"), key, date, node->name);
+  return NULL;
+}
+
+static gboolean
+read_whole (const OxReader *reader, const xmlNode *node, const OxRange *range, guint *out)
+{
+  double value;
+  if (!ox_read_number (reader, node, range, &value))
+    return FALSE;
+  if (value != floor (value))
+    return ox_read_fail (reader, node, _ ("%s of %s: a whole number is needed"), range->key, node->name);
+  *out = (guint) value;
+  return TRUE;
+}
+
+static gboolean
+read_diameters (const OxReader *reader, const xmlNode *node, OxPatch *patch)
+{
+  for (const xmlNode *child = node->children; child; child = child->next)
+    {
+      if (!ox_known_is_ours (child, "diameter"))
+        continue;
+      if (patch->n_diameters == OX_PATCH_MOST_DIAMETERS)
+        return ox_read_fail (reader, child, _ ("a test patch has more than %d diameters"), OX_PATCH_MOST_DIAMETERS);
+      if (!ox_read_number (reader, child, &(OxRange){ "mm", 0, TRUE, 10000, FALSE, NAN },
+                           &patch->diameters_mm[patch->n_diameters++]))
+        return FALSE;
+    }
+  return TRUE;
+}
+
+static gboolean
+read_patch (const OxReader *reader, const xmlNode *node, OxPatch *patch)
+{
+  static const OxRange ranges[] = {
+    { "speed", 0, TRUE, 1000, FALSE, NAN },
+    { "flow-kg-min", 0, FALSE, 10000, FALSE, 0 },
+    { "depth-mm", 0, FALSE, 100, FALSE, 0 },
+    { "volume-ml", 0, FALSE, 10000, FALSE, 0 },
+  };
+  double v[G_N_ELEMENTS (ranges)];
+  patch->id = ox_read_text (reader, node, "id", NULL);
+  if (!patch->id)
+    return FALSE;
+  if (!ox_text_is_id (patch->id))
+    return ox_read_fail (reader, node,
+                         _ ("id “%.40s” of %s: letters, digits, “-” and “_” are allowed, a letter first, 64 at most"),
+                         patch->id, node->name);
+  patch->date = read_date (reader, node, "date");
+  patch->note = patch->date ? ox_read_text (reader, node, "note", "") : NULL;
+  if (!patch->note || !ox_read_numbers (reader, node, ranges, G_N_ELEMENTS (ranges), v)
+      || !read_whole (reader, node, &(OxRange){ "csp", 1, FALSE, 10, FALSE, 0 }, &patch->csp))
+    return FALSE;
+  patch->speed_m_per_min = v[0];
+  patch->flow_kg_min = v[1];
+  patch->depth_mm = v[2];
+  patch->volume_ml = v[3];
+  return read_diameters (reader, node, patch);
+}
+
+static void
+patch_clear (gpointer data)
+{
+  OxPatch *patch = data;
+  g_free (patch->id);
+  g_free (patch->date);
+  g_free (patch->note);
+}
+
+static gboolean
+read_patches (const OxReader *reader, const xmlNode *root, OxJobBuilder *builder)
+{
+  g_autoptr (GArray) items = g_array_new (FALSE, TRUE, sizeof (OxPatch));
+  g_array_set_clear_func (items, patch_clear);
+  for (const xmlNode *child = root->children; child; child = child->next)
+    {
+      if (!ox_known_is_ours (child, "patch"))
+        continue;
+      if (items->len == OX_PATCHES_MOST)
+        return ox_read_fail (reader, child, _ ("the job has more than %d test patches"), OX_PATCHES_MOST);
+      g_array_set_size (items, items->len + 1);
+      if (!read_patch (reader, child, &g_array_index (items, OxPatch, items->len - 1)))
+        return FALSE;
+      const char *id = g_array_index (items, OxPatch, items->len - 1).id;
+      for (guint i = 0; i + 1 < items->len; i++)
+        if (g_str_equal (g_array_index (items, OxPatch, i).id, id))
+          return ox_read_fail (reader, child, _ ("id “%s” is that of another test patch already"), id);
+    }
+  g_autoptr (OxPatches) patches = ox_patches_new (&(OxPatches){ items->len, (OxPatch *) (gpointer) items->data });
+  ox_job_builder_set_patches (builder, patches);
+  return TRUE;
+}
+
+/* "07:30" */
+static gboolean
+read_start (const OxReader *reader, const xmlNode *node, guint *minutes)
+{
+  g_autofree char *text = ox_read_text (reader, node, "start", NULL);
+  if (!text)
+    return FALSE;
+  if (strlen (text) == 5 && g_ascii_isdigit (text[0]) && g_ascii_isdigit (text[1]) && text[2] == ':'
+      && g_ascii_isdigit (text[3]) && g_ascii_isdigit (text[4]))
+    {
+      guint hours = (guint) (text[0] - '0') * 10 + (guint) (text[1] - '0');
+      *minutes = (guint) (text[3] - '0') * 10 + (guint) (text[4] - '0');
+      if (hours < 24 && *minutes < 60)
+        {
+          *minutes += 60 * hours;
+          return TRUE;
+        }
+    }
+  return ox_read_fail (reader, node, _ ("start “%.40s” of %s: a time from 00:00 to 23:59 is needed"), text, node->name);
+}
+
+static gboolean
+read_days (const OxReader *reader, const xmlNode *node, guint *days)
+{
+  g_autofree char *text = ox_read_text (reader, node, "days", NULL);
+  if (!text)
+    return FALSE;
+  g_auto (GStrv) words = g_strsplit (text, " ", 8);
+  g_autofree char *allowed = g_strjoinv (" ", (char **) ox_words_day);
+  *days = 0;
+  for (guint i = 0; words[i]; i++)
+    {
+      guint day = 0;
+      while (ox_words_day[day] && !g_str_equal (ox_words_day[day], words[i]))
+        day++;
+      if (!ox_words_day[day])
+        return ox_read_fail (reader, node, _ ("days “%.40s” of %s: one or more of %s are needed"), text, node->name,
+                             allowed);
+      *days |= 1u << day;
+    }
+  if (*days == 0)
+    return ox_read_fail (reader, node, _ ("days “%.40s” of %s: one or more of %s are needed"), text, node->name,
+                         allowed);
+  return TRUE;
+}
+
+static gboolean
+read_calendar (const OxReader *reader, const xmlNode *node, OxJobBuilder *builder)
+{
+  static const OxRange ranges[] = {
+    { "shift-h", 0, TRUE, 24, FALSE, NAN },           { "break-min", 0, FALSE, 1440, FALSE, NAN },
+    { "setup-min", 0, FALSE, 1440, FALSE, NAN },      { "cleanup-min", 0, FALSE, 1440, FALSE, NAN },
+    { "refill-min", 0, FALSE, 1440, FALSE, NAN },     { "drum-change-min", 0, FALSE, 1440, FALSE, NAN },
+    { "wear-check-min", 0, FALSE, 1440, FALSE, NAN },
+  };
+  double v[G_N_ELEMENTS (ranges)];
+  OxCalendar draft = { .start_min = 0 };
+  g_autofree char *first_day = read_date (reader, node, "first-day");
+  if (!first_day || !read_start (reader, node, &draft.start_min)
+      || !ox_read_numbers (reader, node, ranges, G_N_ELEMENTS (ranges), v)
+      || !read_whole (reader, node, &(OxRange){ "machines", 1, FALSE, 20, FALSE, NAN }, &draft.machines)
+      || !read_days (reader, node, &draft.days))
+    return FALSE;
+  draft.first_day = first_day;
+  draft.shift_h = v[0];
+  draft.break_min = v[1];
+  draft.setup_min = v[2];
+  draft.cleanup_min = v[3];
+  draft.refill_min = v[4];
+  draft.drum_change_min = v[5];
+  draft.wear_check_min = v[6];
+  g_autoptr (OxCalendar) calendar = ox_calendar_new (&draft);
+  ox_job_builder_set_calendar (builder, calendar);
+  return TRUE;
+}
+
+static gboolean
+read_rate (const OxReader *reader, const xmlNode *node, OxCostRate *rate)
+{
+  OxMoney amount;
+  int per;
+  if (!ox_read_choice (reader, node, &(OxChoice){ "per", ox_words_cost, -1 }, &per))
+    return FALSE;
+  rate->per = (OxCostDriver) per;
+  rate->name = ox_read_text (reader, node, "name", "");
+  rate->amount = rate->name ? ox_read_text (reader, node, "amount", NULL) : NULL;
+  if (!rate->amount)
+    return FALSE;
+  return ox_money_parse (rate->amount, &amount)
+         || ox_read_fail (reader, node, _ ("amount “%.40s” of %s: digits with at most 4 decimals are needed"),
+                          rate->amount, node->name);
+}
+
+static void
+rate_clear (gpointer data)
+{
+  OxCostRate *rate = data;
+  g_free (rate->name);
+  g_free (rate->amount);
+}
+
+static gboolean
+read_costs (const OxReader *reader, const xmlNode *node, OxJobBuilder *builder)
+{
+  OxCosts draft = { .n = 0 };
+  g_autoptr (GArray) rates = g_array_new (FALSE, TRUE, sizeof (OxCostRate));
+  g_array_set_clear_func (rates, rate_clear);
+  g_autofree char *currency = ox_read_text (reader, node, "currency", "");
+  if (!currency || !read_whole (reader, node, &(OxRange){ "decimals", 0, FALSE, 4, FALSE, 2 }, &draft.decimals)
+      || !ox_read_number (reader, node, &(OxRange){ "contingency", 0, FALSE, 1, FALSE, 0 }, &draft.contingency))
+    return FALSE;
+  for (const xmlNode *child = node->children; child; child = child->next)
+    {
+      if (!ox_known_is_ours (child, "rate"))
+        continue;
+      if (rates->len == OX_COST_LINES_MOST)
+        return ox_read_fail (reader, child, _ ("there are more than %d rates of cost"), OX_COST_LINES_MOST);
+      g_array_set_size (rates, rates->len + 1);
+      if (!read_rate (reader, child, &g_array_index (rates, OxCostRate, rates->len - 1)))
+        return FALSE;
+    }
+  draft.currency = currency;
+  draft.n = rates->len;
+  draft.rates = (OxCostRate *) (gpointer) rates->data;
+  g_autoptr (OxCosts) costs = ox_costs_new (&draft);
+  ox_job_builder_set_costs (builder, costs);
+  return TRUE;
+}
+
+gboolean
+ox_read_terms (const OxReader *reader, const xmlNode *root, OxJobBuilder *builder)
+{
+  for (const xmlNode *child = root->children; child; child = child->next)
+    {
+      if (ox_known_is_ours (child, "calendar") && !read_calendar (reader, child, builder))
+        return FALSE;
+      if (ox_known_is_ours (child, "costs") && !read_costs (reader, child, builder))
+        return FALSE;
+    }
+  return read_patches (reader, root, builder);
+}

@@ -1,0 +1,112 @@
+/* Oxturn: job/check-terms - the rules of test patches, calendar and cost.
+ * SPDX-License-Identifier: GPL-3.0-or-later
+ */
+#include "job/check-private.h"
+#include <glib/gi18n-lib.h>
+#include "job/text.h"
+#include "trade/money.h"
+
+static void
+add (GPtrArray *findings, const char *id, char *text)
+{
+  ox_finding_add (findings, OX_FINDING_ERROR, id, NULL, text);
+}
+
+/* FALSE for NaN, too */
+static gboolean
+is_within (double value, double least, double most)
+{
+  return value >= least && value <= most;
+}
+
+static void
+check_date (const char *id, const char *date, GPtrArray *findings)
+{
+  if (!ox_text_is_date (date))
+    add (findings, id, g_strdup_printf (_ ("“%.40s” is no day; one such as 2026-09-14 is needed, or nothing"), date));
+}
+
+static void
+check_patch (const OxPatch *patch, GPtrArray *findings)
+{
+  if (!ox_text_is_id (patch->id))
+    add (findings, patch->id,
+         g_strdup_printf (
+             _ ("“%.40s” cannot be the id of a test patch; letters, digits, “-” and “_” are allowed, a letter first"),
+             patch->id));
+  check_date (patch->id, patch->date, findings);
+  gboolean fits = patch->speed_m_per_min > 0 && patch->speed_m_per_min <= 1000
+                  && is_within (patch->flow_kg_min, 0, 10000) && is_within (patch->depth_mm, 0, 100) && patch->csp <= 10
+                  && is_within (patch->volume_ml, 0, 10000);
+  for (guint i = 0; i < patch->n_diameters; i++)
+    fits = fits && patch->diameters_mm[i] > 0 && patch->diameters_mm[i] <= 10000;
+  if (!fits)
+    add (findings, patch->id,
+         g_strdup_printf (
+             _ ("A figure of test patch %s is out of range: speed over 0 to 1000 m/min, flow to 10000 kg/min, "
+                "depth to 100 mm, CSP to 10, volume to 10000 ml, diameters over 0 to 10000 mm"),
+             patch->id));
+}
+
+static void
+check_patches (const OxPatches *patches, GPtrArray *findings)
+{
+  g_autoptr (GHashTable) seen = g_hash_table_new (g_str_hash, g_str_equal);
+  if (patches->n > OX_PATCHES_MOST)
+    add (findings, "",
+         g_strdup_printf (_ ("The job has %u test patches; %d are allowed"), patches->n, OX_PATCHES_MOST));
+  for (guint i = 0; i < patches->n; i++)
+    {
+      check_patch (&patches->items[i], findings);
+      if (!g_hash_table_add (seen, patches->items[i].id))
+        add (findings, patches->items[i].id,
+             g_strdup_printf (_ ("Two test patches have the id %s; each needs one of its own"), patches->items[i].id));
+    }
+}
+
+static void
+check_calendar (const OxCalendar *calendar, GPtrArray *findings)
+{
+  const double minutes[] = { calendar->break_min,  calendar->setup_min,       calendar->cleanup_min,
+                             calendar->refill_min, calendar->drum_change_min, calendar->wear_check_min };
+  check_date ("", calendar->first_day, findings);
+  gboolean fits = calendar->start_min < 24 * 60 && calendar->shift_h > 0 && calendar->shift_h <= 24;
+  for (guint i = 0; i < G_N_ELEMENTS (minutes); i++)
+    fits = fits && is_within (minutes[i], 0, 24 * 60);
+  if (!fits)
+    add (findings, "",
+         g_strdup (_ ("A time of the calendar is out of range: a shift has over 0 to 24 h, all else 0 to 1440 min")));
+  if (calendar->machines < 1 || calendar->machines > 20)
+    add (findings, "", g_strdup_printf (_ ("%u machines work in parallel; 1 to 20 are allowed"), calendar->machines));
+  if (calendar->days == 0 || calendar->days > 0x7f)
+    add (findings, "", g_strdup (_ ("No day of the week is a working day; one at least is needed")));
+}
+
+static void
+check_costs (const OxCosts *costs, GPtrArray *findings)
+{
+  if (costs->decimals > 4)
+    add (findings, "", g_strdup_printf (_ ("Amounts have %u decimals; 0 to 4 are allowed"), costs->decimals));
+  if (!is_within (costs->contingency, 0, 1))
+    add (findings, "",
+         g_strdup_printf (_ ("The contingency is %g of the subtotal; 0 to 1 is allowed"), costs->contingency));
+  if (costs->n > OX_COST_LINES_MOST)
+    add (findings, "",
+         g_strdup_printf (_ ("There are %u rates of cost; %d are allowed"), costs->n, OX_COST_LINES_MOST));
+  for (guint i = 0; i < costs->n; i++)
+    {
+      OxMoney amount;
+      if (!ox_money_parse (costs->rates[i].amount, &amount))
+        add (findings, "",
+             g_strdup_printf (_ ("“%.40s” is no amount; digits with at most 4 decimals are needed"),
+                              costs->rates[i].amount));
+    }
+}
+
+void
+ox_check_terms (const OxJob *job, GPtrArray *findings)
+{
+  check_patches (job->patches, findings);
+  check_calendar (job->calendar, findings);
+  check_costs (job->costs, findings);
+}

@@ -1,0 +1,186 @@
+/* Oxturn: job/terms - what hours and cost of a job rest on: test patches, the calendar of shifts, the rates of cost.
+ * SPDX-License-Identifier: GPL-3.0-or-later
+ */
+#include "job/terms.h"
+#include <math.h>
+#include "job/text.h"
+
+/* As a file holds it, so that a job read back is the same. */
+static double
+snap_figure (double value)
+{
+  double snapped = round (value * 1e6) / 1e6;
+  return snapped == 0 ? 0 : snapped;
+}
+
+static OxPatch
+patch_copy (const OxPatch *patch)
+{
+  OxPatch copy = *patch;
+  copy.id = g_strdup (patch->id ? patch->id : "");
+  copy.date = ox_text_clean (patch->date, FALSE);
+  copy.note = ox_text_clean (patch->note, FALSE);
+  copy.speed_m_per_min = snap_figure (patch->speed_m_per_min);
+  copy.flow_kg_min = snap_figure (patch->flow_kg_min);
+  copy.depth_mm = snap_figure (patch->depth_mm);
+  copy.volume_ml = snap_figure (patch->volume_ml);
+  copy.n_diameters = MIN (patch->n_diameters, OX_PATCH_MOST_DIAMETERS);
+  for (guint i = 0; i < copy.n_diameters; i++)
+    copy.diameters_mm[i] = snap_figure (patch->diameters_mm[i]);
+  return copy;
+}
+
+OxPatches *
+ox_patches_new (const OxPatches *patches)
+{
+  OxPatches *self = g_atomic_rc_box_new0 (OxPatches);
+  self->n = patches->n;
+  self->items = g_new0 (OxPatch, MAX (patches->n, 1));
+  for (guint i = 0; i < patches->n; i++)
+    self->items[i] = patch_copy (&patches->items[i]);
+  return self;
+}
+
+OxPatches *
+ox_patches_ref (const OxPatches *patches)
+{
+  return g_atomic_rc_box_acquire ((gpointer) patches);
+}
+
+static void
+patches_clear (gpointer data)
+{
+  OxPatches *patches = data;
+  for (guint i = 0; i < patches->n; i++)
+    {
+      g_free (patches->items[i].id);
+      g_free (patches->items[i].date);
+      g_free (patches->items[i].note);
+    }
+  g_free (patches->items);
+}
+
+void
+ox_patches_unref (const OxPatches *patches)
+{
+  g_atomic_rc_box_release_full ((gpointer) patches, patches_clear);
+}
+
+OxCalendar *
+ox_calendar_new (const OxCalendar *calendar)
+{
+  OxCalendar *self = g_atomic_rc_box_new0 (OxCalendar);
+  *self = *calendar;
+  self->first_day = ox_text_clean (calendar->first_day, FALSE);
+  self->shift_h = snap_figure (calendar->shift_h);
+  self->break_min = snap_figure (calendar->break_min);
+  self->setup_min = snap_figure (calendar->setup_min);
+  self->cleanup_min = snap_figure (calendar->cleanup_min);
+  self->refill_min = snap_figure (calendar->refill_min);
+  self->drum_change_min = snap_figure (calendar->drum_change_min);
+  self->wear_check_min = snap_figure (calendar->wear_check_min);
+  return self;
+}
+
+OxCalendar *
+ox_calendar_ref (const OxCalendar *calendar)
+{
+  return g_atomic_rc_box_acquire ((gpointer) calendar);
+}
+
+static void
+calendar_clear (gpointer data)
+{
+  g_free (((OxCalendar *) data)->first_day);
+}
+
+void
+ox_calendar_unref (const OxCalendar *calendar)
+{
+  g_atomic_rc_box_release_full ((gpointer) calendar, calendar_clear);
+}
+
+OxCalendar *
+ox_calendar_default (void)
+{
+  return ox_calendar_new (&(OxCalendar){
+      .start_min = 7 * 60,
+      .shift_h = 8,
+      .break_min = 45,
+      .setup_min = 60,
+      .cleanup_min = 30,
+      .refill_min = 3,
+      .drum_change_min = 10,
+      .wear_check_min = 20,
+      .machines = 1,
+      .days = 0x1f,
+  });
+}
+
+gboolean
+ox_calendar_equal (const OxCalendar *a, const OxCalendar *b)
+{
+  return g_str_equal (a->first_day, b->first_day) && a->start_min == b->start_min && a->shift_h == b->shift_h
+         && a->break_min == b->break_min && a->setup_min == b->setup_min && a->cleanup_min == b->cleanup_min
+         && a->refill_min == b->refill_min && a->drum_change_min == b->drum_change_min
+         && a->wear_check_min == b->wear_check_min && a->machines == b->machines && a->days == b->days;
+}
+
+OxCosts *
+ox_costs_new (const OxCosts *costs)
+{
+  OxCosts *self = g_atomic_rc_box_new0 (OxCosts);
+  self->currency = ox_text_clean (costs->currency, FALSE);
+  self->decimals = costs->decimals;
+  self->contingency = round (costs->contingency * 1e4) / 1e4;
+  self->n = costs->n;
+  self->rates = g_new0 (OxCostRate, MAX (costs->n, 1));
+  for (guint i = 0; i < costs->n; i++)
+    self->rates[i] = (OxCostRate){ costs->rates[i].per, ox_text_clean (costs->rates[i].name, FALSE),
+                                   ox_text_clean (costs->rates[i].amount, FALSE) };
+  return self;
+}
+
+OxCosts *
+ox_costs_ref (const OxCosts *costs)
+{
+  return g_atomic_rc_box_acquire ((gpointer) costs);
+}
+
+static void
+costs_clear (gpointer data)
+{
+  OxCosts *costs = data;
+  g_free (costs->currency);
+  for (guint i = 0; i < costs->n; i++)
+    {
+      g_free (costs->rates[i].name);
+      g_free (costs->rates[i].amount);
+    }
+  g_free (costs->rates);
+}
+
+void
+ox_costs_unref (const OxCosts *costs)
+{
+  g_atomic_rc_box_release_full ((gpointer) costs, costs_clear);
+}
+
+OxCosts *
+ox_costs_default (void)
+{
+  return ox_costs_new (&(OxCosts){ .decimals = 2 });
+}
+
+gboolean
+ox_costs_equal (const OxCosts *a, const OxCosts *b)
+{
+  if (!g_str_equal (a->currency, b->currency) || a->decimals != b->decimals || a->contingency != b->contingency
+      || a->n != b->n)
+    return FALSE;
+  for (guint i = 0; i < a->n; i++)
+    if (a->rates[i].per != b->rates[i].per || !g_str_equal (a->rates[i].name, b->rates[i].name)
+        || !g_str_equal (a->rates[i].amount, b->rates[i].amount))
+      return FALSE;
+  return TRUE;
+}
