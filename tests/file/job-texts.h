@@ -65,7 +65,7 @@ G_BEGIN_DECLS
   "  </joint>\n"                                                                                                       \
   "  <station id=\"S1\" name=\"West\" kind=\"collector\" x=\"1\" y=\"1\" length=\"20\"/>\n"                            \
   "  <station id=\"S2\" kind=\"supply\" x=\"1.0001\" y=\"1\"/>\n"                                                      \
-  "  <condition id=\"C1\" name=\"Thick coating\" speed=\"3.5\" coats=\"2\" profile=\"CSP 5\">\n"                       \
+  "  <condition id=\"K1\" name=\"Thick coating\" speed=\"3.5\" coats=\"2\" profile=\"CSP 5\">\n"                       \
   "    <corner x=\"1\" y=\"1\"/>\n"                                                                                    \
   "    <corner x=\"3\" y=\"1\"/>\n"                                                                                    \
   "    <corner x=\"3\" y=\"2\"/>\n"                                                                                    \

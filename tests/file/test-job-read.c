@@ -106,8 +106,8 @@ test_several (void)
   g_assert_false (ox_job_file_read_data ("floor.oxturn", b, strlen (b), &job, &error));
   g_auto (GStrv) lines = g_strsplit (error->message, "\n", -1);
   g_assert_cmpuint (g_strv_length (lines), ==, 2);
-  g_assert_true (g_str_has_prefix (lines[0], "floor.oxturn:15: The outline of R1"));
-  g_assert_true (g_str_has_prefix (lines[1], "floor.oxturn:33: Doorway D1"));
+  g_assert_true (g_str_has_prefix (lines[0], "floor.oxturn:25: The outline of R1"));
+  g_assert_true (g_str_has_prefix (lines[1], "floor.oxturn:43: Doorway D1"));
 }
 
 /* Megabytes in one attribute or text are no trouble, and no message repeats them. */

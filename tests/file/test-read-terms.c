@@ -64,8 +64,8 @@ static const struct
   { "csp=\"3\"", "csp=\"11\"", "<patch id=\"P1", "csp “11” of patch P1" },
   { "2026-09-01", "yesterday", "<patch id=\"P1", "date “yesterday” of patch" },
   { "mm=\"198\"", "mm=\"-1\"", "<diameter", "mm “-1” of diameter of patch P1" },
-  { "speed=\"3.5\"", "speed=\"-1\"", "<condition", "speed “-1” of condition C1" },
-  { "coats=\"2\"", "coats=\"5\"", "<condition", "coats “5” of condition C1" },
+  { "speed=\"3.5\"", "speed=\"-1\"", "<condition", "speed “-1” of condition K1" },
+  { "coats=\"2\"", "coats=\"5\"", "<condition", "coats “5” of condition K1" },
   { "coats=\"2\"", "coats=\"1.5\"", "<condition", "coats of condition: 1, 2, 3 or 4" },
 };
 
