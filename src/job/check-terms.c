@@ -2,7 +2,7 @@
  * SPDX-License-Identifier: GPL-3.0-or-later
  */
 #include "job/check-private.h"
-#include <glib/gi18n-lib.h>
+#include "base/words.h"
 #include "job/text.h"
 #include "trade/money.h"
 

@@ -117,7 +117,7 @@ test_huge_values (void)
   g_autofree char *huge = g_strnfill (5 * 1000 * 1000, '7');
   g_autofree char *attribute = g_strconcat ("width=\"", huge, "\"", NULL);
   g_autofree char *text = job_text_with (JOB_WHOLE, "width=\"0.5\"", attribute);
-  job_text_assert_refused (text, strlen (text), 21, "width “7777");
+  job_text_assert_refused (text, strlen (text), 31, "width “7777");
   g_autofree char *name = g_strconcat ("id=\"", huge, "\"", NULL);
   g_autofree char *named = job_text_with (JOB_WHOLE, "id=\"R1\"", name);
   g_autoptr (GError) error = NULL;
