@@ -73,6 +73,20 @@ plan_room (guint i, gpointer data)
   ox_run_step (rooms->run, N_("laying strips"), g_atomic_int_add (&rooms->done, 1) + 1, making_steps (making));
 }
 
+/* What the job asks for and this planner does not lay: said, so that nobody counts on it. */
+static void
+tell_what_is_left_out (const Making *making)
+{
+  const OxJob *job = making->plan->job;
+  for (guint i = 0; i < job->n_rooms; i++)
+    if (job->rooms[i]->coats > 1)
+      g_ptr_array_add (making->notices, g_strdup_printf (_("%s: %u coats are asked for; the strips, hours and figures here are those of one coat"),
+                                                         *job->rooms[i]->name ? job->rooms[i]->name : job->rooms[i]->id, job->rooms[i]->coats));
+  for (guint i = 0; i < job->n_conditions; i++)
+    g_ptr_array_add (making->notices, g_strdup_printf (_("Condition area %s: its own speed, coats and profile are not planned yet; strips run over it as elsewhere"),
+                                                       *job->conditions[i]->name ? job->conditions[i]->name : job->conditions[i]->id));
+}
+
 static gboolean
 plan_rooms (Making *making, OxRun *run)
 {
@@ -382,6 +396,7 @@ ox_plan_new_hooked (const OxJob *job, OxPlanHook hook, gpointer data, OxRun *run
   plan->target = ox_region_ref (floor->target);
   plan->travel = ox_region_ref (floor->travel);
   Making making = { plan, floor, ways, g_new0 (OxRoomPlan *, job->n_rooms + 1), notices, hook, data };
+  tell_what_is_left_out (&making);
   gboolean made = make_plan (&making, run);
   for (guint i = 0; i < job->n_rooms; i++)
     g_clear_pointer (&making.rooms[i], ox_room_plan_free);
