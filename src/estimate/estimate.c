@@ -70,7 +70,7 @@ make_estimate (const OxPlan *plan, const OxWorkRules *rules)
   if (rules != NULL)
     self->rules = *rules;
   else
-    ox_work_rules_init (&self->rules);
+    ox_work_rules_of (&self->rules, plan->job);
   reckon (self);
   self->work = ox_work_new (plan, &self->rules);
   self->dose = ox_dose_of (plan);

@@ -43,7 +43,7 @@ typedef struct
   GPtrArray *figures; /* OxFigure, group by group */
 } OxEstimate;
 
-/* ox_estimate_new: @plan: must live as long as the estimate; @rules: (nullable): what an estimate starts with */
+/* ox_estimate_new: @plan: must live as long as the estimate; @rules: (nullable): those of the job's calendar */
 OxEstimate *ox_estimate_new (const OxPlan *plan, const OxWorkRules *rules) G_GNUC_WARN_UNUSED_RESULT;
 void ox_estimate_free (OxEstimate *estimate);
 

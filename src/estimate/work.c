@@ -26,6 +26,24 @@ ox_work_rules_init (OxWorkRules *rules)
   };
 }
 
+void
+ox_work_rules_of (OxWorkRules *rules, const OxJob *job)
+{
+  const OxCalendar *calendar = job->calendar;
+  *rules = (OxWorkRules){
+    .first_day = calendar->first_day,
+    .shift_min = calendar->shift_h * 60,
+    .break_min = calendar->break_min,
+    .setup_min = calendar->setup_min,
+    .cleanup_min = calendar->cleanup_min,
+    .refill_min = calendar->refill_min,
+    .drum_change_min = calendar->drum_change_min,
+    .wear_check_min = calendar->wear_check_min,
+    .machines = calendar->machines,
+    .weekdays = calendar->days,
+  };
+}
+
 /* --- Pieces of one machine --- */
 
 typedef struct

@@ -24,6 +24,9 @@ typedef struct
 /* ox_work_rules_init: what an estimate starts with (trade/defaults.h): one machine, Monday to Friday, no first day, no dust */
 void ox_work_rules_init (OxWorkRules *rules);
 
+/* ox_work_rules_of: those of the job's calendar, which must live as long; no dust */
+void ox_work_rules_of (OxWorkRules *rules, const OxJob *job);
+
 typedef enum { OX_PIECE_STRIP, OX_PIECE_EDGE, OX_PIECE_REFILL, OX_PIECE_DRUM, OX_PIECE_WEAR, OX_N_PIECE_KINDS } OxPieceKind;
 
 typedef struct

@@ -2,6 +2,7 @@
  * SPDX-License-Identifier: GPL-3.0-or-later
  */
 #include "base/number.h"
+#include "estimate/cost.h"
 #include "file/csv.h"
 #include "file/tables.h"
 
@@ -104,6 +105,61 @@ ox_table_shifts (const OxEstimate *estimate)
       for (guint k = 0; k < G_N_ELEMENTS (minutes); k++)
         ox_csv_number (&csv, minutes[k], COMPUTED);
       ox_csv_row (&csv);
+    }
+  return ox_csv_end (&csv);
+}
+
+static const char *
+driver_word (OxCostDriver driver)
+{
+  static const char *const words[]
+      = { "labour-hour", "edge-hour", "machine-hour", "abrasive-kg", "dust-drum", "wear-hour", "area", "fixed" };
+  return words[driver];
+}
+
+static void
+add_sum (OxCsv *csv, const char *what, OxMoney amount)
+{
+  g_autofree char *text = ox_money_text (amount);
+  ox_csv_text (csv, what);
+  for (guint i = 0; i < 4; i++)
+    ox_csv_empty (csv);
+  ox_csv_text (csv, text);
+  ox_csv_row (csv);
+}
+
+/* A rate without a name of its own has that of its kind, untranslated. */
+static const char *
+line_name (const OxJob *job, const OxCostLine *line)
+{
+  for (guint i = 0; i < job->costs->n; i++)
+    if (*job->costs->rates[i].name == '\0' && line->what == ox_cost_driver_name (job->costs->rates[i].per))
+      return driver_word (job->costs->rates[i].per);
+  return line->what;
+}
+
+char *
+ox_table_cost (const OxEstimate *estimate)
+{
+  g_autoptr (OxQuote) quote = ox_quote_new (estimate);
+  OxCsv csv = ox_csv_start ("what,room,quantity,unit,rate,amount");
+  for (guint i = 0; quote->valid && i < quote->lines->len; i++)
+    {
+      const OxCostLine *line = &g_array_index (quote->lines, OxCostLine, i);
+      g_autofree char *rate = ox_money_text (line->rate), *amount = ox_money_text (line->amount);
+      ox_csv_text (&csv, line_name (estimate->plan->job, line));
+      ox_csv_text (&csv, line->room);
+      ox_csv_number (&csv, line->quantity, line->decimals);
+      ox_csv_text (&csv, line->unit);
+      ox_csv_text (&csv, rate);
+      ox_csv_text (&csv, amount);
+      ox_csv_row (&csv);
+    }
+  if (quote->valid)
+    {
+      add_sum (&csv, "subtotal", quote->sum.subtotal);
+      add_sum (&csv, "contingency", quote->sum.contingency);
+      add_sum (&csv, "total", quote->sum.total);
     }
   return ox_csv_end (&csv);
 }

@@ -1,0 +1,156 @@
+/* Oxturn: estimate/cost
+ * SPDX-License-Identifier: GPL-3.0-or-later
+ */
+#include "estimate/cost.h"
+#include <math.h>
+#include "base/words.h"
+
+#define DECIMALS 2
+#define HUNDREDTHS 10000 /* of a percent in the whole */
+
+typedef struct
+{
+  double crew, edge, wheel, area;
+} RoomWork;
+
+static const struct
+{
+  const char *unit, *name;
+} drivers[] = {
+  [OX_COST_LABOUR_HOUR] = { "h", N_ ("Crew with the machine") },
+  [OX_COST_EDGE_HOUR] = { "h", N_ ("Edge work by hand") },
+  [OX_COST_MACHINE_HOUR] = { "h", N_ ("Machine") },
+  [OX_COST_ABRASIVE_KG] = { "kg", N_ ("Abrasive") },
+  [OX_COST_DUST_DRUM] = { "", N_ ("Drums of dust") },
+  [OX_COST_WEAR_HOUR] = { "h", N_ ("Wear parts") },
+  [OX_COST_AREA] = { "m2", N_ ("Floor") },
+  [OX_COST_FIXED] = { "", N_ ("Fixed sum") },
+};
+
+const char *
+ox_cost_driver_unit (OxCostDriver driver)
+{
+  return drivers[driver].unit;
+}
+
+const char *
+ox_cost_driver_name (OxCostDriver driver)
+{
+  return _ (drivers[driver].name);
+}
+
+/* Hours and areas of each room; edge work is hand work and no hours of the machine's crew. */
+static RoomWork *
+work_of_rooms (const OxEstimate *estimate)
+{
+  const OxPlan *plan = estimate->plan;
+  RoomWork *rooms = g_new0 (RoomWork, plan->job->n_rooms + 1);
+  for (guint i = 0; i < estimate->work->pieces->len; i++)
+    {
+      const OxPiece *piece = &g_array_index (estimate->work->pieces, OxPiece, i);
+      RoomWork *room = &rooms[piece->room];
+      if (piece->kind == OX_PIECE_EDGE)
+        room->edge += piece->minutes / 60;
+      else
+        room->crew += piece->minutes / 60;
+      if (piece->kind == OX_PIECE_STRIP)
+        room->wheel += (piece->minutes - piece->move_minutes - piece->start_minutes) / 60;
+    }
+  for (guint i = 0; i < estimate->figures->len; i++)
+    {
+      const OxFigure *figure = g_ptr_array_index (estimate->figures, i);
+      for (guint r = 0; g_str_equal (figure->id, "room-target") && r < plan->job->n_rooms; r++)
+        if (g_str_equal (plan->job->rooms[r]->id, figure->room))
+          rooms[r].area = figure->value;
+    }
+  if (plan->job->n_rooms == 1)
+    rooms[0].area = plan->totals.target_m2;
+  return rooms;
+}
+
+static double
+room_quantity (const OxEstimate *estimate, OxCostDriver driver, const RoomWork *room)
+{
+  double minutes = estimate->plan->totals.strip_hours;
+  switch (driver)
+    {
+    case OX_COST_LABOUR_HOUR:
+    case OX_COST_MACHINE_HOUR:
+      return room->crew;
+    case OX_COST_EDGE_HOUR:
+      return room->edge;
+    case OX_COST_WEAR_HOUR:
+      return room->wheel;
+    case OX_COST_AREA:
+      return room->area;
+    case OX_COST_ABRASIVE_KG:
+      return minutes > 0 ? estimate->used_kg * room->wheel / minutes : 0;
+    case OX_COST_DUST_DRUM:
+    case OX_COST_FIXED:
+    default:
+      return 0;
+    }
+}
+
+static double
+whole_quantity (const OxEstimate *estimate, OxCostDriver driver)
+{
+  const OxFigure *drums = ox_estimate_find (estimate, "drums"), *around = ox_estimate_find (estimate, "around-hours");
+  switch (driver)
+    {
+    case OX_COST_LABOUR_HOUR:
+      return around->value;
+    case OX_COST_DUST_DRUM:
+      return drums->value;
+    case OX_COST_FIXED:
+      return 1;
+    case OX_COST_MACHINE_HOUR:
+    case OX_COST_EDGE_HOUR:
+    case OX_COST_WEAR_HOUR:
+    case OX_COST_AREA:
+    case OX_COST_ABRASIVE_KG:
+    default:
+      return 0;
+    }
+}
+
+static void
+add_line (OxQuote *quote, const OxCostRate *rate, const char *room, double quantity)
+{
+  OxMoney amount = 0;
+  if (round (quantity * 100) <= 0 || !ox_money_parse (rate->amount, &amount))
+    return;
+  const OxCostLine line = { .what = *rate->name != '\0' ? rate->name : ox_cost_driver_name (rate->per),
+                            .room = room,
+                            .quantity = quantity,
+                            .decimals = DECIMALS,
+                            .unit = ox_cost_driver_unit (rate->per),
+                            .rate = amount };
+  g_array_append_val (quote->lines, line);
+}
+
+OxQuote *
+ox_quote_new (const OxEstimate *estimate)
+{
+  const OxJob *job = estimate->plan->job;
+  g_autofree RoomWork *rooms = work_of_rooms (estimate);
+  OxQuote *quote = g_new0 (OxQuote, 1);
+  quote->lines = g_array_new (FALSE, FALSE, sizeof (OxCostLine));
+  for (guint i = 0; i < job->costs->n; i++)
+    {
+      const OxCostRate *rate = &job->costs->rates[i];
+      for (guint r = 0; r < job->n_rooms; r++)
+        add_line (quote, rate, job->rooms[r]->id, room_quantity (estimate, rate->per, &rooms[r]));
+      add_line (quote, rate, "", whole_quantity (estimate, rate->per));
+    }
+  quote->valid = ox_cost_sum ((OxCostLine *) (gpointer) quote->lines->data, quote->lines->len,
+                              (guint) lround (job->costs->contingency * HUNDREDTHS), &quote->sum);
+  return quote;
+}
+
+void
+ox_quote_free (OxQuote *quote)
+{
+  g_array_unref (quote->lines);
+  g_free (quote);
+}

@@ -1,0 +1,62 @@
+/* Oxturn: tests of estimate/cost
+ * SPDX-License-Identifier: GPL-3.0-or-later
+ */
+#include "estimate/cost.h"
+#include "made.h"
+
+static OxCosts *
+make_costs (void)
+{
+  OxCostRate rates[] = { { OX_COST_LABOUR_HOUR, (char *) "", (char *) "48.00" },
+                         { OX_COST_EDGE_HOUR, (char *) "Grinder", (char *) "38.50" },
+                         { OX_COST_AREA, (char *) "", (char *) "0.15" },
+                         { OX_COST_FIXED, (char *) "Travel", (char *) "120" } };
+  return ox_costs_new (
+      &(OxCosts){ .currency = (char *) "EUR", .decimals = 2, .contingency = 0.1, .n = 4, .rates = rates });
+}
+
+/* By hand: 89.5 min of strips are 1.49 h, 71.52; setting up and cleaning up 1.5 h, 72.00; 142.5 min by hand are 2.38 h
+ * (2.375, rounded up), 91.63; 90 m2, 13.50; 120.00. Together 368.65, with 10 % (36.87) 405.52. */
+static void
+test_by_hand (void)
+{
+  static const char *const amounts[] = { "71.52", "72.00", "91.63", "13.50", "120.00" };
+  g_autoptr (OxPlan) plan = made_plan (40, 9, "");
+  g_autoptr (OxCosts) costs = make_costs ();
+  ox_costs_unref (plan->job->costs);
+  plan->job->costs = ox_costs_ref (costs);
+  g_autoptr (OxEstimate) estimate = ox_estimate_new (plan, NULL);
+  g_autoptr (OxQuote) quote = ox_quote_new (estimate);
+  g_autofree char *total = ox_money_text (quote->sum.total);
+  OxMoney sum = 0;
+  g_assert_true (quote->valid);
+  g_assert_cmpuint (quote->lines->len, ==, G_N_ELEMENTS (amounts));
+  for (guint i = 0; i < quote->lines->len; i++)
+    {
+      g_autofree char *amount = ox_money_text (g_array_index (quote->lines, OxCostLine, i).amount);
+      g_assert_cmpstr (amount, ==, amounts[i]);
+      sum += g_array_index (quote->lines, OxCostLine, i).amount;
+    }
+  g_assert_cmpint (sum, ==, quote->sum.subtotal);
+  g_assert_cmpstr (total, ==, "405.52");
+}
+
+static void
+test_no_rates (void)
+{
+  g_autoptr (OxPlan) plan = made_plan (3, 1, "");
+  g_autoptr (OxEstimate) estimate = ox_estimate_new (plan, NULL);
+  g_autoptr (OxQuote) quote = ox_quote_new (estimate);
+  g_assert_true (quote->valid);
+  g_assert_cmpuint (quote->lines->len, ==, 0);
+  g_assert_cmpint (quote->sum.total, ==, 0);
+}
+
+int
+main (int argc, char **argv)
+{
+  g_test_init (&argc, &argv, NULL);
+  g_test_add_func ("/estimate/cost/reckoned-by-hand", test_by_hand);
+  g_test_add_func ("/estimate/cost/no-rates", test_no_rates);
+  return g_test_run ();
+}
