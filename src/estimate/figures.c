@@ -183,6 +183,91 @@ add_asked (OxEstimate *self, const OxRoom *room)
                                         hand) });
 }
 
+/* Depth of a test patch: measured, or by the sand patch; 0 when neither. */
+static double
+patch_depth (const OxPatch *patch)
+{
+  if (patch->depth_mm > 0)
+    return patch->depth_mm;
+  return patch->volume_ml > 0 && patch->n_diameters > 0
+             ? ox_profile_texture_depth (patch->volume_ml, patch->diameters_mm, patch->n_diameters)
+             : 0;
+}
+
+/* The depth wanted is the one read where a patch came out at @csp: geometric mean of those; 0 when there is none. */
+static double
+wanted_depth (const OxPatches *patches, int csp)
+{
+  double logs = 0;
+  guint n = 0;
+  for (guint i = 0; i < patches->n; i++)
+    if ((int) patches->items[i].csp == csp && patch_depth (&patches->items[i]) > 0)
+      {
+        logs += log (patch_depth (&patches->items[i]));
+        n++;
+      }
+  return n > 0 ? exp (logs / n) : 0;
+}
+
+static void
+add_depth (OxEstimate *self, const OxProfileFit *fit, guint n)
+{
+  double speed = self->plan->job->machine->travel_speed;
+  gboolean tried = ox_profile_is_tried (fit, speed);
+  g_autofree char *spread = fit->spread > 0 ? g_strdup_printf (_ ("they lie within a factor of %.2f"), fit->spread)
+                                            : g_strdup (_ ("too few to tell how far they spread"));
+  ox_figure_add (self,
+                 (OxFigure){ .group = OX_FIGURE_PROFILE,
+                             .id = "depth",
+                             .label = g_strdup (_ ("Texture depth")),
+                             .unit = "mm",
+                             .decimals = 2,
+                             .value = ox_profile_depth (fit, speed),
+                             .verdict = tried ? OX_VERDICT_FINE : OX_VERDICT_WARN,
+                             .basis = "patches",
+                             .assumption
+                             = tried ? g_strdup_printf (_ ("at %.1f m/min, from %u test patches; %s"), speed, n, spread)
+                                     : g_strdup_printf (_ ("%.1f m/min lies outside the %.1f to %.1f m/min tried; %s"),
+                                                        speed, fit->slowest, fit->fastest, spread) });
+}
+
+static void
+add_patches (OxEstimate *self)
+{
+  const OxPatches *patches = self->plan->job->patches;
+  g_autoptr (GArray) tried = g_array_new (FALSE, FALSE, sizeof (OxTestPatch));
+  OxProfileFit fit;
+  int low, high;
+  for (guint i = 0; i < patches->n; i++)
+    if (patch_depth (&patches->items[i]) > 0)
+      g_array_append_val (tried,
+                          ((OxTestPatch){ patches->items[i].speed_m_per_min, patch_depth (&patches->items[i]) }));
+  if (ox_profile_fit ((const OxTestPatch *) (gpointer) tried->data, tried->len, &fit) != OX_FIT_GOOD)
+    return;
+  add_depth (self, &fit, tried->len);
+  for (guint i = 0; i < self->plan->job->n_rooms; i++)
+    {
+      const OxRoom *room = self->plan->job->rooms[i];
+      double depth = ox_basis_csp (room->profile, &low, &high) ? wanted_depth (patches, low) : 0;
+      if (depth <= 0)
+        continue;
+      double speed = ox_profile_speed (&fit, depth);
+      gboolean inside = ox_profile_is_tried (&fit, speed);
+      ox_figure_add (self, (OxFigure){ .group = OX_FIGURE_PROFILE,
+                                       .id = "speed-wanted",
+                                       .room = room->id,
+                                       .label = g_strdup_printf (_ ("%s: walking speed for it"), room->name),
+                                       .unit = "m/min",
+                                       .decimals = 1,
+                                       .value = speed,
+                                       .verdict = inside ? OX_VERDICT_FINE : OX_VERDICT_WARN,
+                                       .basis = "patches",
+                                       .assumption = g_strdup_printf (
+                                           _ ("%.2f mm, as read on patches of CSP %d; tried from %.1f to %.1f m/min"),
+                                           depth, low, fit.slowest, fit.fastest) });
+    }
+}
+
 void
 ox_figures_profile (OxEstimate *self)
 {
@@ -192,6 +277,7 @@ ox_figures_profile (OxEstimate *self)
   const OxMachine *machine = self->plan->job->machine;
   for (guint i = 0; i < self->plan->job->n_rooms; i++)
     add_asked (self, self->plan->job->rooms[i]);
+  add_patches (self);
   ox_figure_add (self,
                  (OxFigure){ .group = OX_FIGURE_PROFILE,
                              .id = "dose",

@@ -92,6 +92,37 @@ test_dust (void)
   ox_test_near (value (estimate, "drum-mass"), 42.828, 1e-9);
 }
 
+/* 0.6 mm at 3 m/min, and 0.3 mm at 6 m/min which was CSP 3, fit 1.8 / v: 0.3 mm want 6 m/min; 7 m/min lies outside what
+ * was tried. */
+static void
+test_patches (void)
+{
+  OxPatch items[] = {
+    { .id = (char *) "P1", .date = (char *) "", .speed_m_per_min = 3, .depth_mm = 0.6, .csp = 5, .note = (char *) "" },
+    { .id = (char *) "P2", .date = (char *) "", .speed_m_per_min = 6, .depth_mm = 0.3, .csp = 3, .note = (char *) "" }
+  };
+  g_autoptr (OxPlan) plan = made_plan (3, 1, "CSP 3");
+  ox_patches_unref (plan->job->patches);
+  plan->job->patches = ox_patches_new (&(OxPatches){ 2, items });
+  plan->job->machine->travel_speed = 4;
+  g_autoptr (OxEstimate) estimate = ox_estimate_new (plan, NULL);
+  gboolean found = FALSE;
+  ox_test_near (value (estimate, "depth"), 0.45, 1e-9);
+  g_assert_cmpint (ox_estimate_find (estimate, "depth")->verdict, ==, OX_VERDICT_FINE);
+  for (guint i = 0; i < estimate->figures->len; i++)
+    {
+      const OxFigure *figure = g_ptr_array_index (estimate->figures, i);
+      if (!g_str_equal (figure->id, "speed-wanted"))
+        continue;
+      found = TRUE;
+      ox_test_near (figure->value, 6, 1e-9);
+    }
+  g_assert_true (found);
+  plan->job->machine->travel_speed = 7;
+  g_autoptr (OxEstimate) faster = ox_estimate_new (plan, NULL);
+  g_assert_cmpint (ox_estimate_find (faster, "depth")->verdict, ==, OX_VERDICT_WARN);
+}
+
 int
 main (int argc, char **argv)
 {
@@ -99,6 +130,7 @@ main (int argc, char **argv)
   g_test_add_func ("/estimate/figures/floor/adds-up", test_floor);
   g_test_add_func ("/estimate/figures/hours/add-up", test_hours);
   g_test_add_func ("/estimate/figures/profile/beyond-hand-tools", test_asked);
+  g_test_add_func ("/estimate/figures/profile/from-test-patches", test_patches);
   g_test_add_func ("/estimate/figures/abrasive/worked-example", test_abrasive);
   g_test_add_func ("/estimate/figures/dust/worked-example", test_dust);
   return g_test_run ();
