@@ -88,7 +88,55 @@ put_machine (OxJobBuilder *builder, const char *class_id, double hose_length, do
   g_autoptr (OxMachine) machine = ox_machine_copy (ox_classes_find (class_id));
   machine->hose_length = hose_length;
   machine->cord_length = cord_length;
+  machine->wear[0].run_h = 32.5; /* made up */
   ox_job_builder_set_machine (builder, machine);
+}
+
+/* Rates, patches and hours run are made up as well. */
+static void
+put_terms (OxJobBuilder *builder, const char *first_day)
+{
+  static const OxCostRate rates[] = {
+    { OX_COST_LABOUR_HOUR, (char *) "Crew with the machine", (char *) "92.00" },
+    { OX_COST_MACHINE_HOUR, (char *) "Machine and collector", (char *) "34.50" },
+    { OX_COST_EDGE_HOUR, (char *) "Hand grinder", (char *) "46.00" },
+    { OX_COST_ABRASIVE_KG, (char *) "Steel shot", (char *) "1.35" },
+    { OX_COST_DUST_DRUM, (char *) "Drums of dust, disposed of", (char *) "85.00" },
+    { OX_COST_FIXED, (char *) "Travel and set-up", (char *) "240.00" },
+  };
+  OxPatch patches[] = {
+    { .id = (char *) "P1",
+      .date = (char *) "2026-09-10",
+      .speed_m_per_min = 5,
+      .depth_mm = 0.42,
+      .csp = 4,
+      .note = (char *) "by the gate" },
+    { .id = (char *) "P2",
+      .date = (char *) "2026-09-10",
+      .speed_m_per_min = 7,
+      .depth_mm = 0.29,
+      .csp = 3,
+      .note = (char *) "" },
+    { .id = (char *) "P3",
+      .date = (char *) "2026-09-10",
+      .speed_m_per_min = 9,
+      .depth_mm = 0.24,
+      .csp = 3,
+      .note = (char *) "" },
+  };
+  g_autoptr (OxCosts) costs = ox_costs_new (&(OxCosts){ .currency = (char *) "EUR",
+                                                        .decimals = 2,
+                                                        .contingency = 0.1,
+                                                        .n = G_N_ELEMENTS (rates),
+                                                        .rates = (OxCostRate *) rates });
+  g_autoptr (OxPatches) tried = ox_patches_new (&(OxPatches){ G_N_ELEMENTS (patches), patches });
+  g_autoptr (OxCalendar) usual = ox_calendar_default ();
+  OxCalendar own = *usual;
+  own.first_day = (char *) first_day;
+  g_autoptr (OxCalendar) calendar = ox_calendar_new (&own);
+  ox_job_builder_set_costs (builder, costs);
+  ox_job_builder_set_patches (builder, tried);
+  ox_job_builder_set_calendar (builder, calendar);
 }
 
 /* Columns 0.5 m square, 8 m apart one way and 8.5 m the other, the middle row on the hall's axis. */
@@ -119,6 +167,7 @@ make_warehouse (void)
                          "Dust and spent abrasive are left in closed drums at the dock.";
   ox_job_builder_set_texts (builder, &texts);
   put_machine (builder, "compact", 30, 40);
+  put_terms (builder, "2026-10-05");
   ox_job_builder_set_rates (builder, (OxRates){ .edge_m2_per_hour = 4 });
 
   /* The dock is a recess in the south wall; its three sides are drops. */

@@ -5,6 +5,7 @@
 
 #include "app/rows.h"
 #include "estimate/cautions.h"
+#include "estimate/cost.h"
 
 #include <glib/gi18n-lib.h>
 
@@ -14,6 +15,7 @@ typedef struct
   const OxPlan *shown; /* Owned: the plan that the figures are of */
   GtkBox *groups[OX_N_FIGURE_GROUPS];
   GtkExpander *expanders[OX_N_FIGURE_GROUPS];
+  GtkBox *cost;
   GtkBox *cautions;
 } EstimateBox;
 
@@ -77,6 +79,49 @@ make_figure (const OxFigure *figure, OxUnits units)
 }
 
 static void
+add_amount (GtkBox *box, const char *name, OxMoney amount, const char *currency)
+{
+  GtkWidget *line = gtk_box_new (GTK_ORIENTATION_HORIZONTAL, 6);
+  g_autofree char *number = ox_money_text (amount);
+  g_autofree char *text = *currency != '\0' ? g_strdup_printf ("%s %s", number, currency) : g_strdup (number);
+  GtkWidget *value = gtk_label_new (text);
+
+  gtk_widget_set_valign (value, GTK_ALIGN_START);
+  gtk_widget_add_css_class (value, "figure");
+  gtk_box_append (GTK_BOX (line), make_text (name, FALSE));
+  gtk_box_append (GTK_BOX (line), value);
+  gtk_box_append (box, line);
+}
+
+static void
+show_cost (EstimateBox *self, const OxEstimate *estimate)
+{
+  g_autoptr (OxQuote) quote = ox_quote_new (estimate);
+  const OxJob *job = estimate->plan->job;
+
+  if (quote->lines->len == 0 || !quote->valid)
+    {
+      gtk_box_append (self->cost, ox_note_new (quote->valid ? _ ("The job has no rates of cost.")
+                                                            : _ ("The amounts are too large to be added up.")));
+      return;
+    }
+  for (guint i = 0; i < quote->lines->len; i++)
+    {
+      const OxCostLine *line = &g_array_index (quote->lines, OxCostLine, i);
+      const OxRoom *room = *line->room != '\0' ? ox_job_find_room (job, line->room) : NULL;
+      g_autofree char *name = room != NULL ? g_strdup_printf ("%s, %s", line->what, room->name) : g_strdup (line->what);
+      g_autofree char *rate = ox_money_text (line->rate);
+      g_autofree char *how = g_strdup_printf (_ ("%.2f %s at %s"), line->quantity, line->unit, rate);
+
+      add_amount (self->cost, name, line->amount, job->costs->currency);
+      gtk_box_append (self->cost, make_text (how, TRUE));
+    }
+  add_amount (self->cost, _ ("Subtotal"), quote->sum.subtotal, job->costs->currency);
+  add_amount (self->cost, _ ("Contingency"), quote->sum.contingency, job->costs->currency);
+  add_amount (self->cost, _ ("Total"), quote->sum.total, job->costs->currency);
+}
+
+static void
 show_cautions (EstimateBox *self, const OxEstimate *estimate)
 {
   guint n;
@@ -118,6 +163,7 @@ show_plan (EstimateBox *self, const OxPlan *plan)
       marked[figure->group] += figure->verdict == OX_VERDICT_WARN || figure->verdict == OX_VERDICT_STOP;
     }
   show_titles (self, marked);
+  show_cost (self, estimate);
   show_cautions (self, estimate);
 }
 
@@ -131,6 +177,7 @@ update (GtkWidget *root)
     return;
   for (guint g = 0; g < OX_N_FIGURE_GROUPS; g++)
     clear (self->groups[g]);
+  clear (self->cost);
   clear (self->cautions);
   g_clear_pointer (&self->shown, ox_plan_unref);
   if (plan != NULL)
@@ -164,6 +211,7 @@ ox_estimate_box_new (OxSession *session)
   for (guint g = 0; g < OX_N_FIGURE_GROUPS; g++)
     self->expanders[g] = add_expander (GTK_BOX (root), ox_estimate_group_name (g), &self->groups[g]);
   gtk_expander_set_expanded (self->expanders[OX_FIGURE_TIME], TRUE);
+  add_expander (GTK_BOX (root), _ ("Cost"), &self->cost);
   add_expander (GTK_BOX (root), _ ("Cautions"), &self->cautions);
   g_signal_connect_object (session, "plan-changed", G_CALLBACK (update), root, G_CONNECT_SWAPPED);
   g_signal_connect (root, "map", G_CALLBACK (update), NULL);
