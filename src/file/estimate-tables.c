@@ -3,6 +3,7 @@
  */
 #include "base/number.h"
 #include "estimate/cost.h"
+#include "estimate/spots.h"
 #include "file/csv.h"
 #include "file/tables.h"
 
@@ -160,6 +161,23 @@ ox_table_cost (const OxEstimate *estimate)
       add_sum (&csv, "subtotal", quote->sum.subtotal);
       add_sum (&csv, "contingency", quote->sum.contingency);
       add_sum (&csv, "total", quote->sum.total);
+    }
+  return ox_csv_end (&csv);
+}
+
+char *
+ox_table_checks (const OxPlan *plan)
+{
+  g_autoptr (GArray) spots = ox_spots_of (plan);
+  OxCsv csv = ox_csv_start ("check,room,x,y,strip");
+  for (guint i = 0; i < spots->len; i++)
+    {
+      const OxSpot *spot = &g_array_index (spots, OxSpot, i);
+      ox_csv_count (&csv, i + 1);
+      ox_csv_text (&csv, plan->job->rooms[spot->room]->id);
+      ox_csv_point (&csv, spot->at);
+      ox_csv_count (&csv, spot->strip);
+      ox_csv_row (&csv);
     }
   return ox_csv_end (&csv);
 }

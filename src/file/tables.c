@@ -268,7 +268,7 @@ ox_tables_write (const OxPlan *plan, const char *directory, GError **error)
   } rows[] = {
     { "floor.csv", ox_table_floor },      { "strips.csv", ox_table_strips }, { "moves.csv", ox_table_moves },
     { "zones.csv", ox_table_zones },      { "edge.csv", ox_table_edges },    { "stations.csv", ox_table_stations },
-    { "summary.json", ox_table_summary },
+    { "summary.json", ox_table_summary }, { "checks.csv", ox_table_checks },
   };
   if (!make_directory (directory, error))
     return FALSE;

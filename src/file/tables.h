@@ -15,6 +15,7 @@
  *      shifts.csv    shift,date,machine,strips,edge,strip_minutes,move_minutes,start_minutes,refill_minutes,drum_minutes,wear_minutes,
  *                    edge_minutes,setup_minutes,cleanup_minutes,break_minutes,total_minutes
  *      cost.csv      what,room,quantity,unit,rate,amount
+ *      checks.csv    check,room,x,y,strip
  */
 #pragma once
 #include <gio/gio.h>
@@ -32,6 +33,7 @@ char *ox_table_summary (const OxPlan *plan) G_GNUC_WARN_UNUSED_RESULT;
 char *ox_table_quantities (const OxEstimate *estimate) G_GNUC_WARN_UNUSED_RESULT;
 char *ox_table_shifts (const OxEstimate *estimate) G_GNUC_WARN_UNUSED_RESULT;
 char *ox_table_cost (const OxEstimate *estimate) G_GNUC_WARN_UNUSED_RESULT;
+char *ox_table_checks (const OxPlan *plan) G_GNUC_WARN_UNUSED_RESULT;
 
 /* ox_tables_write:
  * @directory: made with its parents where it is missing; files of the same names in it are replaced, each whole or not at all

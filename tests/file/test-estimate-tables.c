@@ -29,11 +29,21 @@ test_shifts (void)
   g_assert_cmpstr (lines[1], ==, "1,,1,1-3,E1,4.95,1,0.3,0,0,0,52.5,60,30,45,193.75");
 }
 
+/* Three equal strips: the one check lies in the middle of the second. */
+static void
+test_checks (void)
+{
+  g_autoptr (OxPlan) plan = made_plan (3, 1, "");
+  g_autofree char *text = ox_table_checks (plan);
+  g_assert_cmpstr (text, ==, "check,room,x,y,strip\r\n1,R1,5,0.325,2\r\n");
+}
+
 int
 main (int argc, char **argv)
 {
   g_test_init (&argc, &argv, NULL);
   g_test_add_func ("/file/estimate-tables/quantities/rows", test_quantities);
   g_test_add_func ("/file/estimate-tables/shifts/add-up", test_shifts);
+  g_test_add_func ("/file/estimate-tables/checks/middle", test_checks);
   return g_test_run ();
 }
