@@ -5,7 +5,7 @@
 
 /* The lines slant by an angle that walls and lanes hardly have, so that no side of a strip runs along them. */
 #define SLANT 0.5535743588970452 /* atan (golden ratio - 1) */
-#define CROSSINGS 60000.0        /* sides of strips met by all lines together, about */
+#define CROSSINGS 24000.0        /* sides of strips met by all lines together, about */
 #define FEWEST 64
 #define MOST 20000
 #define GROUPS 4
