@@ -101,7 +101,7 @@ reading_block (const OxSheetRun *run)
   ox_block_add_text (block, "\xc3\x97", _ ("A crosswise strip."));
   ox_block_add_text (block, "\xe2\x80\xa2", _ ("Headings are counter-clockwise from the drawing's right."));
   ox_block_add_text (block, "\xe2\x80\xa2",
-                     _ ("Hours are those of the plan; starts, breaks, refills and setting up come on top."));
+                     _ ("Labour under Quantities is blasting, edge work and moves; the table Hours adds the rest."));
   return block;
 }
 

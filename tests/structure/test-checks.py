@@ -20,14 +20,15 @@ SPDX = '/* SPDX-License-Identifier: GPL-3.0-or-later */\n'
 MALLARD = 'xmlns="http://projectmallard.org/1.0/"'
 INDEX = f'<page {MALLARD} type="guide" id="index"><title>A</title><section id="s"><title>B</title></section></page>'
 PAGE = f'<page {MALLARD} type="topic" id="b"><info><link type="guide" xref="index#s"/></info><title>B</title></page>'
+GERMAN = 'msgid ""\nmsgstr ""\n"Language: de\\n"\n"Content-Type: text/plain; charset=UTF-8\\n"\n\n'
 GOOD = {
     'README.md': '', 'DEVELOPERS.md': '', 'LICENSE': '', 'meson.build': '', 'data/a.xml': '', 'samples/a': '',
     'help/meson.build': "install_data('C/index.page', 'C/b.page')\n", 'help/C/index.page': INDEX, 'help/C/b.page': PAGE,
-    'po/POTFILES': 'src/low/a.c\n',
+    'po/POTFILES': 'src/low/a.c\n', 'po/LINGUAS': '# languages\nde\n', 'po/de.po': GERMAN + 'msgid "%d texts"\nmsgstr "%d Texte"\n',
     'src/LAYERS': '# remark\nlow :\nhigh : low\n',
     'src/meson.build': "subdir('low')\nsubdir('high')\n",
     'src/low/meson.build': "lib('a.c')\n",
-    'src/low/a.c': SPDX + '#include "low/a.h"\n\nvoid\nox_a (void)\n{\n  _("text");\n}\n',
+    'src/low/a.c': SPDX + '#include "low/a.h"\n\nvoid\nox_a (void)\n{\n  _("%d texts");\n}\n',
     'src/low/a.h': SPDX + '#pragma once\n'
                    + 'typedef enum\n{\n  OX_LOW_ERROR_BAD /* is bad */\n} OxLowError;\n\n/* ox_a: does a */\nvoid ox_a (void);\n',
     'src/high/meson.build': "lib('b.c')\n",
@@ -63,6 +64,10 @@ CASES = [
     ('files/translated', 'po/POTFILES', 'src/low/a.c\nsrc/high/b.c\n', 'which has no text'),
     ('files/quiet', 'src/high/b.c', SPDX + 'void\nf (void)\n{\n  fprintf (stderr, "here");\n}\n', 'src/high/b.c writes'),
     ('files/extracted', 'src/low/a.c', SPDX + '_ ("%" G_GSIZE_FORMAT " MB")\n', 'src/low/a.c:2'),
+    ('translations/complete', 'po/de.po', GERMAN, 'po/de.po has no "%d texts"'),
+    ('translations/complete', 'po/de.po', None, 'po/de.po has no "%d texts"'),
+    ('translations/complete', 'po/de.po', GERMAN + '#, fuzzy\nmsgid "%d texts"\nmsgstr "%d Texte"\n', 'po/de.po is unsure of "%d texts"'),
+    ('translations/formats', 'po/de.po', GERMAN + 'msgid "%d texts"\nmsgstr "%s Texte"\n', 'po/de.po'),
     ('help/valid', 'help/C/b.page', PAGE.replace('title>', 'headline>'), 'b.page'),
     ('help/valid', 'help/C/b.page', PAGE.replace('</page>', ''), 'b.page'),
     ('help/links', 'help/C/b.page', PAGE.replace('index#s', 'index#t'), 'leads to index#t'),
@@ -92,7 +97,8 @@ def load(name):
     return module
 
 
-CHECKS = [load(name) for name in ('check-layers', 'check-sizes', 'check-files', 'check-contracts', 'check-help')]
+CHECKS = [load(name) for name in ('check-layers', 'check-sizes', 'check-files', 'check-contracts', 'check-help',
+                                'check-translations')]
 
 
 def complaints(files):
