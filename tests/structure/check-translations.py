@@ -53,7 +53,9 @@ def language_problems(tree: Tree, language, pot, folder):
         return [f'{name}: {trouble}'], []
     lacking = [f'{name} has no "{text}"' for text in texts(new, '--untranslated')]
     unsure = [f'{name} is unsure of "{text}"' for text in texts(new, '--only-fuzzy')]
-    _, formats = run('msgfmt', '--check-format', '-o', os.devnull, new)
+    # msgmerge takes other formats for unsure texts, which msgfmt would pass over.
+    run('msgattrib', '--clear-fuzzy', '-o', old, new)
+    _, formats = run('msgfmt', '--check-format', '-o', os.devnull, old)
     return lacking + unsure, [f'{name}: {line}' for line in formats.splitlines()]
 
 
