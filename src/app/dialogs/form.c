@@ -97,6 +97,7 @@ ox_form_open (GtkWindow *parent, const OxForm *form)
 
   self->form = *form;
   self->told = GTK_LABEL (g_object_new (GTK_TYPE_LABEL, "accessible-role", GTK_ACCESSIBLE_ROLE_STATUS, NULL));
+  gtk_label_set_text (self->told, form->note != NULL ? form->note : "");
   gtk_label_set_wrap (self->told, TRUE);
   gtk_label_set_xalign (self->told, 0);
   gtk_label_set_max_width_chars (self->told, 50);

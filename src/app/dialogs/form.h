@@ -12,6 +12,7 @@ typedef struct
 {
   const char *title;  /* translated */
   const char *accept; /* translated verb with a mnemonic */
+  const char *note;   /* (nullable): translated; the line below the body to begin with */
   GtkWidget *body;
   OxFormDone done;
   gpointer data;

@@ -74,7 +74,6 @@ ox_repeat_open (GtkWindow *parent, OxSession *session)
   Repeat *self = g_new0 (Repeat, 1);
   GtkGrid *rows = GTK_GRID (ox_rows_new ());
   OxUnits units = ox_session_get_job (session)->units;
-  GtkWindow *window;
 
   self->session = session;
   self->columns = ox_rows_add_field (rows, OX_FIELD_NUMBER, _ ("_Number across"));
@@ -87,13 +86,11 @@ ox_repeat_open (GtkWindow *parent, OxSession *session)
   ox_field_set_length (self->along, units, units == OX_UNITS_FEET ? 20 * 0.3048 : 6);
   ox_field_set_length (self->across, units, units == OX_UNITS_FEET ? 20 * 0.3048 : 6);
   ox_field_set_number (self->angle, 0, 2);
-  window = ox_form_open (parent, &(OxForm){ .title = _ ("Repeat in a Row or Grid"),
+  return ox_form_open (parent, &(OxForm){ .title = _ ("Repeat in a Row or Grid"),
                                             .accept = _ ("_Repeat"),
+                                            .note = _ ("What is selected is the first. Spacing is from middle to middle; a negative one runs left or down."),
                                             .body = GTK_WIDGET (rows),
                                             .done = done,
                                             .data = self,
                                             .free_data = g_free });
-  ox_form_tell (window, _ ("What is selected is the first. Spacing is from middle to middle; a negative one runs left or down."),
-                FALSE);
-  return window;
 }
