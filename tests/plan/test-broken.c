@@ -96,6 +96,7 @@ static void
 lose_a_move (OxPlan *plan)
 {
   plan->n_moves--;
+  g_free ((gpointer) plan->moves[plan->n_moves].path);
 }
 
 static OxMove *
@@ -122,7 +123,7 @@ start_the_path_elsewhere (OxPlan *plan)
   move->n_path--;
 }
 
-/* The largest area of edge work, kept beyond the end of the list. */
+/* The largest area of edge work. */
 static void
 forget_edge_work (OxPlan *plan)
 {
@@ -132,8 +133,9 @@ forget_edge_work (OxPlan *plan)
       largest = i;
   OxEdge edge = plan->edges[largest];
   plan->edges[largest] = plan->edges[plan->n_edges - 1];
-  plan->edges[plan->n_edges - 1] = edge;
   plan->n_edges--;
+  g_free (edge.id);
+  ox_region_unref (edge.region);
 }
 
 static void
