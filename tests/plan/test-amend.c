@@ -76,6 +76,28 @@ cut (void)
   g_assert_cmpfloat (laid_metres (laid), >=, 12);
 }
 
+/* Strips laid at random: strip is only lost for fewer breaches. */
+static void
+nothing_for_nothing (void)
+{
+  for (guint seed = 0; seed < 100; seed++)
+    {
+      g_autoptr (GRand) rand = g_rand_new_with_seed (seed);
+      g_autoptr (Laid) laid = laid_new (ox_test_floor_rectangle (10, 6, "compact"), OX_WORK_SERPENTINE);
+      for (guint i = 0; i < 3 + seed % 12; i++)
+        {
+          double x0 = g_rand_double_range (rand, 2, 3), x1 = x0 + g_rand_double_range (rand, 0.6, 2);
+          double y = g_rand_double_range (rand, 2.8, 3.3);
+          laid_add (laid, (OxDraft){ .sign = 1, .y = y, .x0 = x0, .x1 = x1, .kind = OX_STRIP_CROSSWISE });
+        }
+      guint before = count_breaches (laid);
+      double metres = laid_metres (laid);
+      ox_layout_amend (laid->layout, laid->floor, laid->job);
+      if (before > 0 && count_breaches (laid) >= before)
+        g_assert_cmpfloat (laid_metres (laid), ==, metres);
+    }
+}
+
 int
 main (int argc, char **argv)
 {
@@ -84,5 +106,6 @@ main (int argc, char **argv)
   g_test_add_func ("/plan/amend/for-nothing", for_nothing);
   g_test_add_func ("/plan/amend/slot", slot);
   g_test_add_func ("/plan/amend/too-little-overlap", cut);
+  g_test_add_func ("/plan/amend/nothing-for-nothing", nothing_for_nothing);
   return g_test_run ();
 }
