@@ -86,8 +86,8 @@ clear_wide (OxWays *ways, OxPoint a, OxPoint b)
 }
 
 /* First and last pieces may lie in a lane beside a wall, the narrow side of the body towards it, rolling forward or back. */
-static gboolean
-clear_end (OxWays *ways, OxPoint a, OxPoint b)
+gboolean
+ox_ways_is_clear (OxWays *ways, OxPoint a, OxPoint b)
 {
   if (clear_wide (ways, a, b))
     return TRUE;
@@ -95,12 +95,6 @@ clear_end (OxWays *ways, OxPoint a, OxPoint b)
     return FALSE;
   return ox_clearance_is_off (ways->clearance, a, b, ways->wide, ways->narrow)
          || ox_clearance_is_off (ways->clearance, a, b, ways->narrow, ways->wide);
-}
-
-gboolean
-ox_ways_is_clear (OxWays *ways, OxPoint a, OxPoint b)
-{
-  return clear_end (ways, a, b);
 }
 
 gboolean
@@ -235,7 +229,7 @@ search_ways (OxWays *ways, Search *search, OxPoint a, OxPoint b)
   guint best = G_MAXUINT, expanded = 0;
   double best_cost = INFINITY;
   for (guint i = 0; i < n; i++)
-    if (clear_end (ways, a, g_array_index (ways->nodes, OxPoint, near[i].node)))
+    if (ox_ways_is_clear (ways, a, g_array_index (ways->nodes, OxPoint, near[i].node)))
       relax (search, near[i].node, near[i].distance, G_MAXUINT);
   while (search->open->len > 0 && expanded++ < MAX_EXPANDED)
     {
@@ -245,7 +239,7 @@ search_ways (OxWays *ways, Search *search, OxPoint a, OxPoint b)
       if (search->cost[node] + rest >= best_cost)
         break;
       search->closed[node] = 1;
-      if (clear_end (ways, p, b))
+      if (ox_ways_is_clear (ways, p, b))
         {
           best = node;
           best_cost = search->cost[node] + rest;
@@ -292,7 +286,7 @@ double
 ox_ways_find (OxWays *ways, OxPoint a, OxPoint b, GArray *path)
 {
   g_array_set_size (path, 0);
-  if (clear_end (ways, a, b))
+  if (ox_ways_is_clear (ways, a, b))
     {
       g_array_append_val (path, a);
       g_array_append_val (path, b);
@@ -319,7 +313,7 @@ try_turn (OxWays *ways, OxPoint a, OxPoint b, OxPoint turn, double *best, OxPoin
 {
   turn = ox_point_snap (turn);
   double length = ox_point_distance (a, turn) + ox_point_distance (turn, b);
-  if (length < *best && ox_ways_can_turn (ways, turn) && clear_end (ways, a, turn) && clear_end (ways, turn, b))
+  if (length < *best && ox_ways_can_turn (ways, turn) && ox_ways_is_clear (ways, a, turn) && ox_ways_is_clear (ways, turn, b))
     {
       *best = length;
       *best_turn = turn;
