@@ -10,7 +10,7 @@
 
 typedef struct
 {
-  double crew, edge, wheel, area;
+  double crew, edge, edge_m, wheel, area;
 } RoomWork;
 
 static const struct
@@ -25,6 +25,7 @@ static const struct
   [OX_COST_WEAR_HOUR] = { "h", N_ ("Wear parts") },
   [OX_COST_AREA] = { "m2", N_ ("Floor") },
   [OX_COST_FIXED] = { "", N_ ("Fixed sum") },
+  [OX_COST_EDGE_METRE] = { "m", N_ ("Edge work by length") },
 };
 
 const char *
@@ -56,6 +57,8 @@ work_of_rooms (const OxEstimate *estimate)
       if (piece->kind == OX_PIECE_STRIP)
         room->wheel += (piece->minutes - piece->move_minutes - piece->start_minutes) / 60;
     }
+  for (guint i = 0; i < plan->n_edges; i++)
+    rooms[plan->edges[i].room].edge_m += plan->edges[i].length;
   for (guint i = 0; i < estimate->figures->len; i++)
     {
       const OxFigure *figure = g_ptr_array_index (estimate->figures, i);
@@ -79,6 +82,8 @@ room_quantity (const OxEstimate *estimate, OxCostDriver driver, const RoomWork *
       return room->crew;
     case OX_COST_EDGE_HOUR:
       return room->edge;
+    case OX_COST_EDGE_METRE:
+      return room->edge_m;
     case OX_COST_WEAR_HOUR:
       return room->wheel;
     case OX_COST_AREA:
@@ -106,6 +111,7 @@ whole_quantity (const OxEstimate *estimate, OxCostDriver driver)
       return 1;
     case OX_COST_MACHINE_HOUR:
     case OX_COST_EDGE_HOUR:
+    case OX_COST_EDGE_METRE:
     case OX_COST_WEAR_HOUR:
     case OX_COST_AREA:
     case OX_COST_ABRASIVE_KG:

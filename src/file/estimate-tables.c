@@ -114,7 +114,7 @@ static const char *
 driver_word (OxCostDriver driver)
 {
   static const char *const words[]
-      = { "labour-hour", "edge-hour", "machine-hour", "abrasive-kg", "dust-drum", "wear-hour", "area", "fixed" };
+      = { "labour-hour", "edge-hour", "machine-hour", "abrasive-kg", "dust-drum", "wear-hour", "area", "fixed", "edge-m" };
   return words[driver];
 }
 

@@ -1,4 +1,4 @@
-/* Oxturn: file/job-known - which elements and attributes version 1.1 of the job file knows.
+/* Oxturn: file/job-known - which elements and attributes version 1.2 of the job file knows.
  * SPDX-License-Identifier: GPL-3.0-or-later
  */
 #include "file/job-known.h"
@@ -12,7 +12,7 @@
 /* The same grammar as data/job.rng, flattened: good messages need to know what is allowed at a place. */
 static const OxKnown table[] = {
   { NULL, "job", "version units north",
-    "texts machine rates calendar costs patch room solid pit masked excluded doorway joint station condition", 0 },
+    "texts machine rates calendar costs outfit patch room solid pit masked excluded doorway joint station condition", 0 },
   { "job", "texts", "", "title client site author company number revision date status notes", 0 },
   { "texts", NULL, "", "", OX_KNOWN_TEXT },
   { "job", "machine", "class name", "body pace abrasive hose supply wear", 0 },
@@ -23,12 +23,14 @@ static const OxKnown table[] = {
   { "machine", "hose", "hose-bore hose-length hose-flow", "", 0 },
   { "machine", "supply", "volts phases amperes cord-length cord-mm2", "", 0 },
   { "machine", "wear", "name interval-h run-h", "", OX_KNOWN_MANY },
-  { "job", "rates", "edge-m2-per-hour", "", 0 },
+  { "job", "rates", "edge-m2-per-hour edge-m-per-hour", "", 0 },
   { "job", "calendar",
     "first-day start shift-h break-min setup-min cleanup-min refill-min drum-change-min wear-check-min machines days",
     "", 0 },
   { "job", "costs", "currency decimals contingency", "rate", 0 },
   { "costs", "rate", "per name amount", "", OX_KNOWN_MANY },
+  { "job", "outfit", "shot circuit", "cord", 0 },
+  { "outfit", "cord", "length mm2", "", OX_KNOWN_MANY },
   { "job", "patch", "id date speed flow-kg-min depth-mm csp volume-ml note", "diameter", OX_KNOWN_MANY },
   { "patch", "diameter", "mm", "", OX_KNOWN_MANY },
   { "job", "room", "id name profile along-side angle coats coat-turn", "corner", OX_KNOWN_MANY | OX_KNOWN_ITEM },

@@ -1,4 +1,4 @@
-/* Oxturn: file/job-known - which elements and attributes version 1.1 of the job file knows, and what becomes of others.
+/* Oxturn: file/job-known - which elements and attributes version 1.2 of the job file knows, and what becomes of others.
  * SPDX-License-Identifier: GPL-3.0-or-later
  *
  * What is not known is kept as a "rest": XML text of one element that holds only the unknown attributes and children, with empty shells of

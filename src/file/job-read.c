@@ -144,6 +144,7 @@ read_settings (const Load *load, const xmlNode *root)
 {
   static const OxRange north_range = { "north", -360, FALSE, 360, FALSE, 90 };
   static const OxRange rate_range = { "edge-m2-per-hour", 0, TRUE, 10000, FALSE, NAN };
+  static const OxRange length_range = { "edge-m-per-hour", 0, TRUE, 10000, FALSE, 0 };
   int units;
   double north;
   if (!ox_read_choice (&load->reader, root, &(OxChoice){ "units", ox_words_units, OX_UNITS_METRES }, &units)
@@ -152,10 +153,11 @@ read_settings (const Load *load, const xmlNode *root)
   ox_job_builder_set_units (load->builder, (OxUnits) units);
   ox_job_builder_set_north (load->builder, north);
   const xmlNode *node = find_child (root, "rates");
-  OxRates rates;
+  OxRates rates = { .edge_m_per_hour = 0 };
   if (!node)
     return TRUE;
-  if (!ox_read_number (&load->reader, node, &rate_range, &rates.edge_m2_per_hour))
+  if (!ox_read_number (&load->reader, node, &rate_range, &rates.edge_m2_per_hour)
+      || !ox_read_number (&load->reader, node, &length_range, &rates.edge_m_per_hour))
     return FALSE;
   ox_job_builder_set_rates (load->builder, rates);
   return TRUE;
@@ -200,7 +202,7 @@ read_root (const Load *load, xmlNode *root)
     return FALSE;
   /* What is left must be a job of our own version. */
   ox_known_strip (root);
-  xmlSetProp (root, BAD_CAST "version", BAD_CAST "1.1");
+  xmlSetProp (root, BAD_CAST "version", BAD_CAST "1.2");
   return ox_job_schema_check (load->reader.file_name, root->doc, load->reader.error);
 }
 

@@ -8,7 +8,7 @@ G_BEGIN_DECLS
 
 /* ox_job_schema_check:
  * @file_name: stands for the file in messages
- * @doc: of version 1.1; taken apart and put together again on the way, its items and their corners stand last then
+ * @doc: of version 1.2; taken apart and put together again on the way, its items and their corners stand last then
  * @error: OX_FILE_ERROR_INVALID with name and line
  *
  * libxml2 takes time by the square of the length of a list, so lists are checked in bites: to the schema the items of a job and the corners

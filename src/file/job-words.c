@@ -13,7 +13,7 @@ const char *const ox_words_side[] = { "wall", "open", "drop", NULL };
 const char *const ox_words_shape[] = { "rectangle", "circle", "polygon", NULL };
 const char *const ox_words_obstacle[] = { "solid", "pit", "masked", NULL };
 const char *const ox_words_cost[]
-    = { "labour-hour", "edge-hour", "machine-hour", "abrasive-kg", "dust-drum", "wear-hour", "m2", "fixed", NULL };
+    = { "labour-hour", "edge-hour", "machine-hour", "abrasive-kg", "dust-drum", "wear-hour", "m2", "fixed", "edge-m", NULL };
 const char *const ox_words_day[] = { "mon", "tue", "wed", "thu", "fri", "sat", "sun", NULL };
 const char *const ox_words_station[] = { "collector", "supply", NULL };
 

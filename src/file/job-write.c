@@ -275,16 +275,41 @@ add_costs (xmlNode *root, const OxCosts *costs)
     }
 }
 
+static void
+add_rates (xmlNode *root, OxRates rates)
+{
+  xmlNode *node = add_element (root, "rates");
+  set_number (node, "edge-m2-per-hour", rates.edge_m2_per_hour, FIGURE_DECIMALS);
+  set_figure_if_any (node, "edge-m-per-hour", rates.edge_m_per_hour);
+}
+
+static void
+add_outfit (xmlNode *root, const OxOutfit *outfit)
+{
+  xmlNode *node = add_element (root, "outfit");
+  set_text_if_any (node, "shot", outfit->shot);
+  set_figure_if_any (node, "circuit", outfit->circuit_a);
+  for (guint i = 0; i < outfit->n_cords; i++)
+    {
+      xmlNode *cord = add_element (node, "cord");
+      set_number (cord, "length", outfit->cords[i].length, FIGURE_DECIMALS);
+      set_number (cord, "mm2", outfit->cords[i].mm2, FIGURE_DECIMALS);
+    }
+}
+
 /* What stands at its default is not written. */
 static void
 add_terms (xmlNode *root, const OxJob *job)
 {
   g_autoptr (OxCalendar) calendar = ox_calendar_default ();
   g_autoptr (OxCosts) costs = ox_costs_default ();
+  g_autoptr (OxOutfit) outfit = ox_outfit_default ();
   if (!ox_calendar_equal (job->calendar, calendar))
     add_calendar (root, job->calendar);
   if (!ox_costs_equal (job->costs, costs))
     add_costs (root, job->costs);
+  if (!ox_outfit_equal (job->outfit, outfit))
+    add_outfit (root, job->outfit);
   for (guint i = 0; i < job->patches->n; i++)
     add_patch (root, &job->patches->items[i]);
 }
@@ -315,12 +340,12 @@ ox_job_write_tree (const OxJob *job)
   xmlNode *root = xmlNewDocNode (doc, NULL, BAD_CAST "job", NULL);
   xmlSetNs (root, xmlNewNs (root, BAD_CAST OX_JOB_NAMESPACE, NULL));
   xmlDocSetRootElement (doc, root);
-  set_text (root, "version", job->version_minor_note ? job->version_minor_note : "1.1");
+  set_text (root, "version", job->version_minor_note ? job->version_minor_note : "1.2");
   set_text (root, "units", ox_words_units[job->units]);
   set_number (root, "north", job->north_deg, FIGURE_DECIMALS);
   add_texts (root, job->texts);
   add_machine (root, job->machine);
-  set_number (add_element (root, "rates"), "edge-m2-per-hour", job->rates.edge_m2_per_hour, FIGURE_DECIMALS);
+  add_rates (root, job->rates);
   add_terms (root, job);
   add_items (root, job);
   merge_rest (root, job->extra);

@@ -1,7 +1,7 @@
 /* Oxturn: file/job-xml - job files: XML that a person can read and diff.
  * SPDX-License-Identifier: GPL-3.0-or-later
  *
- * Namespace urn:oxturn:job, version "1.1", RELAX NG schema in data/job.rng (built in). One item of the floor is one element, one corner
+ * Namespace urn:oxturn:job, version "1.2", RELAX NG schema in data/job.rng (built in). One item of the floor is one element, one corner
  * one line; a side's kind stands with the corner that it starts from, walls are not written:
  *
  *      <room id="R1" name="Hall" profile="CSP 3">

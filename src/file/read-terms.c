@@ -1,4 +1,4 @@
-/* Oxturn: file/read-terms - test patches, calendar and cost from their elements.
+/* Oxturn: file/read-terms - test patches, calendar, cost and outfit from their elements.
  * SPDX-License-Identifier: GPL-3.0-or-later
  */
 #include "file/read-terms.h"
@@ -239,6 +239,31 @@ read_costs (const OxReader *reader, const xmlNode *node, OxJobBuilder *builder)
   return TRUE;
 }
 
+static gboolean
+read_outfit (const OxReader *reader, const xmlNode *node, OxJobBuilder *builder)
+{
+  static const OxRange ranges[] = { { "length", 0, TRUE, 10000, FALSE, NAN }, { "mm2", 0, TRUE, 1000, FALSE, NAN } };
+  double v[G_N_ELEMENTS (ranges)];
+  OxOutfit draft = { .n_cords = 0 };
+  g_autofree char *shot = ox_read_text (reader, node, "shot", "");
+  if (!shot || !ox_read_number (reader, node, &(OxRange){ "circuit", 0, TRUE, 10000, FALSE, 0 }, &draft.circuit_a))
+    return FALSE;
+  for (const xmlNode *child = node->children; child; child = child->next)
+    {
+      if (!ox_known_is_ours (child, "cord"))
+        continue;
+      if (draft.n_cords == OX_OUTFIT_MOST_CORDS)
+        return ox_read_fail (reader, child, _ ("there are more than %d cords in series"), OX_OUTFIT_MOST_CORDS);
+      if (!ox_read_numbers (reader, child, ranges, G_N_ELEMENTS (ranges), v))
+        return FALSE;
+      draft.cords[draft.n_cords++] = (OxCordPart){ v[0], v[1] };
+    }
+  draft.shot = shot;
+  g_autoptr (OxOutfit) outfit = ox_outfit_new (&draft);
+  ox_job_builder_set_outfit (builder, outfit);
+  return TRUE;
+}
+
 gboolean
 ox_read_terms (const OxReader *reader, const xmlNode *root, OxJobBuilder *builder)
 {
@@ -247,6 +272,8 @@ ox_read_terms (const OxReader *reader, const xmlNode *root, OxJobBuilder *builde
       if (ox_known_is_ours (child, "calendar") && !read_calendar (reader, child, builder))
         return FALSE;
       if (ox_known_is_ours (child, "costs") && !read_costs (reader, child, builder))
+        return FALSE;
+      if (ox_known_is_ours (child, "outfit") && !read_outfit (reader, child, builder))
         return FALSE;
     }
   return read_patches (reader, root, builder);

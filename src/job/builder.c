@@ -22,6 +22,7 @@ struct _OxJobBuilder
   OxPatches *patches;
   OxCalendar *calendar;
   OxCosts *costs;
+  OxOutfit *outfit;
   char *extra;
   char *version_minor_note;
   Shelf shelves[OX_ITEM_FAMILIES];
@@ -72,6 +73,7 @@ take_base (OxJobBuilder *builder, const OxJob *base)
   builder->patches = ox_patches_ref (base->patches);
   builder->calendar = ox_calendar_ref (base->calendar);
   builder->costs = ox_costs_ref (base->costs);
+  builder->outfit = ox_outfit_ref (base->outfit);
   builder->extra = g_strdup (base->extra);
   builder->version_minor_note = g_strdup (base->version_minor_note);
   for (guint f = 0; f < OX_ITEM_FAMILIES; f++)
@@ -99,6 +101,7 @@ ox_job_builder_new (const OxJob *base)
   builder->patches = ox_patches_new (&(OxPatches){ .n = 0 });
   builder->calendar = ox_calendar_default ();
   builder->costs = ox_costs_default ();
+  builder->outfit = ox_outfit_default ();
   return builder;
 }
 
@@ -139,7 +142,7 @@ ox_job_builder_set_machine (OxJobBuilder *builder, const OxMachine *machine)
 void
 ox_job_builder_set_rates (OxJobBuilder *builder, OxRates rates)
 {
-  builder->rates.edge_m2_per_hour = snap_figure (rates.edge_m2_per_hour);
+  builder->rates = (OxRates){ snap_figure (rates.edge_m2_per_hour), snap_figure (rates.edge_m_per_hour) };
 }
 
 void
@@ -176,6 +179,14 @@ ox_job_builder_set_costs (OxJobBuilder *builder, const OxCosts *costs)
   const OxCosts *old = builder->costs;
   builder->costs = ox_costs_ref (costs);
   ox_costs_unref (old);
+}
+
+void
+ox_job_builder_set_outfit (OxJobBuilder *builder, const OxOutfit *outfit)
+{
+  const OxOutfit *old = builder->outfit;
+  builder->outfit = ox_outfit_ref (outfit);
+  ox_outfit_unref (old);
 }
 
 void
@@ -271,6 +282,7 @@ ox_job_builder_end (OxJobBuilder *builder)
   job->patches = builder->patches;
   job->calendar = builder->calendar;
   job->costs = builder->costs;
+  job->outfit = builder->outfit;
   job->extra = builder->extra;
   job->version_minor_note = builder->version_minor_note;
   for (guint f = 0; f < OX_ITEM_FAMILIES; f++)

@@ -5,6 +5,9 @@
 #include "base/words.h"
 #include "job/text.h"
 #include "trade/money.h"
+#include <string.h>
+
+#define SHOT_MOST 40 /* bytes */
 
 static void
 add (GPtrArray *findings, const char *id, char *text)
@@ -103,10 +106,24 @@ check_costs (const OxCosts *costs, GPtrArray *findings)
     }
 }
 
+static void
+check_outfit (const OxOutfit *outfit, GPtrArray *findings)
+{
+  gboolean fits = is_within (outfit->circuit_a, 0, 10000) && strlen (outfit->shot) <= SHOT_MOST;
+  for (guint i = 0; i < outfit->n_cords; i++)
+    fits = fits && outfit->cords[i].length > 0 && outfit->cords[i].length <= 10000 && outfit->cords[i].mm2 > 0
+           && outfit->cords[i].mm2 <= 1000;
+  if (!fits)
+    add (findings, "",
+         g_strdup (_ ("A figure of the outfit is out of range: circuit 0 to 10000 A, cords over 0 to 10000 m and over 0 "
+                      "to 1000 mm², 40 bytes for the size of the abrasive")));
+}
+
 void
 ox_check_terms (const OxJob *job, GPtrArray *findings)
 {
   check_patches (job->patches, findings);
   check_calendar (job->calendar, findings);
   check_costs (job->costs, findings);
+  check_outfit (job->outfit, findings);
 }

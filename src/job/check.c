@@ -248,6 +248,10 @@ check_figures (const OxJob *job, GPtrArray *findings)
     error_at (
         findings, "", NULL,
         g_strdup_printf (_ ("The hand rate of edge work is %g m²/h; more than 0 and at most 10000 is allowed"), rate));
+  if (!is_within (job->rates.edge_m_per_hour, 0, EDGE_RATE_MOST))
+    error_at (findings, "", NULL,
+              g_strdup_printf (_ ("The hand rate of edge work by length is %g m/h; 0 to 10000 is allowed"),
+                               job->rates.edge_m_per_hour));
   if (!is_within (job->north_deg, -360, 360))
     error_at (findings, "", NULL,
               g_strdup_printf (_ ("North is at %g degrees; -360 to 360 is allowed"), job->north_deg));

@@ -127,6 +127,14 @@ ox_job_with_calendar (const OxJob *job, const OxCalendar *calendar, GError **err
 }
 
 OxJob *
+ox_job_with_outfit (const OxJob *job, const OxOutfit *outfit, GError **error)
+{
+  OxJobBuilder *builder = ox_job_builder_new (job);
+  ox_job_builder_set_outfit (builder, outfit);
+  return ox_edit_finish (job, builder, error);
+}
+
+OxJob *
 ox_job_with_costs (const OxJob *job, const OxCosts *costs, GError **error)
 {
   OxJobBuilder *builder = ox_job_builder_new (job);

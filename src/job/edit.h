@@ -25,6 +25,7 @@ OxJob *ox_job_with_station (const OxJob *job, const OxStation *station, GError *
 OxJob *ox_job_with_condition (const OxJob *job, const OxCondition *condition, GError **error) G_GNUC_WARN_UNUSED_RESULT;
 OxJob *ox_job_with_patches (const OxJob *job, const OxPatches *patches, GError **error) G_GNUC_WARN_UNUSED_RESULT;
 OxJob *ox_job_with_calendar (const OxJob *job, const OxCalendar *calendar, GError **error) G_GNUC_WARN_UNUSED_RESULT;
+OxJob *ox_job_with_outfit (const OxJob *job, const OxOutfit *outfit, GError **error) G_GNUC_WARN_UNUSED_RESULT;
 OxJob *ox_job_with_costs (const OxJob *job, const OxCosts *costs, GError **error) G_GNUC_WARN_UNUSED_RESULT;
 OxJob *ox_job_with_machine (const OxJob *job, const OxMachine *machine, GError **error) G_GNUC_WARN_UNUSED_RESULT;
 OxJob *ox_job_with_rates (const OxJob *job, OxRates rates, GError **error) G_GNUC_WARN_UNUSED_RESULT;

@@ -79,6 +79,7 @@ job_clear (gpointer data)
   ox_patches_unref (job->patches);
   ox_calendar_unref (job->calendar);
   ox_costs_unref (job->costs);
+  ox_outfit_unref (job->outfit);
   for (guint f = 0; f < OX_ITEM_FAMILIES; f++)
     {
       gpointer *items = ox_job_items (job, f);

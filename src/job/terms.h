@@ -58,7 +58,8 @@ typedef enum
   OX_COST_DUST_DRUM,
   OX_COST_WEAR_HOUR,    /* of the blast wheel */
   OX_COST_AREA,         /* m2 of the target */
-  OX_COST_FIXED         /* once a job */
+  OX_COST_FIXED,        /* once a job */
+  OX_COST_EDGE_METRE    /* m of edge work */
 } OxCostDriver;
 
 typedef struct

@@ -8,7 +8,7 @@ G_BEGIN_DECLS
 
 #define JOB_START                                                                                                      \
   "<?xml version=\"1.0\" encoding=\"UTF-8\"?>\n"                                                                       \
-  "<job xmlns=\"urn:oxturn:job\" version=\"1.1\" units=\"metres\" north=\"90\">\n"                                     \
+  "<job xmlns=\"urn:oxturn:job\" version=\"1.2\" units=\"metres\" north=\"90\">\n"                                     \
   "  <texts>\n"                                                                                                        \
   "    <title>Hall</title>\n"                                                                                          \
   "  </texts>\n"
@@ -31,6 +31,10 @@ G_BEGIN_DECLS
   "    <rate per=\"labour-hour\" name=\"Crew of two\" amount=\"96.50\"/>\n"                                            \
   "    <rate per=\"fixed\" amount=\"-20.0375\"/>\n"                                                                    \
   "  </costs>\n"                                                                                                       \
+  "  <outfit shot=\"S330\" circuit=\"20\">\n"                                                                           \
+  "    <cord length=\"15\" mm2=\"3.31\"/>\n"                                                                            \
+  "    <cord length=\"15.24\" mm2=\"5.26\"/>\n"                                                                         \
+  "  </outfit>\n"                                                                                                      \
   "  <patch id=\"P1\" date=\"2026-09-01\" speed=\"6\" flow-kg-min=\"18\" depth-mm=\"0.42\" csp=\"3\" "                 \
   "volume-ml=\"50\" note=\"by the gate\">\n"                                                                           \
   "    <diameter mm=\"198\"/>\n"                                                                                       \

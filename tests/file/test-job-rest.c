@@ -11,7 +11,7 @@
 static char *
 saved_with (const char *old, const char *new)
 {
-  g_autofree char *newer = job_text_with (JOB_WHOLE, "\"1.1\" units", "\"1.3\" units");
+  g_autofree char *newer = job_text_with (JOB_WHOLE, "\"1.2\" units", "\"1.3\" units");
   g_autofree char *text = job_text_with (newer, old, new);
   g_autoptr (OxJob) job = job_text_read (text);
   return ox_job_file_to_text (job);
@@ -67,7 +67,7 @@ test_known_job_has_none (void)
 static void
 test_survives_edits (void)
 {
-  g_autofree char *a = job_text_with (JOB_WHOLE, "\"1.1\" units", "\"1.3\" units");
+  g_autofree char *a = job_text_with (JOB_WHOLE, "\"1.2\" units", "\"1.3\" units");
   g_autofree char *b = job_text_with (a, "<corner x=\"3\" y=\"5\"", "<corner z=\"7\" x=\"3\" y=\"5\"");
   g_autofree char *c = job_text_with (b, "<masked ", "<masked film=\"blue\" ");
   g_autoptr (OxJob) job = job_text_read (c);

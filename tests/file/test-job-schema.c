@@ -23,9 +23,11 @@ test_valid (void)
     const char *new;
   } rows[] = {
     { "<job", "<job" },
-    { "\"1.1\" units", "\"1.0\" units" },
+    { "\"1.2\" units", "\"1.0\" units" },
     { "along-side=\"2\"", "along-side=\"2\" coats=\"3\" coat-turn=\"45\"" },
-    { "\"1.1\" units", "\"1.7\" units" },
+    { "\"1.2\" units", "\"1.1\" units" },
+    { "\"1.2\" units", "\"1.7\" units" },
+    { "hour=\"4\"", "hour=\"4\" edge-m-per-hour=\"12\"" },
     { " units=\"metres\"", "" },
     { "  <rates edge-m2-per-hour=\"4\"/>\n", "" },
     { "<rates", "<v:x xmlns:v=\"urn:v\" a=\"b\">text<c/></v:x><rates" },
@@ -50,8 +52,8 @@ test_invalid (void)
     const char *old;
     const char *new;
   } rows[] = {
-    { "\"1.1\" units", "\"2.0\" units" },
-    { "\"1.1\" units", "\"1.01\" units" },
+    { "\"1.2\" units", "\"2.0\" units" },
+    { "\"1.2\" units", "\"1.01\" units" },
     { "<rates", "<lighting/><rates" },
     { "<rates", "<n xmlns=\"\"/><rates" },
     { "<room ", "<room colour=\"red\" " },

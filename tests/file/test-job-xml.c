@@ -170,7 +170,7 @@ test_any_locale (void)
 static void
 test_newer_minor_version (void)
 {
-  g_autofree char *a = job_text_with (JOB_WHOLE, "\"1.1\" units", "\"1.9\" units");
+  g_autofree char *a = job_text_with (JOB_WHOLE, "\"1.2\" units", "\"1.9\" units");
   g_autofree char *b = job_text_with (a, "</job>", "  <lighting lux=\"300\">\n    <lamp/>\n  </lighting>\n</job>");
   g_autofree char *c = job_text_with (b, "angle=\"30\"/>", "angle=\"30\" height=\"4\"/>");
   g_autoptr (OxJob) job = job_text_read (c);
@@ -182,7 +182,7 @@ test_newer_minor_version (void)
 static void
 test_newer_minor_version_is_checked (void)
 {
-  g_autofree char *a = job_text_with (JOB_WHOLE, "\"1.1\" units", "\"1.9\" units");
+  g_autofree char *a = job_text_with (JOB_WHOLE, "\"1.2\" units", "\"1.9\" units");
   g_autofree char *b = job_text_with (a, "width=\"0.5\"", "width=\"0\"");
   job_text_assert_refused (b, strlen (b), job_text_line (b, "id=\"O1\""), "width “0” of solid O1");
 }
@@ -191,7 +191,7 @@ static void
 test_newer_major_version (void)
 {
   g_autoptr (GError) error = NULL;
-  g_autofree char *text = job_text_with (JOB_WHOLE, "\"1.1\" units", "\"2.0\" units");
+  g_autofree char *text = job_text_with (JOB_WHOLE, "\"1.2\" units", "\"2.0\" units");
   OxJob *job = NULL;
   g_assert_false (ox_job_file_read_data ("floor.oxturn", text, strlen (text), &job, &error));
   g_assert_error (error, OX_FILE_ERROR, OX_FILE_ERROR_NEWER);

@@ -17,6 +17,10 @@ test_values (void)
   g_assert_cmpint (job->costs->rates[0].per, ==, OX_COST_LABOUR_HOUR);
   g_assert_cmpstr (job->costs->rates[1].amount, ==, "-20.0375");
   g_assert_cmpfloat (job->costs->contingency, ==, 0.075);
+  g_assert_cmpstr (job->outfit->shot, ==, "S330");
+  g_assert_cmpfloat (job->outfit->circuit_a, ==, 20);
+  g_assert_cmpuint (job->outfit->n_cords, ==, 2);
+  g_assert_cmpfloat (job->outfit->cords[1].length, ==, 15.24);
   g_assert_cmpuint (job->patches->n, ==, 2);
   g_assert_cmpfloat (job->patches->items[0].depth_mm, ==, 0.42);
   g_assert_cmpuint (job->patches->items[0].n_diameters, ==, 2);
@@ -28,12 +32,15 @@ test_values (void)
 static void
 test_defaults (void)
 {
-  g_autofree char *text = job_text_with (JOB_START JOB_MACHINE JOB_ROOM JOB_END, "\"1.1\" units", "\"1.0\" units");
+  g_autofree char *text = job_text_with (JOB_START JOB_MACHINE JOB_ROOM JOB_END, "\"1.2\" units", "\"1.0\" units");
   g_autoptr (OxJob) job = job_text_read (text);
   g_autoptr (OxCalendar) calendar = ox_calendar_default ();
   g_autoptr (OxCosts) costs = ox_costs_default ();
   g_assert_true (ox_calendar_equal (job->calendar, calendar));
   g_assert_true (ox_costs_equal (job->costs, costs));
+  g_autoptr (OxOutfit) outfit = ox_outfit_default ();
+  g_assert_true (ox_outfit_equal (job->outfit, outfit));
+  g_assert_cmpfloat (job->rates.edge_m_per_hour, ==, 0);
   g_assert_cmpuint (job->patches->n, ==, 0);
   g_assert_cmpuint (job->rooms[0]->coats, ==, 1);
   g_assert_cmpfloat (job->rooms[0]->coat_turn_deg, ==, 90);
@@ -58,6 +65,9 @@ static const struct
   { "per=\"fixed\"", "per=\"day\"", "<rate per=\"day", "per “day” of" },
   { "-20.0375", "20.03751", "<rate per=\"fixed", "amount “20.03751” of rate: digits with at most 4 decimals" },
   { "-20.0375", "1e3", "<rate per=\"fixed", "amount “1e3” of rate" },
+  { "circuit=\"20\"", "circuit=\"0\"", "<outfit", "circuit “0” of outfit" },
+  { "mm2=\"3.31\"", "", "<cord length=\"15\"", "mm2" },
+  { "length=\"15.24\"", "length=\"-3\"", "<cord length=\"-3", "length “-3” of cord" },
   { "id=\"P2\"", "id=\"P1\"", "<patch id=\"P1\" speed", "id “P1” is that of another test patch" },
   { "id=\"P2\"", "id=\"2\"", "<patch id=\"2", "id “2” of patch" },
   { "speed=\"3.25\"", "speed=\"0\"", "<patch id=\"P2", "speed “0” of patch P2" },
@@ -88,6 +98,11 @@ test_too_many (void)
     g_string_append_printf (text, "<patch id='P%u' speed='1'/>", i);
   g_string_append (text, JOB_END);
   job_text_assert_refused (text->str, text->len, 0, "more than 200 test patches");
+  g_string_assign (text, JOB_START JOB_MACHINE "<outfit>");
+  for (guint i = 0; i <= OX_OUTFIT_MOST_CORDS; i++)
+    g_string_append (text, "<cord length='1' mm2='2.5'/>");
+  g_string_append (text, "</outfit>" JOB_END);
+  job_text_assert_refused (text->str, text->len, 0, "more than 8 cords in series");
 }
 
 int

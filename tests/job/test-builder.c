@@ -57,7 +57,7 @@ test_figures_fit_a_file (void)
   machine->travel_speed = 6.00000049;
   OxJobBuilder *builder = ox_job_builder_new (NULL);
   ox_job_builder_set_machine (builder, machine);
-  ox_job_builder_set_rates (builder, (OxRates){ 1.0 / 3 });
+  ox_job_builder_set_rates (builder, (OxRates){ .edge_m2_per_hour = 1.0 / 3 });
   ox_job_builder_set_north (builder, -0.0000001);
   g_autoptr (OxJob) job = ox_job_builder_end (builder);
   g_assert_cmpfloat (job->machine->front, ==, 0.3);

@@ -155,10 +155,10 @@ test_figures (void)
   ox_job_builder_set_machine (builder, machine);
   assert_first_error (builder, "", "Least overlap of the machine is 0.3 m");
   builder = ox_job_builder_new (NULL);
-  ox_job_builder_set_rates (builder, (OxRates){ 0 });
+  ox_job_builder_set_rates (builder, (OxRates){ .edge_m2_per_hour = 0 });
   assert_first_error (builder, "", "hand rate of edge work is 0 m²/h");
   builder = ox_job_builder_new (NULL);
-  ox_job_builder_set_rates (builder, (OxRates){ NAN });
+  ox_job_builder_set_rates (builder, (OxRates){ .edge_m2_per_hour = NAN });
   assert_first_error (builder, "", "hand rate of edge work");
   builder = ox_job_builder_new (NULL);
   ox_job_builder_set_north (builder, 400);

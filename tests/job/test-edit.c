@@ -70,7 +70,7 @@ test_settings (void)
   g_autoptr (OxJob) large = ox_job_with_machine (job, machine, &error);
   g_assert_no_error (error);
   g_assert_true (ox_machine_equal (large->machine, machine));
-  g_autoptr (OxJob) rated = ox_job_with_rates (large, (OxRates){ 5 }, &error);
+  g_autoptr (OxJob) rated = ox_job_with_rates (large, (OxRates){ .edge_m2_per_hour = 5 }, &error);
   g_assert_cmpfloat (rated->rates.edge_m2_per_hour, ==, 5);
   g_autoptr (OxJob) titled = ox_job_with_texts (rated, &(OxTexts){ .title = (char *) "Hall" });
   g_autoptr (OxJob) feet = ox_job_with_units (titled, OX_UNITS_FEET);
@@ -79,7 +79,7 @@ test_settings (void)
   machine->min_overlap = 0.5;
   assert_refused (ox_job_with_machine (job, machine, &error), &error, OX_JOB_ERROR_REFUSED, "Least overlap");
   g_clear_error (&error);
-  assert_refused (ox_job_with_rates (job, (OxRates){ -1 }, &error), &error, OX_JOB_ERROR_REFUSED, "hand rate");
+  assert_refused (ox_job_with_rates (job, (OxRates){ .edge_m2_per_hour = -1 }, &error), &error, OX_JOB_ERROR_REFUSED, "hand rate");
 }
 
 static void

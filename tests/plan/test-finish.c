@@ -109,7 +109,7 @@ fast_hands (void)
 {
   g_autoptr (OxJob) base = ox_test_floor_rectangle (8, 6, "compact");
   OxJobBuilder *builder = ox_job_builder_new (base);
-  ox_job_builder_set_rates (builder, (OxRates){ 1e5 });
+  ox_job_builder_set_rates (builder, (OxRates){ .edge_m2_per_hour = 1e5 });
   g_autoptr (Laid) laid = laid_new (ox_job_builder_end (builder), OX_WORK_SERPENTINE);
   g_assert_true (ox_layout_finish (laid->layout, NULL));
   g_assert_cmpuint (laid->layout->drafts->len, ==, 0);

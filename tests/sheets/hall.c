@@ -70,7 +70,7 @@ ox_test_hall (OxUnits units)
   g_autoptr (OxTexts) copy = ox_texts_copy (&texts);
   ox_job_builder_set_texts (builder, copy);
   ox_job_builder_set_machine (builder, ox_classes_find ("compact"));
-  ox_job_builder_set_rates (builder, (OxRates){ OX_HAND_RATE_DEFAULT });
+  ox_job_builder_set_rates (builder, (OxRates){ .edge_m2_per_hour = OX_HAND_RATE_DEFAULT });
   ox_job_builder_set_units (builder, units);
   ox_job_builder_set_north (builder, 75);
   put_room (builder, "R1", "Hall", "POLYGON ((0 0, 12 0, 12 8, 0 8, 0 0))", 0);

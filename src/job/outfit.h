@@ -1,0 +1,38 @@
+/* Oxturn: job/outfit - what is brought to the site beside the machine: size of the abrasive, the cords, the circuit that feeds them.
+ * SPDX-License-Identifier: GPL-3.0-or-later
+ *
+ * An immutable counted value. Make one with ox_outfit_new() from a filled struct, which is copied deeply. A job always has one.
+ */
+#pragma once
+#include <glib.h>
+G_BEGIN_DECLS
+
+#define OX_OUTFIT_MOST_CORDS 8
+
+typedef struct
+{
+  double length; /* m, > 0 */
+  double mm2;    /* conductor, > 0 */
+} OxCordPart;
+
+typedef struct
+{
+  char *shot;           /* size number, "S330" (trade/abrasive.h); any other name stands for itself; "" not set */
+  double circuit_a;     /* rating of the circuit in amperes; 0 unknown */
+  guint n_cords;        /* in series, from the supply to the machine; 0: one cord as the machine has it */
+  OxCordPart cords[OX_OUTFIT_MOST_CORDS];
+} OxOutfit;
+
+OxOutfit *ox_outfit_new (const OxOutfit *outfit) G_GNUC_WARN_UNUSED_RESULT;
+OxOutfit *ox_outfit_ref (const OxOutfit *outfit);
+void ox_outfit_unref (const OxOutfit *outfit);
+gboolean ox_outfit_equal (const OxOutfit *a, const OxOutfit *b);
+
+/* ox_outfit_default: nothing set; (transfer full) */
+OxOutfit *ox_outfit_default (void) G_GNUC_WARN_UNUSED_RESULT;
+
+/* ox_outfit_cord_length: of all cords together, m; 0 without one */
+double ox_outfit_cord_length (const OxOutfit *outfit);
+
+G_DEFINE_AUTOPTR_CLEANUP_FUNC (OxOutfit, ox_outfit_unref)
+G_END_DECLS
