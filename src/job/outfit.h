@@ -26,6 +26,8 @@ typedef struct
 OxOutfit *ox_outfit_new (const OxOutfit *outfit) G_GNUC_WARN_UNUSED_RESULT;
 OxOutfit *ox_outfit_ref (const OxOutfit *outfit);
 void ox_outfit_unref (const OxOutfit *outfit);
+
+/* ox_outfit_equal: whether all figures and the cords in their order are the same */
 gboolean ox_outfit_equal (const OxOutfit *a, const OxOutfit *b);
 
 /* ox_outfit_default: nothing set; (transfer full) */
