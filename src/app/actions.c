@@ -25,12 +25,12 @@ static const OxActionRow rows[] = {
   { "win.delete", NULL, N_("_Delete"), N_("Deletes what is selected."), { "Delete" }, TRUE, OX_GROUP_EDIT, OX_NEEDS_SELECTION },
   { "win.select-all", NULL, N_("Select A_ll"), N_("Selects everything on the floor."), { "<Control>a" }, TRUE, OX_GROUP_EDIT, OX_NEEDS_ITEMS },
   { "win.select-none", NULL, N_("Select N_othing"), N_("Selects nothing."), { "<Control><Shift>a" }, TRUE, OX_GROUP_EDIT, OX_NEEDS_SELECTION },
-  { "win.duplicate", NULL, N_("D_uplicate"), N_("Places a copy of what is selected."), { "<Control>u", "<Control>d" }, TRUE, OX_GROUP_EDIT, OX_NEEDS_SELECTION },
+  { "win.duplicate", NULL, N_("Dupl_icate"), N_("Places a copy of what is selected."), { "<Control>u", "<Control>d" }, TRUE, OX_GROUP_EDIT, OX_NEEDS_SELECTION },
   { "win.repeat", NULL, N_("_Repeat in a Row or Grid…"), N_("Repeats what is selected at equal spacings: columns, machine feet, drains."), { "<Control>r" }, TRUE, OX_GROUP_EDIT, OX_NEEDS_SELECTION },
   { "win.mirror", "sideways", N_("Mirror _Sideways"), N_("Changes left and right of what is selected."), { NULL }, FALSE, OX_GROUP_EDIT, OX_NEEDS_SELECTION },
   { "win.mirror", "upside", N_("Mirror _Upside"), N_("Changes top and bottom of what is selected."), { NULL }, FALSE, OX_GROUP_EDIT, OX_NEEDS_SELECTION },
   { "win.turn", "left", N_("Quarter Turn _Left"), N_("Turns what is selected about its middle, counter-clockwise."), { "bracketleft" }, TRUE, OX_GROUP_EDIT, OX_NEEDS_SELECTION },
-  { "win.turn", "right", N_("Quarter Turn _Right"), N_("Turns what is selected about its middle, clockwise."), { "bracketright" }, TRUE, OX_GROUP_EDIT, OX_NEEDS_SELECTION },
+  { "win.turn", "right", N_("Quarter Turn Ri_ght"), N_("Turns what is selected about its middle, clockwise."), { "bracketright" }, TRUE, OX_GROUP_EDIT, OX_NEEDS_SELECTION },
   { "win.units", "metres", N_("_Metres"), N_("Shows lengths in metres."), { NULL }, FALSE, OX_GROUP_EDIT, 0 },
   { "win.units", "millimetres", N_("M_illimetres"), N_("Shows lengths in millimetres."), { NULL }, FALSE, OX_GROUP_EDIT, 0 },
   { "win.units", "feet", N_("_Feet and Inches"), N_("Shows lengths in feet and inches."), { NULL }, FALSE, OX_GROUP_EDIT, 0 },
@@ -45,6 +45,10 @@ static const OxActionRow rows[] = {
   { "win.show-moves", NULL, N_("_Moves"), N_("Shows or hides the moves between the strips."), { NULL }, FALSE, OX_GROUP_VIEW, 0 },
   { "win.show-names", NULL, N_("N_ames"), N_("Shows or hides the names of rooms and items."), { NULL }, FALSE, OX_GROUP_VIEW, 0 },
   { "win.stop-planning", NULL, N_("_Stop Planning"), N_("Stops the plan that is under way."), { NULL }, FALSE, OX_GROUP_VIEW, OX_NEEDS_PLANNING },
+
+  { "win.wear-parts", NULL, N_("_Wear Parts…"), N_("Parts to be checked, after how many hours, and the hours run."), { NULL }, FALSE, OX_GROUP_FORMS, 0 },
+  { "win.calendar", NULL, N_("_Calendar…"), N_("Working days, shift, breaks, set-up, and machines that work together."), { NULL }, FALSE, OX_GROUP_FORMS, 0 },
+  { "win.costs", NULL, N_("C_osts…"), N_("Currency, rates of cost and contingency."), { NULL }, FALSE, OX_GROUP_FORMS, 0 },
 
   { "win.stage", "floor", N_("_Floor"), N_("Goes to the floor: rooms, obstacles, doorways, stations."), { "<Control>1" }, FALSE, OX_GROUP_STAGES, 0 },
   { "win.stage", "machine", N_("_Machine"), N_("Goes to the machine and the rates."), { "<Control>2" }, FALSE, OX_GROUP_STAGES, 0 },
@@ -89,6 +93,7 @@ ox_action_group_title (OxActionGroup group)
 {
   static const char *const titles[OX_N_GROUPS] = {
     [OX_GROUP_JOB] = N_ ("Job"),       [OX_GROUP_EDIT] = N_ ("Edit"),   [OX_GROUP_VIEW] = N_ ("View"),
+    [OX_GROUP_FORMS] = N_ ("Figures of the job"),
     [OX_GROUP_STAGES] = N_ ("Stages"), [OX_GROUP_TOOLS] = N_ ("Tools"), [OX_GROUP_PROGRAM] = N_ ("Program"),
   };
 
@@ -149,53 +154,79 @@ ox_actions_update (GActionMap *window, guint there)
 
 /* --- The main menu --- */
 
-static GMenu *
-new_section (const char *const *names, const char *prefix)
-{
-  GMenu *section = g_menu_new ();
+#define MOST_ITEMS 8
 
-  for (guint n = 0; names[n] != NULL; n++)
+/* One section after the other; a sub-menu is a run of sections with its title. A name that ends in ':' or '-' stands for all that begin so. */
+static const struct
+{
+  const char *submenu; /* untranslated with a mnemonic, NULL for the main menu */
+  const char *items[MOST_ITEMS];
+} sections[] = {
+  { NULL, { "app.new", "win.open", "win.save-as", NULL } },
+  { N_ ("_Edit"), { "win.undo", "win.redo", NULL } },
+  { N_ ("_Edit"), { "win.cut", "win.copy", "win.paste", "win.copy-picture", NULL } },
+  { N_ ("_Edit"), { "win.select-all", "win.select-none", "win.duplicate", "win.delete", NULL } },
+  { N_ ("_Floor"), { "win.tape-sheet", "win.repeat", NULL } },
+  { N_ ("_Floor"), { "win.mirror::", "win.turn::", NULL } },
+  { N_ ("_Machine"), { "win.wear-parts", NULL } },
+  { N_ ("_Plan"), { "win.calendar", "win.costs", NULL } },
+  { N_ ("_Sheets"), { "win.export-pdf", "win.export-svg", "win.print", NULL } },
+  { N_ ("Sho_w"), { "win.show-", NULL } },
+  { N_ ("Lengths _In"), { "win.units::", NULL } },
+  { NULL, { "app.keys", "app.help", "app.about", NULL } },
+};
+
+static gboolean
+is_meant (const char *item, const char *name)
+{
+  return g_str_equal (item, name) || ((g_str_has_suffix (item, ":") || g_str_has_suffix (item, "-")) && g_str_has_prefix (name, item));
+}
+
+static void
+append_section (GMenu *menu, const char *const *items)
+{
+  g_autoptr (GMenu) section = g_menu_new ();
+
+  for (guint n = 0; items[n] != NULL; n++)
     for (guint i = 0; i < G_N_ELEMENTS (rows); i++)
       {
         g_autofree char *name = detailed_name (&rows[i]);
 
-        if (g_str_equal (name, names[n]) || (prefix != NULL && g_str_has_prefix (name, prefix)))
+        if (is_meant (items[n], name))
           g_menu_append (section, _ (rows[i].label), name);
       }
-  return section;
-}
-
-static void
-append_section (GMenu *menu, const char *const *names)
-{
-  g_autoptr (GMenu) section = new_section (names, NULL);
-
   g_menu_append_section (menu, NULL, G_MENU_MODEL (section));
 }
 
-static void
-append_submenu (GMenu *menu, const char *title, const char *prefix)
+/* Returns: the first section after the sub-menu that begins with section @i */
+static guint
+append_submenu (GMenu *menu, guint i)
 {
-  g_autoptr (GMenu) section = g_menu_new ();
-  g_autoptr (GMenu) items = new_section ((const char *const[]) { "", NULL }, prefix);
+  const char *title = sections[i].submenu;
+  g_autoptr (GMenu) items = g_menu_new ();
 
-  g_menu_append_submenu (section, title, G_MENU_MODEL (items));
-  g_menu_append_section (menu, NULL, G_MENU_MODEL (section));
+  for (; i < G_N_ELEMENTS (sections) && g_strcmp0 (sections[i].submenu, title) == 0; i++)
+    append_section (items, sections[i].items);
+  g_menu_append_submenu (menu, _ (title), G_MENU_MODEL (items));
+  return i;
 }
 
 GMenuModel *
 ox_actions_new_menu (void)
 {
   GMenu *menu = g_menu_new ();
+  g_autoptr (GMenu) stages = g_menu_new ();
+  guint i = 0;
 
-  append_section (menu, (const char *const[]) { "app.new", "win.save-as", NULL });
-  append_section (menu, (const char *const[]) { "win.export-pdf", "win.export-svg", "win.print", NULL });
-  append_section (menu, (const char *const[]) { "win.cut", "win.copy", "win.paste", "win.copy-picture", NULL });
-  append_section (menu, (const char *const[]) { "win.select-all", "win.select-none", "win.duplicate", "win.repeat", "win.delete", NULL });
-  append_section (menu, (const char *const[]) { "win.mirror::sideways", "win.mirror::upside", "win.turn::left", "win.turn::right", NULL });
-  append_section (menu, (const char *const[]) { "win.tape-sheet", NULL });
-  append_submenu (menu, _("Lengths _In"), "win.units::");
-  append_submenu (menu, _("S_how"), "win.show-");
-  append_section (menu, (const char *const[]) { "app.keys", "app.help", "app.about", NULL });
+  while (i < G_N_ELEMENTS (sections))
+    if (sections[i].submenu != NULL)
+      i = append_submenu (stages, i);
+    else if (i == 0)
+      {
+        append_section (menu, sections[i++].items);
+        g_menu_append_section (menu, NULL, G_MENU_MODEL (stages));
+      }
+    else
+      append_section (menu, sections[i++].items);
   return G_MENU_MODEL (menu);
 }

@@ -8,7 +8,7 @@
 #include <gtk/gtk.h>
 G_BEGIN_DECLS
 
-typedef enum { OX_GROUP_JOB, OX_GROUP_EDIT, OX_GROUP_VIEW, OX_GROUP_STAGES, OX_GROUP_TOOLS, OX_GROUP_PROGRAM, OX_N_GROUPS } OxActionGroup;
+typedef enum { OX_GROUP_JOB, OX_GROUP_EDIT, OX_GROUP_VIEW, OX_GROUP_FORMS, OX_GROUP_STAGES, OX_GROUP_TOOLS, OX_GROUP_PROGRAM, OX_N_GROUPS } OxActionGroup;
 
 /* What must be so before an action makes sense; an action is disabled while anything of it is missing. */
 typedef enum

@@ -15,7 +15,13 @@ struct _OxField
   OxUnits units;
   guint decimals;
   double value;
-  char *shown; /* Owned: text as it was set; what differs from it was typed */
+  const OxFieldRange *range; /* (nullable) */
+
+  /* Owned */
+  char *name;
+  char *shown;     /* text as it was set; what differs from it was typed */
+  char *complaint; /* (nullable) */
+  char *refused;   /* (nullable) the text that it is about */
 };
 
 G_DEFINE_FINAL_TYPE (OxField, ox_field, GTK_TYPE_ENTRY)
@@ -33,6 +39,10 @@ mark (OxField *self, const char *why)
 {
   GtkEntry *entry = GTK_ENTRY (self);
 
+  g_free (self->complaint);
+  g_free (self->refused);
+  self->complaint = g_strdup (why);
+  self->refused = why != NULL ? g_strdup (ox_field_get_text (self)) : NULL;
   if (why != NULL)
     gtk_widget_add_css_class (GTK_WIDGET (self), "error");
   else
@@ -113,6 +123,12 @@ ox_field_get_value (OxField *self)
   return self->value;
 }
 
+const char *
+ox_field_find_complaint (OxField *self)
+{
+  return self->complaint;
+}
+
 /* Decimal comma and point are both understood, whatever the locale. */
 static gboolean
 parse_number (const char *text, double *out)
@@ -122,32 +138,100 @@ parse_number (const char *text, double *out)
   return ox_number_parse (copy, out);
 }
 
+static char *
+value_text (OxField *self, double value)
+{
+  return self->kind == OX_FIELD_LENGTH ? ox_units_length_text (self->units, value, TRUE) : ox_number_text (value, 6);
+}
+
+static char *
+range_complaint (OxField *self, double value)
+{
+  const OxFieldRange *range = self->range;
+  g_autofree char *found = value_text (self, value);
+  g_autofree char *least = value_text (self, range->least);
+  g_autofree char *most = value_text (self, range->most);
+
+  if (range->above)
+    /* TRANSLATORS: name of a field with its unit, what was typed, the two ends of what is allowed */
+    return g_strdup_printf (_ ("%s: %s was typed; more than %s and at most %s is allowed"), self->name, found, least,
+                            most);
+  /* TRANSLATORS: name of a field with its unit, what was typed, the two ends of what is allowed */
+  return g_strdup_printf (_ ("%s: %s was typed; %s to %s is allowed"), self->name, found, least, most);
+}
+
+static gboolean
+is_within (const OxFieldRange *range, double value)
+{
+  return (range->above ? value > range->least : value >= range->least) && value <= range->most;
+}
+
+/* Returns: (transfer full) (nullable): why the text is no value; else @out is set */
+static char *
+parse (OxField *self, double *out)
+{
+  const char *text = ox_field_get_text (self);
+  double value = self->value;
+
+  if (self->kind == OX_FIELD_LENGTH && !ox_units_length_parse (self->units, text, &value))
+    return g_strdup (_ ("This is no length. Type one like 6.35, 6350 mm or 20'-10\"."));
+  if (self->kind == OX_FIELD_NUMBER && !parse_number (text, &value))
+    return g_strdup (_ ("This is no number. Type one like 12 or 12.5."));
+  if (self->kind != OX_FIELD_TEXT && self->range != NULL && !is_within (self->range, value))
+    return range_complaint (self, value);
+  *out = value;
+  return NULL;
+}
+
+gboolean
+ox_field_peek (OxField *self, double *out)
+{
+  g_autofree char *why = NULL;
+
+  /* A value that is only shown is known better than its rounded text says. */
+  if (g_strcmp0 (ox_field_get_text (self), self->shown) == 0)
+    {
+      *out = self->value;
+      return TRUE;
+    }
+  why = parse (self, out);
+  return why == NULL;
+}
+
 static gboolean
 read_value (OxField *self)
 {
-  const char *text = ox_field_get_text (self);
+  g_autofree char *why = parse (self, &self->value);
 
-  if (self->kind == OX_FIELD_LENGTH && !ox_units_length_parse (self->units, text, &self->value))
-    {
-      ox_field_refuse (self, _ ("This is no length. Type one like 6.35, 6350 mm or 20'-10\"."));
-      return FALSE;
-    }
-  if (self->kind == OX_FIELD_NUMBER && !parse_number (text, &self->value))
-    {
-      ox_field_refuse (self, _ ("This is no number. Type one like 12 or 12.5."));
-      return FALSE;
-    }
-  return TRUE;
+  if (why != NULL)
+    ox_field_refuse (self, why);
+  return why == NULL;
+}
+
+/* The old value is back where another one was refused. */
+static void
+settle (OxField *self)
+{
+  mark (self, NULL);
+  gtk_widget_activate_action (GTK_WIDGET (self), "win.tell", "s", "");
 }
 
 static void
 commit (OxField *self)
 {
   const char *text = ox_field_get_text (self);
+  gboolean was_wrong = self->complaint != NULL;
 
-  if (g_strcmp0 (text, self->shown) == 0 || !read_value (self))
+  if (g_strcmp0 (text, self->shown) == 0)
+    {
+      if (was_wrong && g_strcmp0 (text, self->refused) != 0)
+        settle (self);
+      return;
+    }
+  if (!read_value (self))
     return;
-  mark (self, NULL);
+  if (was_wrong)
+    settle (self);
   /* From here on it counts as shown: if the edit gives another text for the same value, that one replaces it. */
   g_free (self->shown);
   self->shown = g_strdup (text);
@@ -174,6 +258,9 @@ static void
 ox_field_finalize (GObject *object)
 {
   g_free (OX_FIELD (object)->shown);
+  g_free (OX_FIELD (object)->name);
+  g_free (OX_FIELD (object)->complaint);
+  g_free (OX_FIELD (object)->refused);
   G_OBJECT_CLASS (ox_field_parent_class)->finalize (object);
 }
 
@@ -199,13 +286,27 @@ ox_field_init (OxField *self)
   g_signal_connect (self, "activate", G_CALLBACK (leave_cb), NULL);
 }
 
+void
+ox_field_set_range (OxField *self, const OxFieldRange *range)
+{
+  self->range = range;
+}
+
+void
+ox_field_set_name (OxField *self, const char *name)
+{
+  g_free (self->name);
+  self->name = g_strdup (name);
+  gtk_accessible_update_property (GTK_ACCESSIBLE (self), GTK_ACCESSIBLE_PROPERTY_LABEL, name, -1);
+}
+
 GtkWidget *
 ox_field_new (OxFieldKind kind, const char *name)
 {
   OxField *self = g_object_new (OX_TYPE_FIELD, "hexpand", TRUE, "width-chars", 6, "max-width-chars", 12, NULL);
 
   self->kind = kind;
-  gtk_accessible_update_property (GTK_ACCESSIBLE (self), GTK_ACCESSIBLE_PROPERTY_LABEL, name, -1);
+  ox_field_set_name (self, name);
   if (kind != OX_FIELD_TEXT)
     {
       gtk_entry_set_input_purpose (GTK_ENTRY (self), GTK_INPUT_PURPOSE_FREE_FORM);

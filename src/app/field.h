@@ -25,6 +25,26 @@ void ox_field_set_text (OxField *field, const char *text);
 void ox_field_set_length (OxField *field, OxUnits units, double metres);
 void ox_field_set_number (OxField *field, double value, guint decimals);
 
+/* What a value must lie within; both ends are allowed unless @above is TRUE, then @least must be exceeded. */
+typedef struct
+{
+  double least;
+  gboolean above;
+  double most;
+} OxFieldRange;
+
+/* ox_field_set_range: @range: static; a value beyond it is refused with what was typed and what is allowed */
+void ox_field_set_range (OxField *field, const OxFieldRange *range);
+
+/* ox_field_set_name: another accessible name, with which refusals begin */
+void ox_field_set_name (OxField *field, const char *name);
+
+/* ox_field_peek: @out: (out): the value that stands there now, committed or not. Returns: FALSE when it is none, or beyond the range */
+gboolean ox_field_peek (OxField *field, double *out);
+
+/* ox_field_find_complaint: (nullable): why what stands there was refused */
+const char *ox_field_find_complaint (OxField *field);
+
 const char *ox_field_get_text (OxField *field);
 double ox_field_get_value (OxField *field); /* length in metres, or number, as committed last */
 

@@ -80,6 +80,16 @@ ox_rows_set_row_visible (GtkGrid *rows, OxField *field, gboolean visible)
   gtk_widget_set_visible (gtk_grid_get_child_at (rows, 0, row), visible);
 }
 
+void
+ox_rows_widen_names (GtkGrid *rows, int chars)
+{
+  GtkWidget *name;
+
+  for (int row = 0; (name = gtk_grid_get_child_at (rows, 0, row)) != NULL; row++)
+    if (GTK_IS_LABEL (name))
+      gtk_label_set_max_width_chars (GTK_LABEL (name), chars);
+}
+
 GtkWidget *
 ox_heading_new (const char *text)
 {

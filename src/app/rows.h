@@ -26,6 +26,9 @@ GtkDropDown *ox_rows_add_choice (GtkGrid *rows, const char *name, const char *co
 /* ox_rows_set_row_visible: shows or hides @field with its name */
 void ox_rows_set_row_visible (GtkGrid *rows, OxField *field, gboolean visible);
 
+/* ox_rows_widen_names: room for names of @chars in all rows, where there is more of it than in the side panel */
+void ox_rows_widen_names (GtkGrid *rows, int chars);
+
 /* ox_heading_new: heading of a section of the side panel */
 GtkWidget *ox_heading_new (const char *text) G_GNUC_WARN_UNUSED_RESULT;
 

@@ -376,6 +376,7 @@ ox_window_add_actions (OxWindow *self)
 {
   g_action_map_add_action_entries (G_ACTION_MAP (self), entries, G_N_ELEMENTS (entries), self);
   ox_window_add_place_actions (self);
+  ox_window_add_form_actions (self);
 }
 
 void

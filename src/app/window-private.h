@@ -51,6 +51,9 @@ void ox_window_set_stage (OxWindow *self, OxStage stage);
 /* window-place.c */
 void ox_window_add_place_actions (OxWindow *self);
 
+/* window-forms.c */
+void ox_window_add_form_actions (OxWindow *self);
+
 /* window-files.c */
 void ox_window_ask_open (OxWindow *self);
 gboolean ox_window_drop (OxWindow *self, GSList *files); /* opens the job files of @files (GFile); FALSE, and told so, without one */

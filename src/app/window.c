@@ -65,9 +65,14 @@ forget_cb (gpointer data)
 void
 ox_window_tell (OxWindow *self, const char *text)
 {
+  g_clear_handle_id (&self->told_id, g_source_remove);
+  if (*text == '\0')
+    {
+      ox_window_show_hint (self);
+      return;
+    }
   gtk_label_set_text (self->told, text);
   gtk_widget_add_css_class (GTK_WIDGET (self->told), "refusal");
-  g_clear_handle_id (&self->told_id, g_source_remove);
   self->told_id = g_timeout_add (TOLD_MS, forget_cb, self);
 }
 

@@ -4,6 +4,7 @@
 #include "app/actions.h"
 
 #include "app/application.h"
+#include "base/catalogue.h"
 #include "support/floors.h"
 #include "ui.h"
 
@@ -151,7 +152,62 @@ test_menu (void)
   guint items = 0;
 
   count_menu (menu, &items);
-  g_assert_cmpuint (items, ==, 2 + 3 + 4 + 5 + 4 + 1 + 3 + 6 + 3);
+  g_assert_cmpuint (items, ==, 3 + 10 + 6 + 1 + 2 + 3 + 6 + 3 + 3);
+}
+
+static const char *
+translated (const OxCatalogue *catalogue, const char *text)
+{
+  const char *found = catalogue != NULL ? ox_catalogue_lookup (catalogue, text, 0) : NULL;
+
+  return found != NULL ? found : text;
+}
+
+/* Access keys of one menu, its sections counted in; menus that open from it have their own. */
+static void
+gather_access_keys (GMenuModel *model, const OxCatalogue *catalogue, GString *keys)
+{
+  for (int i = 0; i < g_menu_model_get_n_items (model); i++)
+    {
+      g_autoptr (GMenuModel) section = g_menu_model_get_item_link (model, i, G_MENU_LINK_SECTION);
+      g_autoptr (GMenuModel) submenu = g_menu_model_get_item_link (model, i, G_MENU_LINK_SUBMENU);
+      g_autofree char *label = NULL;
+      const char *mark;
+      gunichar key;
+
+      if (section != NULL)
+        gather_access_keys (section, catalogue, keys);
+      if (submenu != NULL)
+        {
+          g_autoptr (GString) own = g_string_new ("");
+
+          gather_access_keys (submenu, catalogue, own);
+        }
+      if (section != NULL)
+        continue;
+      g_assert_true (g_menu_model_get_item_attribute (model, i, "label", "s", &label));
+      mark = strchr (translated (catalogue, label), '_');
+      g_assert_nonnull (mark);
+      key = g_unichar_tolower (g_utf8_get_char (mark + 1));
+      if (g_utf8_strchr (keys->str, -1, key) != NULL)
+        g_error ("the key of \"%s\" is that of another item, too: %s", translated (catalogue, label), keys->str);
+      g_string_append_unichar (keys, key);
+    }
+}
+
+/* One letter, one item, in every language. */
+static void
+test_access_keys (void)
+{
+  g_autoptr (GMenuModel) menu = ox_actions_new_menu ();
+
+  for (guint i = 0; i <= ox_n_catalogues; i++)
+    {
+      g_autoptr (GString) keys = g_string_new ("");
+
+      gather_access_keys (menu, i > 0 ? &ox_catalogues[i - 1] : NULL, keys);
+      g_assert_cmpuint (keys->len, >, 10);
+    }
 }
 
 int
@@ -163,5 +219,6 @@ main (int argc, char **argv)
   g_test_add_func ("/app/actions/rows-have-actions", test_rows_have_actions);
   g_test_add_func ("/app/actions/enabled", test_enabled);
   g_test_add_func ("/app/actions/menu", test_menu);
+  g_test_add_func ("/app/actions/access-keys", test_access_keys);
   return g_test_run ();
 }

@@ -4,7 +4,6 @@
 #include "app/dialogs/repeat.h"
 
 #include "app/dialogs/form.h"
-#include "app/field.h"
 #include "job/edit.h"
 #include "support/floors.h"
 #include "ui.h"
@@ -35,10 +34,7 @@ job_of (OxWindow *window)
 static void
 fill (GtkWindow *form, const char *name, const char *text)
 {
-  GtkWidget *field = ox_ui_find (GTK_WIDGET (form), OX_TYPE_FIELD, name);
-
-  gtk_widget_grab_focus (field);
-  gtk_editable_set_text (GTK_EDITABLE (field), text);
+  ox_ui_fill (GTK_WIDGET (form), name, text);
 }
 
 /* Eight columns from one, as one step that undo takes back. */
@@ -75,6 +71,11 @@ test_refuses (void)
 
   gtk_widget_activate_action (GTK_WIDGET (window), "win.repeat", NULL);
   form = ox_ui_find_dialog (window);
+  /* What is no number at all is told and not passed over. */
+  fill (form, "Number across", "four");
+  ox_form_accept (form);
+  g_assert_nonnull (strstr (ox_form_get_told (form), "no number"));
+  g_assert_nonnull (ox_ui_find_dialog (window));
   fill (form, "Number across", "2.5");
   ox_form_accept (form);
   g_assert_nonnull (strstr (ox_form_get_told (form), "whole numbers"));

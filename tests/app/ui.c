@@ -4,6 +4,7 @@
 #include "ui.h"
 
 #include "app/application.h"
+#include "app/field.h"
 
 #include <X11/extensions/XTest.h>
 #include <X11/keysym.h>
@@ -103,6 +104,15 @@ ox_ui_find (GtkWidget *root, GType type, const char *label)
   if (found == NULL)
     g_error ("no visible %s is called \"%s\"", g_type_name (type), label);
   return found;
+}
+
+void
+ox_ui_fill (GtkWidget *root, const char *name, const char *text)
+{
+  GtkWidget *field = ox_ui_find (root, OX_TYPE_FIELD, name);
+
+  gtk_widget_grab_focus (field);
+  gtk_editable_set_text (GTK_EDITABLE (field), text);
 }
 
 GtkWindow *

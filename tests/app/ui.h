@@ -21,6 +21,9 @@ void ox_ui_close (OxWindow *window);
 /* ox_ui_find: the visible widget of @type below @root with this accessible label; fails when there is none */
 GtkWidget *ox_ui_find (GtkWidget *root, GType type, const char *label);
 
+/* ox_ui_fill: types @text into the field of this name below @root, and leaves it there */
+void ox_ui_fill (GtkWidget *root, const char *name, const char *text);
+
 /* ox_ui_find_dialog: the one window besides @window; NULL when there is none */
 GtkWindow *ox_ui_find_dialog (OxWindow *window);
 

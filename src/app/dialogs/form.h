@@ -22,8 +22,11 @@ typedef struct
 /* ox_form_open: modal to @parent; Escape and Cancel close it with nothing done. Returns: (transfer none) */
 GtkWindow *ox_form_open (GtkWindow *parent, const OxForm *form);
 
-/* ox_form_accept: as the button that does it */
+/* ox_form_accept: as the button that does it. While a field holds what was refused, its complaint is told and the form stays. */
 void ox_form_accept (GtkWindow *window);
+
+/* ox_form_is_right: whether no field below @root holds what was refused; if one does, it gets the focus and its complaint is told */
+gboolean ox_form_is_right (GtkWindow *window, GtkWidget *root);
 
 /* ox_form_tell: a line below the body, e.g. what the figures come to; @problem: whether it says why they will not do */
 void ox_form_tell (GtkWindow *window, const char *text, gboolean problem);

@@ -1,0 +1,39 @@
+/* Oxturn: app/window-forms - the forms for figures of the job.
+ * SPDX-License-Identifier: GPL-3.0-or-later
+ */
+#include "app/window-private.h"
+
+#include "app/dialogs/calendar.h"
+#include "app/dialogs/costs.h"
+#include "app/dialogs/wear-parts.h"
+
+static void
+open_cb (GSimpleAction *action, GVariant *value, gpointer data)
+{
+  static const struct
+  {
+    const char *action;
+    GtkWindow *(*open) (GtkWindow *parent, OxSession *session);
+  } forms[] = {
+    { "calendar", ox_calendar_open },
+    { "costs", ox_costs_open },
+    { "wear-parts", ox_wear_parts_open },
+  };
+
+  (void) value;
+  for (guint i = 0; i < G_N_ELEMENTS (forms); i++)
+    if (g_str_equal (forms[i].action, g_action_get_name (G_ACTION (action))))
+      forms[i].open (data, OX_WINDOW (data)->session);
+}
+
+void
+ox_window_add_form_actions (OxWindow *self)
+{
+  static const GActionEntry entries[] = {
+    { .name = "calendar", .activate = open_cb },
+    { .name = "costs", .activate = open_cb },
+    { .name = "wear-parts", .activate = open_cb },
+  };
+
+  g_action_map_add_action_entries (G_ACTION_MAP (self), entries, G_N_ELEMENTS (entries), self);
+}
