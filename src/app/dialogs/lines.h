@@ -28,7 +28,7 @@ GtkWidget *ox_lines_get_widget (OxLines *lines);
 /* ox_lines_add: one more line at the end. Returns: (transfer none): its cells; NULL when there are as many as are allowed */
 GtkWidget **ox_lines_add (OxLines *lines);
 
-guint ox_lines_get_count (const OxLines *lines);
-GtkWidget **ox_lines_get (const OxLines *lines, guint i);
+guint ox_lines_get_count (const OxLines *lines); /* lines there are */
+GtkWidget **ox_lines_get (const OxLines *lines, guint i); /* cells of one, (transfer none) */
 
 G_END_DECLS
