@@ -7,10 +7,6 @@
  * three times the time.
  */
 #include "geometry/region-private.h"
-#include <stdlib.h>
-
-/* The grid on which a failed operation is tried again, m. */
-#define RETRY_GRID 1e-6
 
 /* Segments of a quarter turn in round corners: 64 a full turn. */
 #define QUARTER_SEGMENTS 16
@@ -34,7 +30,7 @@ overlay (Overlay function, const char *name, const OxRegion *a, const OxRegion *
   GEOSGeometry *gb = to_geos (b);
   GEOSGeometry *result = function (geos, ga, gb, OX_REGION_GRID);
   if (!result)
-    result = function (geos, ga, gb, RETRY_GRID);
+    result = function (geos, ga, gb, OX_REGION_RETRY_GRID);
   GEOSGeom_destroy_r (geos, ga);
   GEOSGeom_destroy_r (geos, gb);
   if (!result)
@@ -70,125 +66,6 @@ OxRegion *
 ox_region_difference (const OxRegion *a, const OxRegion *b)
 {
   return are_apart (a, b) ? ox_region_ref (a) : overlay (GEOSDifferencePrec_r, "difference", a, b);
-}
-
-typedef struct
-{
-  GEOSGeometry *polygon;
-  OxBox box;
-  guint group; /* towards the lowest number in its group, which points at itself */
-} Member;
-
-static guint
-group_of (Member *members, guint i)
-{
-  while (members[i].group != i)
-    i = members[i].group = members[members[i].group].group;
-  return i;
-}
-
-static int
-compare_members (gconstpointer a, gconstpointer b)
-{
-  const Member *p = a, *q = b;
-  if (p->box.x0 != q->box.x0)
-    return p->box.x0 < q->box.x0 ? -1 : 1;
-  return (p->box.y0 > q->box.y0) - (p->box.y0 < q->box.y0);
-}
-
-/* Puts members whose boxes meet, directly or by others, into one group. They stand in order of their left ends. */
-static void
-group_members (Member *members, guint n)
-{
-  g_autofree guint *open = g_new (guint, n);
-  guint n_open = 0, n_groups = n;
-  for (guint i = 0; i < n && n_groups > 1; i++)
-    {
-      guint kept = 0;
-      for (guint k = 0; k < n_open; k++)
-        {
-          const OxBox *box = &members[open[k]].box;
-          if (box->x1 + RETRY_GRID < members[i].box.x0)
-            continue;
-          guint other = open[k];
-          open[kept++] = other;
-          if (box->y0 > members[i].box.y1 + RETRY_GRID || members[i].box.y0 > box->y1 + RETRY_GRID)
-            continue;
-          guint p = group_of (members, other), q = group_of (members, i);
-          if (p == q)
-            continue;
-          members[MAX (p, q)].group = MIN (p, q);
-          n_groups--;
-        }
-      n_open = kept;
-      open[n_open++] = i;
-    }
-}
-
-/* One polygon is its own union. */
-static GEOSGeometry *
-take_group (GPtrArray *polygons)
-{
-  if (polygons->len == 1)
-    return g_ptr_array_steal_index (polygons, 0);
-  GEOSContextHandle_t geos = ox_geos_context ();
-  /* A collection, since a multipolygon promises that its parts do not overlap. */
-  GEOSGeometry *all = ox_geos_collect (polygons, GEOS_GEOMETRYCOLLECTION);
-  GEOSGeometry *result = GEOSUnaryUnionPrec_r (geos, all, OX_REGION_GRID);
-  if (!result)
-    result = GEOSUnaryUnionPrec_r (geos, all, RETRY_GRID);
-  GEOSGeom_destroy_r (geos, all);
-  if (!result)
-    ox_geos_stop ("union of many");
-  return result;
-}
-
-static Member *
-take_members (GPtrArray *polygons)
-{
-  GEOSContextHandle_t geos = ox_geos_context ();
-  Member *members = g_new (Member, polygons->len);
-  for (guint i = 0; i < polygons->len; i++)
-    {
-      Member *member = &members[i];
-      member->polygon = g_ptr_array_index (polygons, i);
-      GEOSGeom_getXMin_r (geos, member->polygon, &member->box.x0);
-      GEOSGeom_getYMin_r (geos, member->polygon, &member->box.y0);
-      GEOSGeom_getXMax_r (geos, member->polygon, &member->box.x1);
-      GEOSGeom_getYMax_r (geos, member->polygon, &member->box.y1);
-    }
-  if (polygons->len > 1)
-    qsort (members, polygons->len, sizeof (Member), compare_members);
-  for (guint i = 0; i < polygons->len; i++)
-    members[i].group = i;
-  g_ptr_array_set_size (polygons, 0);
-  return members;
-}
-
-/* GEOS takes a fixed time for every ring that goes into a union, several times over; most of a floor's obstacles stand alone. */
-OxRegion *
-ox_geos_take_union (GPtrArray *polygons)
-{
-  guint n = polygons->len;
-  if (n == 0)
-    return ox_region_new_empty ();
-  g_autofree Member *members = take_members (polygons);
-  g_autofree GPtrArray **groups = g_new0 (GPtrArray *, n);
-  group_members (members, n);
-  for (guint i = 0; i < n; i++)
-    {
-      guint group = group_of (members, i);
-      if (groups[group] == NULL)
-        groups[group] = g_ptr_array_new ();
-      g_ptr_array_add (groups[group], members[i].polygon);
-    }
-  for (guint i = 0; i < n; i++)
-    if (groups[i] != NULL)
-      {
-        g_ptr_array_add (polygons, take_group (groups[i]));
-        g_ptr_array_unref (groups[i]);
-      }
-  return ox_geos_take_region (ox_geos_collect (polygons, GEOS_GEOMETRYCOLLECTION));
 }
 
 OxRegion *

@@ -13,6 +13,7 @@ G_BEGIN_DECLS
 
 /* The grid for results, m: small beside the grid of stored coordinates, large beside rounding. */
 #define OX_REGION_GRID 1e-9
+#define OX_REGION_RETRY_GRID 1e-6 /* m; on it a failed operation is tried again */
 
 /* ox_region_round: the double nearest to a multiple of OX_REGION_GRID; what is on OX_GRID stays what it is */
 static inline double

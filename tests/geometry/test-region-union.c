@@ -1,0 +1,95 @@
+/* Oxturn: geometry/region-union: many polygons at once make what they make one after another.
+ * SPDX-License-Identifier: GPL-3.0-or-later
+ */
+#include "geometry/region.h"
+#include "support/ox-test.h"
+
+/* A strip from (x, y), @length along @angle, @width across. */
+static void
+add_strip (GArray *corners, OxPoint p, double angle, double length, double width)
+{
+  OxPoint u = { cos (angle), sin (angle) };
+  for (guint k = 0; k < 4; k++)
+    {
+      double along = k == 1 || k == 2 ? length : 0, across = k >= 2 ? width : 0;
+      OxPoint corner = { p.x + u.x * along - u.y * across, p.y + u.y * along + u.x * across };
+      g_array_append_val (corners, corner);
+    }
+}
+
+static OxRegion *
+unite (const GArray *corners)
+{
+  return ox_region_union_quads ((const OxPoint *) (const void *) corners->data, corners->len / 4);
+}
+
+/* 40 lanes of 8 m, 0.21 m wide and 0.19 m apart, with three lanes across both ends: a rectangle of (39 x 0.19 + 0.21) x 8 m, whatever its direction. */
+static void
+lanes (void)
+{
+  for (guint turn = 0; turn < 12; turn++)
+    {
+      double angle = turn * G_PI / 7;
+      g_autoptr (GArray) corners = g_array_new (FALSE, FALSE, sizeof (OxPoint));
+      OxPoint u = { cos (angle), sin (angle) }, v = { -u.y, u.x };
+      for (guint i = 0; i < 40; i++)
+        add_strip (corners, (OxPoint){ 100 + v.x * 0.19 * i, 50 + v.y * 0.19 * i }, angle, 8, 0.21);
+      for (guint i = 0; i < 6; i++)
+        {
+          double along = 0.21 + (i < 3 ? 0.19 * i : 7.98 - 0.21 - 0.19 * (i - 3));
+          add_strip (corners, (OxPoint){ 100 + u.x * along, 50 + u.y * along }, angle + G_PI / 2, 39 * 0.19 + 0.21, 0.21);
+        }
+      g_autoptr (OxRegion) region = unite (corners);
+      g_assert_cmpfloat_with_epsilon (ox_region_area (region), (39 * 0.19 + 0.21) * 8, 1e-6);
+      g_assert_cmpuint (region->n_parts, ==, 1);
+      g_assert_cmpuint (region->n_rings, ==, 1);
+    }
+}
+
+/* What stands alone stays alone; nothing is lost and nothing is counted twice. */
+static void
+alone (void)
+{
+  g_autoptr (GArray) corners = g_array_new (FALSE, FALSE, sizeof (OxPoint));
+  for (guint i = 0; i < 20; i++)
+    add_strip (corners, (OxPoint){ 3.0 * i, 0 }, 0, 1, 1);
+  add_strip (corners, (OxPoint){ 3, 0.5 }, 0, 1, 1);
+  g_autoptr (OxRegion) region = unite (corners);
+  g_assert_cmpuint (region->n_parts, ==, 20);
+  g_assert_cmpfloat_with_epsilon (ox_region_area (region), 20.5, 1e-9);
+}
+
+/* Strips in all directions, one by one and at once. */
+static void
+one_by_one (void)
+{
+  g_autoptr (GRand) rand = g_rand_new_with_seed (1);
+  for (guint round = 0; round < 20; round++)
+    {
+      g_autoptr (GArray) corners = g_array_new (FALSE, FALSE, sizeof (OxPoint));
+      g_autoptr (OxRegion) slow = ox_region_new_empty ();
+      for (guint i = 0; i < 40; i++)
+        {
+          OxPoint p = { g_rand_double_range (rand, 0, 10), g_rand_double_range (rand, 0, 10) };
+          add_strip (corners, p, g_rand_double_range (rand, 0, 2 * G_PI), g_rand_double_range (rand, 0.5, 6), 0.3);
+          g_autoptr (OxRegion) strip = ox_region_union_quads (&g_array_index (corners, OxPoint, 4 * i), 1);
+          OxRegion *more = ox_region_union (slow, strip);
+          ox_region_unref (slow);
+          slow = more;
+        }
+      g_autoptr (OxRegion) fast = unite (corners);
+      g_assert_cmpfloat_with_epsilon (ox_region_area (fast), ox_region_area (slow), 1e-6);
+      g_autoptr (OxRegion) off = ox_region_difference (slow, fast);
+      g_assert_cmpfloat (ox_region_area (off), <, 1e-6);
+    }
+}
+
+int
+main (int argc, char **argv)
+{
+  g_test_init (&argc, &argv, NULL);
+  g_test_add_func ("/geometry/region-union/lanes", lanes);
+  g_test_add_func ("/geometry/region-union/alone", alone);
+  g_test_add_func ("/geometry/region-union/one-by-one", one_by_one);
+  return g_test_run ();
+}
