@@ -41,6 +41,10 @@ static const OxStyleSpec styles[OX_N_STYLES] = {
   [OX_STYLE_MOVE] = { "move", { NONE, NONE }, { 0x5c6670, 0x9aa7b0 }, 0.18, { 2, 4, 0, 0 }, NO_HATCH },
   [OX_STYLE_TO_PREPARE] = { "to-prepare", { 0xdce8e2, 0x2d4340 }, { NONE, NONE }, 0, SOLID_LINE, NO_HATCH },
   [OX_STYLE_STATION] = { "station", { 0xffffff, 0x15191c }, { 0x1f4e79, 0x8fc1f0 }, 0.35, SOLID_LINE, NO_HATCH },
+  [OX_STYLE_PROPOSED] = { "proposed", { 0xffffff, 0x15191c }, { 0x1f4e79, 0x8fc1f0 }, 0.35, { 3, 2, 0, 0 }, NO_HATCH },
+  [OX_STYLE_HOSE_REACH] = { "hose-reach", { NONE, NONE }, { 0x1f4e79, 0x8fc1f0 }, 0.5, { 9, 4, 0, 0 }, NO_HATCH },
+  [OX_STYLE_CORD_REACH] = { "cord-reach", { NONE, NONE }, { 0x1f4e79, 0x8fc1f0 }, 0.35, { 9, 3, 2, 3 }, NO_HATCH },
+  [OX_STYLE_OUT_OF_REACH] = { "out-of-reach", { NONE, NONE }, { 0x515d67, 0xa9b5bd }, 0, SOLID_LINE, 0.13, { 60, 5, FALSE } },
   [OX_STYLE_CHALK] = { "chalk", { 0xffffff, 0x15191c }, { 0x1f4e79, 0x8fc1f0 }, 0.25, SOLID_LINE, NO_HATCH },
   [OX_STYLE_INK] = { "ink", { 0xffffff, 0x15191c }, { 0x1b2730, 0xe8edf0 }, 0.25, SOLID_LINE, NO_HATCH },
   [OX_STYLE_QUIET] = { "quiet", { 0xffffff, 0x15191c }, { 0x515d67, 0xa9b5bd }, 0.18, SOLID_LINE, NO_HATCH },
@@ -53,7 +57,7 @@ static const OxStyleSpec styles[OX_N_STYLES] = {
   [OX_STYLE_HEAD] = { "head", { 0xe9e6dd, 0x333b40 }, { NONE, NONE }, 0, SOLID_LINE, NO_HATCH },
   [OX_STYLE_ACCENT] = { "accent", { 0x7b2d26, 0xffa08f }, { 0x7b2d26, 0xffa08f }, 0.5, SOLID_LINE, NO_HATCH },
   [OX_STYLE_BAR] = { "bar", { 0x1b2730, 0xe8edf0 }, { 0x1b2730, 0xe8edf0 }, 0.18, SOLID_LINE, NO_HATCH },
-  [OX_STYLE_MATCH] = { "match", { NONE, NONE }, { 0x1b2730, 0xe8edf0 }, 0.7, DASH_DOTTED, NO_HATCH },
+  [OX_STYLE_MATCH] = { "match", { NONE, NONE }, { 0x1b2730, 0xe8edf0 }, 0.7, { 8, 3, 0.5, 3 }, NO_HATCH },
   [OX_STYLE_HERE]
   = { "here", { 0xe9e6dd, 0x333b40 }, { 0x1b2730, 0xe8edf0 }, 0.18, SOLID_LINE, 0.13, { 45, 1.2, FALSE } },
 };

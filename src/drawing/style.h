@@ -36,6 +36,10 @@ typedef enum
   OX_STYLE_MOVE,        /* path of a move */
   OX_STYLE_TO_PREPARE,  /* floor that strips cover, where no single strip is shown */
   OX_STYLE_STATION,
+  OX_STYLE_PROPOSED,    /* a place proposed for a station */
+  OX_STYLE_HOSE_REACH,  /* where the hoses of the stations end */
+  OX_STYLE_CORD_REACH,  /* where their cords end */
+  OX_STYLE_OUT_OF_REACH, /* over a strip that no station reaches: hatch only */
   OX_STYLE_CHALK,       /* base wall of the chalk lines and the distance from it */
   /* sheet */
   OX_STYLE_INK,         /* text, solid marks */

@@ -128,7 +128,7 @@ paint_mark (const Painter *painter, const OxElement *element)
   const OxStyleSpec *style = ox_style_get (element->style);
   guint n;
   const OxMarkPart *parts = ox_mark_get_parts (element->mark.kind, &n);
-  set_line (painter, style->width_mm, (const double[4]){ 0 });
+  set_line (painter, style->width_mm, style->dash);
   for (guint i = 0; i < n; i++)
     {
       trace_part (painter, element, &parts[i]);

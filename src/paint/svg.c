@@ -183,7 +183,7 @@ write_part (Painter *painter, const OxElement *element, const OxMarkPart *part)
   guint32 ground = part->paint == OX_PART_GROUND ? style->fill[OX_PALETTE_PAPER] : OX_COLOUR_NONE;
   colour_attribute (painter, "fill", part->paint == OX_PART_SOLID ? ink : ground);
   if (part->paint != OX_PART_SOLID)
-    line_attributes (painter, ink, style->width_mm, (const double[4]){ 0 });
+    line_attributes (painter, ink, style->width_mm, style->dash);
   end (painter);
 }
 

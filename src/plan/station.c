@@ -37,9 +37,8 @@ farthest_point (const OxReachTree *tree, const OxStrip *strip)
   return ox_reach_tree_farthest (tree, strip->a, strip->b);
 }
 
-/* A place on the floor for @p; FALSE when it is too far off. */
-static gboolean
-step_on_floor (const OxReach *reach, OxPoint *p)
+gboolean
+ox_station_step_on (const OxReach *reach, OxPoint *p)
 {
   if (ox_reach_holds (reach, *p))
     return TRUE;
@@ -396,7 +395,7 @@ measure_given (Placing *placing, GPtrArray *notices)
       if (station->kind != placing->kind)
         continue;
       given++;
-      if (step_on_floor (placing->reach, &from))
+      if (ox_station_step_on (placing->reach, &from))
         g_ptr_array_index (placing->ways_of, s) = ways_from (placing, from, station_reach (station));
       else
         g_ptr_array_add (notices, g_strdup_printf (_ ("%s stands off the floor and reaches nothing: put it in a room, "

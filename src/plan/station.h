@@ -20,6 +20,9 @@ G_BEGIN_DECLS
  */
 gboolean ox_stations_plan (OxPlan *plan, const OxFloor *floor, GPtrArray *notices, const OxRun *run);
 
+/* ox_station_step_on: moves a station that stands in a wall, where it is plugged in, onto the floor; FALSE when it is too far off that */
+gboolean ox_station_step_on (const OxReach *reach, OxPoint *p) G_GNUC_WARN_UNUSED_RESULT;
+
 /* ox_station_places:
  * @step: m between places along a wall
  * @anywhere: also places in lanes and away from walls

@@ -289,7 +289,7 @@ row_height (const OxBlock *block, const Row *row)
       return block->body_mm * 1.75;
     case ROW_SAMPLE:
     case ROW_MARK:
-      return MAX (cell_height (row->lines, block->body_mm) + 0.2 * block->body_mm, 4.6);
+      return MAX (cell_height (row->lines, block->body_mm) + 0.2 * block->body_mm, 4.3);
     case ROW_BLANKS:
       return BLANK_HEIGHT_MM;
     case ROW_DRAWING:
@@ -358,7 +358,14 @@ append_entry (const OxBlock *block, OxDrawingBuilder *builder, OxPoint corner, c
       ox_drawing_builder_mark (builder, (OxMarkLook){ row->style, row->mark, 0, size }, at);
     }
   else if (row->filled)
-    ox_drawing_builder_box (builder, row->style, (OxBox){ corner.x + 0.5, middle - 1.6, x1, middle + 1.6 });
+    {
+      OxBox patch = { corner.x + 0.5, middle - 1.6, x1, middle + 1.6 };
+      const OxStyleSpec *style = ox_style_get (row->style);
+      ox_drawing_builder_box (builder, row->style, patch);
+      /* A hatch alone would not be seen for a patch. */
+      if (style->width_mm <= 0 && style->fill[OX_PALETTE_PAPER] == OX_COLOUR_NONE)
+        ox_drawing_builder_box (builder, OX_STYLE_RULE, patch);
+    }
   else
     ox_drawing_builder_line (builder, row->style, (OxPoint){ corner.x + 0.5, middle }, (OxPoint){ x1, middle });
   OxTextLook look = { OX_STYLE_INK, block->body_mm, 0, OX_ALIGN_START, TRUE, FALSE, 0, FALSE };

@@ -7,6 +7,7 @@
 #include "sheets/draft.h"
 #include "sheets/floor.h"
 #include "sheets/measure.h"
+#include "sheets/picture.h"
 #include "sheets/split.h"
 #include "sheets/tags.h"
 
@@ -48,14 +49,6 @@ ox_crew_order_new (const OxSheetRun *run)
   return block;
 }
 
-/* a field: strips that follow each other in one room, of one kind and along one line */
-static gboolean
-is_same_field (const OxStrip *a, const OxStrip *b)
-{
-  double turn = fabs (remainder (a->heading - b->heading, G_PI));
-  return a->room == b->room && a->kind == b->kind && turn < 1e-3;
-}
-
 OxBlock *
 ox_crew_fields_new (const OxSheetRun *run)
 {
@@ -69,7 +62,7 @@ ox_crew_fields_new (const OxSheetRun *run)
   for (guint i = 0, end; i < plan->n_strips; i = end)
     {
       const OxStrip *first = &plan->strips[i];
-      for (end = i + 1; end < plan->n_strips && is_same_field (first, &plan->strips[end]);)
+      for (end = i + 1; end < plan->n_strips && ox_picture_is_same_field (first, &plan->strips[end]);)
         end++;
       const char *cross = first->kind == OX_STRIP_CROSSWISE ? " \xc3\x97" : "";
       g_autofree char *strips
@@ -83,26 +76,38 @@ ox_crew_fields_new (const OxSheetRun *run)
   return block;
 }
 
+/* side_text: where a side of a room lies, as one looks at the sheet */
+static const char *
+side_text (const OxRoom *room, guint side)
+{
+  OxPoint a = room->ring->points[side], b = room->ring->points[(side + 1) % room->ring->n];
+  double sign = ox_ring_area (room->ring) >= 0 ? 1 : -1;
+  OxPoint out = { (b.y - a.y) * sign, (a.x - b.x) * sign };
+  if (fabs (out.x) > fabs (out.y))
+    return out.x < 0 ? C_ ("side of a room", "left") : C_ ("side of a room", "right");
+  return out.y < 0 ? C_ ("side of a room", "bottom") : C_ ("side of a room", "top");
+}
+
 OxBlock *
 ox_crew_chalk_new (const OxSheetRun *run)
 {
-  const OxColumn columns[] = { { _ ("Room"), 0.26, OX_ALIGN_START },
-                               { _ ("Heading"), 0.2, OX_ALIGN_END },
-                               { _ ("Lane 1 at"), 0.19, OX_ALIGN_END },
-                               { _ ("Spacing"), 0.19, OX_ALIGN_END },
-                               { _ ("Lanes"), 0.16, OX_ALIGN_END } };
+  const OxColumn columns[] = { { _ ("Room"), 0.24, OX_ALIGN_START },  { _ ("Base wall"), 0.18, OX_ALIGN_START },
+                               { _ ("Heading"), 0.15, OX_ALIGN_END }, { _ ("Lane 1 at"), 0.17, OX_ALIGN_END },
+                               { _ ("Spacing"), 0.15, OX_ALIGN_END }, { _ ("Lanes"), 0.11, OX_ALIGN_END } };
   OxBlock *block = ox_block_new (_ ("Chalk lines, from the base wall"), run->form.block_mm, run->form.body_mm);
   ox_block_set_columns (block, columns, G_N_ELEMENTS (columns));
   for (guint i = 0; i < run->plan->n_chalks; i++)
     {
       const OxChalk *chalk = &run->plan->chalks[i];
+      const OxRoom *room = run->job->rooms[chalk->room];
       g_autofree char *degrees = ox_words_number (chalk->heading * 180 / G_PI, 1);
       g_autofree char *heading = g_strconcat (degrees, "\xc2\xb0", NULL);
       g_autofree char *first = ox_units_length_text (run->job->units, chalk->first_distance, TRUE);
       g_autofree char *spacing
           = chalk->lanes > 1 ? ox_units_length_text (run->job->units, chalk->spacing, TRUE) : g_strdup ("\xe2\x80\x93");
       g_autofree char *lanes = g_strdup_printf ("%u", chalk->lanes);
-      ox_block_add_cells (block, FALSE, room_name (run->job->rooms[chalk->room]), heading, first, spacing, lanes, NULL);
+      ox_block_add_cells (block, FALSE, room_name (room), side_text (room, chalk->base_side), heading, first, spacing,
+                          lanes, NULL);
     }
   return block;
 }
@@ -115,7 +120,7 @@ cause_text (OxCause cause)
     case OX_CAUSE_CORNER:
       return _ ("corner");
     case OX_CAUSE_OBSTACLE:
-      return _ ("beside an obstacle");
+      return _ ("at an obstacle");
     case OX_CAUSE_DROP:
       return _ ("at a drop");
     case OX_CAUSE_NARROW:
@@ -143,10 +148,10 @@ add_edge (const OxSheetRun *run, OxBlock *block, const OxEdge *edge, guint *room
 OxBlock *
 ox_edge_table_new_some (const OxSheetRun *run, const guint *which, guint n)
 {
-  const OxColumn columns[] = { { _ ("Id"), 0.11, OX_ALIGN_START },   { _ ("Cause"), 0.19, OX_ALIGN_START },
-                               { _ ("Area"), 0.17, OX_ALIGN_END },   { _ ("Length"), 0.17, OX_ALIGN_END },
+  const OxColumn columns[] = { { _ ("Id"), 0.09, OX_ALIGN_START },   { _ ("Cause"), 0.24, OX_ALIGN_START },
+                               { _ ("Area"), 0.15, OX_ALIGN_END },   { _ ("Length"), 0.17, OX_ALIGN_END },
                                { _ ("Done"), 0.11, OX_ALIGN_START }, { _ ("Date"), 0.13, OX_ALIGN_START },
-                               { _ ("Init."), 0.12, OX_ALIGN_START } };
+                               { _ ("Init."), 0.11, OX_ALIGN_START } };
   OxBlock *block = ox_block_new (_ ("Edge work"), run->form.block_mm, run->form.body_mm);
   ox_block_set_columns (block, columns, G_N_ELEMENTS (columns));
   ox_block_set_by_hand (block, 3);
@@ -166,24 +171,37 @@ ox_edge_table_new (const OxSheetRun *run)
   return block;
 }
 
+/* add_station: a row of the table; what it serves and how long its hose or cord must be for that, in the plan */
+static void
+add_station (const OxSheetRun *run, OxBlock *block, const OxPlanStation *station)
+{
+  const char *name = station->id;
+  gboolean collector = station->kind == OX_STATION_COLLECTOR;
+  for (guint i = 0; i < run->job->n_stations; i++)
+    if (!station->proposed && g_str_equal (run->job->stations[i]->id, station->id)
+        && run->job->stations[i]->name[0] != '\0')
+      name = run->job->stations[i]->name;
+  g_autofree char *proposed = g_strdup_printf (_ ("%s, proposed"), name);
+  g_autofree char *length = ox_units_length_text (run->job->units, station->length, TRUE);
+  g_autofree char *farthest = ox_measure_length (run->job->units, station->farthest_m);
+  g_autofree char *strips = g_strdup_printf ("%u", station->strips);
+  ox_block_add_cells (block, FALSE, station->proposed ? proposed : name,
+                      collector ? _ ("collector hose") : _ ("power cord"), length, strips,
+                      station->strips > 0 ? farthest : "\xe2\x80\x93", NULL);
+}
+
 OxBlock *
 ox_crew_stations_new (const OxSheetRun *run)
 {
-  const OxColumn columns[] = { { _ ("Station"), 0.5, OX_ALIGN_START },
-                               { _ ("Kind"), 0.28, OX_ALIGN_START },
-                               { _ ("Length"), 0.22, OX_ALIGN_END } };
+  const OxColumn columns[] = { { _ ("Station"), 0.3, OX_ALIGN_START },
+                               { _ ("Kind"), 0.24, OX_ALIGN_START },
+                               { _ ("Length"), 0.16, OX_ALIGN_END },
+                               { _ ("Strips"), 0.13, OX_ALIGN_END },
+                               { _ ("Farthest"), 0.17, OX_ALIGN_END } };
   OxBlock *block = ox_block_new (_ ("Stations"), run->form.block_mm, run->form.body_mm);
   ox_block_set_columns (block, columns, G_N_ELEMENTS (columns));
-  for (guint i = 0; i < run->job->n_stations; i++)
-    {
-      const OxStation *station = run->job->stations[i];
-      gboolean collector = station->kind == OX_STATION_COLLECTOR;
-      double usual = collector ? run->job->machine->hose_length : run->job->machine->cord_length;
-      g_autofree char *length
-          = ox_units_length_text (run->job->units, station->length > 0 ? station->length : usual, TRUE);
-      ox_block_add_cells (block, FALSE, station->name[0] ? station->name : station->id,
-                          collector ? _ ("collector hose") : _ ("power cord"), length, NULL);
-    }
+  for (guint i = 0; i < run->plan->n_stations; i++)
+    add_station (run, block, &run->plan->stations[i]);
   return block;
 }
 
@@ -213,18 +231,19 @@ ox_crew_cautions_new (const OxSheetRun *run, guint untagged, gboolean brief)
                      _ ("Abrasive rebounds: no one else in the room, eyes covered. Isolate before opening."));
   if (run->plan->totals.out_of_reach > 0)
     {
-      g_autofree char *text
-          = g_strdup_printf (ox_words_count ("%u strip is out of reach of every station: move the collector.",
-                                             "%u strips are out of reach of every station: move the collector.",
-                                             run->plan->totals.out_of_reach),
-                             run->plan->totals.out_of_reach);
+      g_autofree char *text = g_strdup_printf (
+          ox_words_count (
+              "%u strip is out of reach of every station and hatched: set up a proposed station for it.",
+              "%u strips are out of reach of every station and hatched: set up the proposed stations for them.",
+              run->plan->totals.out_of_reach),
+          run->plan->totals.out_of_reach);
       ox_block_add_text (block, "!", text);
     }
   if (untagged > 0)
     {
       g_autofree char *text = g_strdup_printf (
-          ox_words_count ("%u small edge area has no tag on the drawing, only a line in the table.",
-                          "%u small edge areas have no tag on the drawing, only a line in the table.", untagged),
+          ox_words_count ("%u edge area has no tag on the drawing, only a line in the table.",
+                          "%u edge areas have no tag on the drawing, only a line in the table.", untagged),
           untagged);
       ox_block_add_text (block, "\xe2\x80\xa2", text);
     }
@@ -240,13 +259,31 @@ gather_blocks (const OxSheetRun *run, const OxDrawing *floor, guint untagged, gb
   GPtrArray *blocks = g_ptr_array_new_with_free_func ((GDestroyNotify) ox_block_free);
   g_ptr_array_add (blocks, ox_crew_order_new (run));
   g_ptr_array_add (blocks, ox_crew_cautions_new (run, untagged, brief));
-  g_ptr_array_add (blocks, ox_legend_new (run, floor));
   g_ptr_array_add (blocks, ox_crew_chalk_new (run));
   g_ptr_array_add (blocks, ox_crew_stations_new (run));
+  g_ptr_array_add (blocks, ox_legend_new (run, floor));
   if (!brief)
     g_ptr_array_add (blocks, ox_edge_table_new (run));
   g_ptr_array_add (blocks, ox_crew_fields_new (run));
   return blocks;
+}
+
+/* try_page: FALSE where the floor does not fit; @holds: (out): whether the page has room for all blocks */
+static gboolean
+try_page (const OxSheetRun *run, GPtrArray *blocks, OxPlot *plot, gboolean *holds, GError **error)
+{
+  const OxFlow flow = { blocks, 0, 0, FALSE };
+  OxFlow trial = flow;
+  if (!ox_plot_new (run, &flow, OX_CREW_AROUND_MM, plot, error))
+    return FALSE;
+  *holds = ox_flow_fill (&trial, NULL, plot->slots, plot->n_slots);
+  if (!*holds)
+    {
+      ox_plot_use_below (plot, run, OX_CREW_AROUND_MM);
+      trial = flow;
+      *holds = ox_flow_fill (&trial, NULL, plot->slots, plot->n_slots);
+    }
+  return TRUE;
 }
 
 /* divide_page: by blocks as long as they will be; what they say of the legend and of tags comes later. @brief: (out):
@@ -254,16 +291,17 @@ gather_blocks (const OxSheetRun *run, const OxDrawing *floor, guint untagged, gb
 static gboolean
 divide_page (const OxSheetRun *run, OxPlot *plot, gboolean *brief, GError **error)
 {
-  g_autoptr (OxDrawing) rough = ox_floor_picture_new_at (run->job, run->plan, OX_CREW_LAYERS, 1, NULL);
+  const OxFloorPart all = { OX_CREW_LAYERS, 1, OX_FLOOR_WHOLE, run->reach };
+  g_autoptr (OxDrawing) rough = ox_floor_picture_new_part (run->job, run->plan, &all, NULL);
   g_autoptr (GPtrArray) blocks = gather_blocks (run, rough, run->plan->n_edges, FALSE);
-  OxFlow flow = { blocks, 0, 0, FALSE };
-  if (!ox_plot_new (run, &flow, OX_CREW_AROUND_MM, plot, error))
+  gboolean holds;
+  if (!try_page (run, blocks, plot, &holds, error))
     return FALSE;
-  *brief = run->has_schedule && !ox_flow_fill (&flow, NULL, plot->slots, plot->n_slots);
+  *brief = run->has_schedule && !holds;
   if (!*brief)
     return TRUE;
   g_autoptr (GPtrArray) fewer = gather_blocks (run, rough, run->plan->n_edges, TRUE);
-  return ox_plot_new (run, &(OxFlow){ fewer, 0, 0, FALSE }, OX_CREW_AROUND_MM, plot, error);
+  return try_page (run, fewer, plot, &holds, error);
 }
 
 /* append_tags: what stands beside the floor takes its place before the numbers of the strips do */
@@ -273,7 +311,9 @@ ox_crew_append_tags (const OxSheetRun *run, const OxPlot *plot, OxDrawingBuilder
   ox_drawing_builder_layer (builder, "tags", _ ("Tags"));
   ox_tags_append_stations (run, plot, builder, labels);
   ox_tags_append_sides (run, plot, builder, labels);
-  return ox_tags_append_edges (run, plot, builder, labels);
+  guint untagged = ox_tags_append_edges (run, plot, builder, labels);
+  ox_tags_append_pits (run, plot, builder, labels);
+  return untagged;
 }
 
 gboolean
@@ -293,10 +333,13 @@ ox_crew_append (OxSheetRun *run, GError **error)
   OxDrawingBuilder *tags = ox_drawing_builder_new ();
   guint untagged = ox_crew_append_tags (run, &plot, tags, labels);
   g_autoptr (OxDrawing) beside = ox_drawing_builder_end (tags);
-  g_autoptr (OxDrawing) floor = ox_floor_picture_new_at (run->job, run->plan, OX_CREW_LAYERS, plot.mm_per_m, labels);
+  const OxFloorPart all = { OX_CREW_LAYERS, plot.mm_per_m, OX_FLOOR_WHOLE, run->reach };
+  g_autoptr (OxDrawing) floor = ox_floor_picture_new_part (run->job, run->plan, &all, labels);
   OxDraft *draft = ox_sheet_run_add (run, kind, description, scale);
   ox_plot_append (&plot, run, draft->builder, floor);
   ox_drawing_builder_drawing (draft->builder, beside);
+  ox_drawing_builder_layer (draft->builder, "tags", _ ("Tags"));
+  ox_tags_append_reach (run, &plot, draft->builder, labels);
   g_autoptr (GPtrArray) blocks = gather_blocks (run, floor, untagged, brief);
   OxFlow flow = { blocks, 0, 0, FALSE };
   ox_drawing_builder_item (draft->builder, NULL, 0);

@@ -9,7 +9,7 @@ G_BEGIN_DECLS
 #define OX_CREW_AROUND_MM 22.0 /* tags and their leaders */
 #define OX_CREW_LAYERS \
   (OX_FLOOR_OUTLINE | OX_FLOOR_OBSTACLES | OX_FLOOR_STRIPS | OX_FLOOR_NUMBERS | OX_FLOOR_ZONES | OX_FLOOR_EDGE_WORK \
-   | OX_FLOOR_STATIONS | OX_FLOOR_NAMES | OX_FLOOR_WALKS)
+   | OX_FLOOR_STATIONS | OX_FLOOR_NAMES | OX_FLOOR_WALKS | OX_FLOOR_REACH)
 
 OxBlock *ox_crew_order_new (const OxSheetRun *run) G_GNUC_WARN_UNUSED_RESULT;    /* steps of the work */
 OxBlock *ox_crew_fields_new (const OxSheetRun *run) G_GNUC_WARN_UNUSED_RESULT;   /* runs of strips in working order, to be marked up */

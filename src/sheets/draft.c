@@ -6,8 +6,10 @@
 #include "sheets/dimension.h"
 
 #define PAD_MM 4.0
-#define LEAST_ROWS 3       /* of a block that is split */
-#define BAR_STRIP_MM 17.0  /* below the floor, for scale bar and north arrow */
+#define LEAST_ROWS 3      /* of a block that is split */
+#define BAR_STRIP_MM 17.0 /* below the floor, for scale bar and north arrow */
+#define LEAST_BELOW_MM 40.0
+#define LEAST_GAP_MM 3.0   /* between columns of blocks below the floor */
 #define LEAST_BAND_MM 24.0 /* a lower one holds nothing worth it */
 #define BAND_STEP_MM 3.0
 #define MOST_BAND_SHARE 0.4 /* of a page that shows a part of the floor */
@@ -221,6 +223,24 @@ ox_plot_new (const OxSheetRun *run, const OxFlow *flow, double around_mm, OxPlot
   plot.origin = ox_point_sub (middle, ox_point_scale (centre, plot.mm_per_m));
   *out = plot;
   return TRUE;
+}
+
+void
+ox_plot_use_below (OxPlot *plot, const OxSheetRun *run, double around_mm)
+{
+  const OxForm *form = &run->form;
+  OxBox box = ox_job_box (run->job), area = plot->area;
+  double up = area.y1 - around_mm - ox_plot_to_page (plot, (OxPoint){ 0, box.y1 }).y;
+  double top = ox_plot_to_page (plot, (OxPoint){ 0, box.y0 }).y + up - around_mm;
+  double bottom = area.y0 + BAR_STRIP_MM + PAD_MM;
+  if (form->upright || top - bottom < LEAST_BELOW_MM)
+    return;
+  plot->origin.y += up;
+  double width = area.x1 - area.x0 - 2 * PAD_MM;
+  guint n = (guint) floor ((width + LEAST_GAP_MM) / (form->block_mm + LEAST_GAP_MM));
+  double gap = n > 1 ? MIN (OX_FORM_GAP_MM, (width - n * form->block_mm) / (n - 1)) : 0;
+  for (guint i = 0; i < n && plot->n_slots < G_N_ELEMENTS (plot->slots); i++)
+    plot->slots[plot->n_slots++] = (OxSlot){ area.x0 + PAD_MM + i * (form->block_mm + gap), top, bottom };
 }
 
 OxPoint

@@ -4,6 +4,7 @@
 #pragma once
 #include "estimate/estimate.h"
 #include "plan/plan.h"
+#include "plan/reach-line.h"
 #include "sheets/form.h"
 #include "sheets/labels.h"
 G_BEGIN_DECLS
@@ -26,6 +27,7 @@ typedef struct
   OxScale asked;       /* denominator 0: the largest that fits */
   gboolean has_schedule; /* the set has schedules too, which list all edge work */
   GArray *drafts;      /* of OxDraft */
+  const OxReachLines *reach; /* (nullable): for a crew drawing */
 } OxSheetRun;
 
 /* ox_sheet_run_add: one more page; it belongs to the run and moves when the next one is added */
@@ -63,6 +65,10 @@ typedef struct
  * @around_mm: room that the drawing needs around the floor, for dimensions and tags
  * @error: OX_SHEETS_ERROR_TOO_LARGE */
 gboolean ox_plot_new (const OxSheetRun *run, const OxFlow *flow, double around_mm, OxPlot *out, GError **error) G_GNUC_WARN_UNUSED_RESULT;
+
+/* ox_plot_use_below: on paper that has its blocks beside the drawing: moves the floor up and lets further blocks stand below it, where that
+ * leaves room worth it; @around_mm: as the plot was made with */
+void ox_plot_use_below (OxPlot *plot, const OxSheetRun *run, double around_mm);
 
 /* ox_plot_divide_part: area and slots of a page that shows a part of the floor; @flow: blocks that want to stand on it; not changed
  * @mm: (out): width and height that a part may take, @around_mm left free on all sides of it */

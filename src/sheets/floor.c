@@ -9,6 +9,7 @@ static const OxLayer layers[] = {
   { "rooms", N_ ("Rooms") },
   { "zones", N_ ("Turnaround zones") },
   { "strips", N_ ("Strips") },
+  { "out-of-reach", N_ ("Strips out of reach") },
   { "edge-work", N_ ("Edge work") },
   { "excluded", N_ ("Excluded areas") },
   { "joints", N_ ("Joints") },
@@ -16,6 +17,7 @@ static const OxLayer layers[] = {
   { "outline", N_ ("Outline") },
   { "zone-outlines", N_ ("Outlines of turnaround zones") },
   { "moves", N_ ("Moves") },
+  { "reach", N_ ("Reach of the stations") },
   { "directions", N_ ("Directions of strips") },
   { "numbers", N_ ("Numbers of strips") },
   { "stations", N_ ("Stations") },
@@ -42,7 +44,7 @@ OxDrawing *
 ox_floor_picture_new_part (const OxJob *job, const OxPlan *plan, const OxFloorPart *part, OxLabels *labels)
 {
   double mm_per_m = part->mm_per_m;
-  OxPicture picture = { ox_drawing_builder_new (), job, plan, part->layers, mm_per_m, part->box };
+  OxPicture picture = { ox_drawing_builder_new (), job, plan, part->layers, mm_per_m, part->box, part->reach };
   g_autoptr (OxLabels) own = labels == NULL ? ox_labels_new (mm_per_m > 0 ? mm_per_m : 1) : NULL;
   /* Layers are painted in the order in which they are begun. */
   for (guint i = 0; i < G_N_ELEMENTS (layers); i++)
@@ -57,7 +59,7 @@ ox_floor_picture_new_part (const OxJob *job, const OxPlan *plan, const OxFloorPa
 OxDrawing *
 ox_floor_picture_new_at (const OxJob *job, const OxPlan *plan, OxFloorLayers which, double mm_per_m, OxLabels *labels)
 {
-  const OxFloorPart all = { which, mm_per_m, { -INFINITY, -INFINITY, INFINITY, INFINITY } };
+  const OxFloorPart all = { which, mm_per_m, OX_FLOOR_WHOLE, NULL };
   return ox_floor_picture_new_part (job, plan, &all, labels);
 }
 

@@ -1,13 +1,14 @@
 /* Oxturn: sheets/floor - the floor picture: what window and sheets show of a job and its plan.
  * SPDX-License-Identifier: GPL-3.0-or-later
  *
- * Layers, from below: "rooms", "zones", "strips", "edge-work", "excluded", "joints", "obstacles", "outline", "moves", "directions" (arrows),
+ * Layers, from below: "rooms", "zones", "strips", "out-of-reach", "edge-work", "excluded", "joints", "obstacles", "outline", "moves", "reach", "directions" (arrows),
  * "numbers", "stations", "names". Strip numbers and arrows appear as the scale leaves room for them (OxElement.from_mm), first and last strip and
  * every tenth first, so that no two overlap at any scale.
  */
 #pragma once
 #include "drawing/drawing.h"
 #include "plan/plan.h"
+#include "plan/reach-line.h"
 #include "sheets/labels.h"
 G_BEGIN_DECLS
 
@@ -25,6 +26,7 @@ typedef enum
   OX_FLOOR_TO_PREPARE = 1 << 9, /* blasted floor as one area, instead of strips */
   OX_FLOOR_WALKS = 1 << 10,     /* of the moves those to a strip elsewhere */
   OX_FLOOR_TAGS = 1 << 11,      /* ids of edge areas and zones */
+  OX_FLOOR_REACH = 1 << 12,     /* where hoses and cords end, as far as OxFloorPart.reach says */
   OX_FLOOR_SCREEN = OX_FLOOR_OUTLINE | OX_FLOOR_OBSTACLES | OX_FLOOR_STRIPS | OX_FLOOR_NUMBERS | OX_FLOOR_ZONES | OX_FLOOR_EDGE_WORK
                     | OX_FLOOR_STATIONS | OX_FLOOR_NAMES | OX_FLOOR_TAGS
 } OxFloorLayers;
@@ -48,7 +50,10 @@ typedef struct
   OxFloorLayers layers;
   double mm_per_m;
   OxBox box;        /* m of floor */
+  const OxReachLines *reach; /* (nullable) */
 } OxFloorPart;
+
+#define OX_FLOOR_WHOLE ((OxBox){ -INFINITY, -INFINITY, INFINITY, INFINITY })
 
 /* ox_floor_picture_new_part: as ox_floor_picture_new_at(), for a sheet that shows @part only: each strip has its number where it enters the
  * part, names stand inside it. Paths may reach beyond the part and are for the caller to cut (ox_drawing_builder_clip()). */

@@ -6,8 +6,7 @@
 #include "drawing/text.h"
 
 #define INCH 25.4
-#define PAD_MM 4.0 /* from the frame to what stands inside */
-#define COLUMN_GAP_MM 6.0
+#define PAD_MM 4.0         /* from the frame to what stands inside */
 #define TITLE_MAX_MM 180.0 /* ISO 7200 */
 #define TITLE_HIGH_MM 55.0 /* stacked */
 #define TITLE_LOW_MM 31.0  /* the name on the left, the fields on the right */
@@ -27,7 +26,7 @@ static guint
 count_columns (double inner, gboolean upright)
 {
   double wanted = upright ? 90 : CLAMP (inner * 0.2, 92, 135);
-  return (guint) MAX (upright ? 2 : 1, round ((inner + COLUMN_GAP_MM) / (wanted + COLUMN_GAP_MM)));
+  return (guint) MAX (upright ? 2 : 1, round ((inner + OX_FORM_GAP_MM) / (wanted + OX_FORM_GAP_MM)));
 }
 
 static double
@@ -52,9 +51,9 @@ ox_form_new (const OxSheetOptions *options, OxUnits units)
   form.body_mm = body_size (paper);
   double inner = form.frame.x1 - form.frame.x0 - 2 * PAD_MM;
   form.n_columns = count_columns (inner, form.upright);
-  form.block_mm = (inner - (form.n_columns - 1) * COLUMN_GAP_MM) / form.n_columns;
+  form.block_mm = (inner - (form.n_columns - 1) * OX_FORM_GAP_MM) / form.n_columns;
   double title_width
-      = form.upright ? MIN (TITLE_MAX_MM, form.frame.x1 - form.frame.x0) : form.block_mm + PAD_MM + COLUMN_GAP_MM / 2;
+      = form.upright ? MIN (TITLE_MAX_MM, form.frame.x1 - form.frame.x0) : form.block_mm + PAD_MM + OX_FORM_GAP_MM / 2;
   double title_height = title_width >= LOW_FROM_MM ? TITLE_LOW_MM : TITLE_HIGH_MM;
   form.title = (OxBox){ form.frame.x1 - title_width, form.frame.y0, form.frame.x1, form.frame.y0 + title_height };
   return form;
@@ -63,7 +62,7 @@ ox_form_new (const OxSheetOptions *options, OxUnits units)
 double
 ox_form_get_slot_x (const OxForm *form, guint i)
 {
-  return form->frame.x0 + PAD_MM + i * (form->block_mm + COLUMN_GAP_MM);
+  return form->frame.x0 + PAD_MM + i * (form->block_mm + OX_FORM_GAP_MM);
 }
 
 OxSlot *

@@ -19,6 +19,8 @@
 #include "sheets/sheets.h"
 G_BEGIN_DECLS
 
+#define OX_FORM_GAP_MM 6.0 /* between columns of blocks */
+
 typedef struct
 {
   const OxPaper *paper;

@@ -149,16 +149,25 @@ append_obstacles (const OxPicture *picture)
 }
 
 static void
+append_station (const OxPicture *picture, const char *id, OxStationKind station, gboolean proposed, OxPoint at)
+{
+  OxMarkKind kind = station == OX_STATION_COLLECTOR ? OX_MARK_COLLECTOR : OX_MARK_SUPPLY;
+  OxStyle style = proposed ? OX_STYLE_PROPOSED : OX_STYLE_STATION;
+  ox_picture_item (picture, id, 0);
+  ox_drawing_builder_mark (picture->builder, (OxMarkLook){ style, kind, 0, STATION_MM }, at);
+}
+
+static void
 append_stations (const OxPicture *picture)
 {
   ox_picture_layer (picture, "stations");
   for (guint i = 0; i < picture->job->n_stations; i++)
-    {
-      const OxStation *station = picture->job->stations[i];
-      OxMarkKind kind = station->kind == OX_STATION_COLLECTOR ? OX_MARK_COLLECTOR : OX_MARK_SUPPLY;
-      ox_picture_item (picture, station->id, 0);
-      ox_drawing_builder_mark (picture->builder, (OxMarkLook){ OX_STYLE_STATION, kind, 0, STATION_MM }, station->at);
-    }
+    append_station (picture, picture->job->stations[i]->id, picture->job->stations[i]->kind, FALSE,
+                    picture->job->stations[i]->at);
+  for (guint i = 0; picture->plan != NULL && i < picture->plan->n_stations; i++)
+    if (picture->plan->stations[i].proposed)
+      append_station (picture, picture->plan->stations[i].id, picture->plan->stations[i].kind, TRUE,
+                      picture->plan->stations[i].at);
 }
 
 void

@@ -14,6 +14,7 @@ static const struct
   { OX_STYLE_STRIP_OUT, TRUE, N_ ("Strip, walked one way") },
   { OX_STYLE_STRIP_HOME, TRUE, N_ ("Strip, walked the other way") },
   { OX_STYLE_CROSSWISE, TRUE, N_ ("Crosswise strip") },
+  { OX_STYLE_OUT_OF_REACH, TRUE, N_ ("Strip out of reach of every station") },
   { OX_STYLE_STRIP_AXIS, FALSE, N_ ("Middle of a strip, arrow at its stop") },
   { OX_STYLE_CROSS_AXIS, FALSE, N_ ("Middle of a crosswise strip") },
   { OX_STYLE_ZONE, FALSE, N_ ("Turnaround zone") },
@@ -28,6 +29,8 @@ static const struct
   { OX_STYLE_KEEP_BACK, FALSE, N_ ("No machine beyond this") },
   { OX_STYLE_JOINT, FALSE, N_ ("Joint") },
   { OX_STYLE_MOVE, FALSE, N_ ("Walk to the next strip, blasting off") },
+  { OX_STYLE_HOSE_REACH, FALSE, N_ ("A hose reaches up to here") },
+  { OX_STYLE_CORD_REACH, FALSE, N_ ("A cord reaches up to here") },
 };
 
 static const struct
@@ -39,6 +42,8 @@ static const struct
   { OX_MARK_FIRST, OX_STYLE_FIRST, N_ ("First start") },
   { OX_MARK_COLLECTOR, OX_STYLE_STATION, N_ ("Station of the dust collector") },
   { OX_MARK_SUPPLY, OX_STYLE_STATION, N_ ("Power is taken here") },
+  { OX_MARK_COLLECTOR, OX_STYLE_PROPOSED, N_ ("Place proposed for the dust collector") },
+  { OX_MARK_SUPPLY, OX_STYLE_PROPOSED, N_ ("Place proposed for taking power") },
 };
 
 static gboolean
@@ -51,10 +56,11 @@ has_style (const OxDrawing *floor, OxStyle style)
 }
 
 static gboolean
-has_mark (const OxDrawing *floor, OxMarkKind kind)
+has_mark (const OxDrawing *floor, OxMarkKind kind, OxStyle style)
 {
   for (guint i = 0; i < floor->n_elements; i++)
-    if (floor->elements[i].kind == OX_ELEMENT_MARK && floor->elements[i].mark.kind == kind)
+    if (floor->elements[i].kind == OX_ELEMENT_MARK && floor->elements[i].mark.kind == kind
+        && floor->elements[i].style == style)
       return TRUE;
   return FALSE;
 }
@@ -67,7 +73,7 @@ ox_legend_new (const OxSheetRun *run, const OxDrawing *floor)
     if (has_style (floor, samples[i].style))
       ox_block_add_sample (block, samples[i].style, samples[i].filled, _ (samples[i].text));
   for (guint i = 0; i < G_N_ELEMENTS (marks); i++)
-    if (has_mark (floor, marks[i].kind))
+    if (has_mark (floor, marks[i].kind, marks[i].style))
       ox_block_add_mark (block, marks[i].style, marks[i].kind, _ (marks[i].text));
   return block;
 }

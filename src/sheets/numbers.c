@@ -16,16 +16,20 @@
 #define FLAG_MM 6.0
 #define ENTRY_MM 1.2 /* from a match line to the number of a strip that crosses it */
 #define NAME_MM 2.5
+#define LEADS 16        /* directions of leaders */
+#define LEAD_OFF_MM 0.8 /* from its strip, where a leader may pass what stands there */
 #define MOST_SHARE 0.6
 #define SMALLEST_MM_PER_M 0.5
 #define LARGEST_MM_PER_M 400.0
 
-/* Ranks of strips whose number takes part in the rule "first, last, every tenth, every fifth, all". */
+/* Ranks of strips whose number takes part in the rule "first, last, those of each field, every tenth, every fifth,
+ * all". */
 typedef enum
 {
   RANK_NAME,
   RANK_FIRST_LAST,
   RANK_TAG,
+  RANK_ENDS, /* first and last strip of a field */
   RANK_TENTH,
   RANK_FIFTH,
   RANK_ALL,
@@ -47,6 +51,10 @@ typedef struct
   OxTextLook look;
   OxStyle arrow_style;
   OxLabelBox box;
+  OxPoint slide_m;   /* how far along its strip it may stand from its place */
+  gboolean may_lead; /* it may stand off its strip, at the end of a leader */
+  gboolean leads;    /* it does */
+  OxPoint lead_from;
   double sway_m;         /* how far it may stand from its place, up, down or to the sides */
   double room_m;         /* floor along the label, that it must not be longer than; 0: any */
   double from_mm;        /* scale at which it was placed */
@@ -100,8 +108,11 @@ add_text (GArray *candidates, Candidate candidate, const char *text, OxPoint at)
 static Rank
 strip_rank (const OxPlan *plan, const OxStrip *strip)
 {
-  if (strip->order == 1 || strip->order == plan->n_strips)
+  guint i = strip->order - 1;
+  if (i == 0 || i + 1 == plan->n_strips)
     return RANK_FIRST_LAST;
+  if (!ox_picture_is_same_field (strip - 1, strip) || !ox_picture_is_same_field (strip, strip + 1))
+    return RANK_ENDS;
   return strip->order % 10 == 0 ? RANK_TENTH : strip->order % 5 == 0 ? RANK_FIFTH : RANK_ALL;
 }
 
@@ -127,7 +138,11 @@ add_strip (GArray *candidates, const OxPicture *picture, const OxStrip *strip)
     OX_STYLE_INK,     NUMBER_MM, turned ? heading + G_PI : heading, turned ? OX_ALIGN_END : OX_ALIGN_START, TRUE, ends,
     NUMBER_GROUND_MM, TRUE
   };
-  candidate.room_m = ends ? 0 : ox_point_distance (a, b);
+  /* Ends of fields are always labelled; where a number of the rule has no room at the start it stands farther on. */
+  candidate.room_m = candidate.rank <= RANK_ENDS ? 0 : ox_point_distance (a, b);
+  if (candidate.rank >= RANK_ENDS && candidate.rank < RANK_ALL)
+    candidate.slide_m = ox_point_sub (b, a);
+  candidate.may_lead = candidate.rank == RANK_ENDS && picture->mm_per_m > 0;
   candidate.field = 181 * strip->room + (guint) lround (fmod (strip->heading + 4 * G_PI, G_PI) * 180 / G_PI);
   add_text (candidates, candidate, number, a);
   if (ox_point_distance (b, strip->b) > 0)
@@ -208,10 +223,14 @@ sway (Candidate *candidate, const OxLabels *labels)
 {
   static const OxPoint ways[] = { { 0, 0 },     { 0, 1 },       { 0, -1 },     { 1, 0 },     { -1, 0 },
                                   { 0.7, 0.7 }, { -0.7, -0.7 }, { 0.7, -0.7 }, { -0.7, 0.7 } };
+  static const double shares[] = { 0, 0.1, 0.2, 0.3, 0.45, 0.6, 0.75 };
+  gboolean slides = ox_point_dot (candidate->slide_m, candidate->slide_m) > 0;
   OxLabelBox box = candidate->box;
-  for (guint i = 0; candidate->sway_m > 0 && i < G_N_ELEMENTS (ways); i++)
+  for (guint i = 0; i < (slides ? G_N_ELEMENTS (shares) : candidate->sway_m > 0 ? G_N_ELEMENTS (ways) : 0); i++)
     {
-      box.at = ox_point_add (candidate->box.at, ox_point_scale (ways[i], candidate->sway_m));
+      OxPoint off
+          = slides ? ox_point_scale (candidate->slide_m, shares[i]) : ox_point_scale (ways[i], candidate->sway_m);
+      box.at = ox_point_add (candidate->box.at, off);
       if (ox_labels_is_free (labels, &box))
         {
           candidate->box = box;
@@ -228,6 +247,61 @@ fits (const Candidate *candidate, const OxLabels *labels, double mm_per_m)
          && ox_labels_is_free (labels, &candidate->box);
 }
 
+/* lead_from: takes the nearest free place around a point of the strip; FALSE when there is none */
+static gboolean
+lead_from (Candidate *candidate, OxPoint from, OxLabels *labels, double mm_per_m)
+{
+  static const double reaches_mm[] = { 4, 6, 8, 11, 14, 18, 23 };
+  OxTextLook look = candidate->look;
+  look.angle = 0;
+  look.align = OX_ALIGN_MIDDLE;
+  OxBox mm = text_box (&look, candidate->text);
+  for (guint i = 0; i < G_N_ELEMENTS (reaches_mm) * LEADS; i++)
+    {
+      double reach = reaches_mm[i / LEADS], angle = (i % LEADS) * 2 * G_PI / LEADS;
+      OxPoint way = { cos (angle) * reach / mm_per_m, sin (angle) * reach / mm_per_m };
+      OxLabelBox box = { ox_point_add (from, way), 0, mm };
+      OxLabelBox leader = { from, angle, { LEAD_OFF_MM, -0.2, reach - (mm.x1 - mm.x0) / 2, 0.2 } };
+      gboolean bare = leader.mm.x1 <= LEAD_OFF_MM;
+      if (!ox_labels_is_free (labels, &box) || (!bare && !ox_labels_is_free (labels, &leader)))
+        continue;
+      ox_labels_take (labels, &box);
+      if (!bare)
+        ox_labels_take (labels, &leader);
+      candidate->lead_from = from;
+      candidate->box = box;
+      candidate->look = look;
+      candidate->leads = TRUE;
+      return TRUE;
+    }
+  return FALSE;
+}
+
+static gboolean
+lead (Candidate *candidate, OxLabels *labels, double mm_per_m)
+{
+  static const double shares[] = { 0, 0.5, 0.25, 0.75 };
+  OxPoint start = candidate->box.at;
+  for (guint i = 0; candidate->may_lead && i < G_N_ELEMENTS (shares); i++)
+    if (lead_from (candidate, ox_point_add (start, ox_point_scale (candidate->slide_m, shares[i])), labels, mm_per_m))
+      return TRUE;
+  return FALSE;
+}
+
+/* place_candidate: FALSE when there is no room for it */
+static gboolean
+place_candidate (Candidate *candidate, OxLabels *labels, double mm_per_m)
+{
+  sway (candidate, labels);
+  if (fits (candidate, labels, mm_per_m))
+    ox_labels_take (labels, &candidate->box);
+  else if (!lead (candidate, labels, mm_per_m))
+    return FALSE;
+  candidate->placed = TRUE;
+  candidate->from_mm = mm_per_m;
+  return TRUE;
+}
+
 /* place_kind: texts or arrows of one field; how many of them stand now */
 static guint
 place_kind (Field field, LabelKind kind, OxLabels *labels, double mm_per_m)
@@ -238,16 +312,7 @@ place_kind (Field field, LabelKind kind, OxLabels *labels, double mm_per_m)
       Candidate *candidate = &field.candidates[i];
       if (candidate->kind != kind)
         continue;
-      if (!candidate->placed)
-        {
-          sway (candidate, labels);
-          if (!fits (candidate, labels, mm_per_m))
-            continue;
-          ox_labels_take (labels, &candidate->box);
-          candidate->placed = TRUE;
-          candidate->from_mm = mm_per_m;
-        }
-      placed++;
+      placed += candidate->placed || place_candidate (candidate, labels, mm_per_m);
     }
   return placed;
 }
@@ -343,6 +408,10 @@ take_stations (const OxPicture *picture, OxLabels *labels)
       OxLabelBox box = { picture->job->stations[i]->at, 0, { -2.5, -2.5, 2.5, 2.5 } };
       ox_labels_take (labels, &box);
     }
+  for (guint i = 0; (picture->layers & OX_FLOOR_STATIONS) && picture->plan != NULL && i < picture->plan->n_stations;
+       i++)
+    if (picture->plan->stations[i].proposed)
+      ox_labels_take (labels, &(OxLabelBox){ picture->plan->stations[i].at, 0, { -2.5, -2.5, 2.5, 2.5 } });
 }
 
 void
@@ -358,6 +427,8 @@ ox_picture_labels (const OxPicture *picture, OxLabels *labels)
       if (!candidate->placed || !ox_picture_item (picture, candidate->id, candidate->from_mm))
         continue;
       ox_picture_layer (picture, candidate->layer);
+      if (candidate->leads)
+        ox_drawing_builder_line (picture->builder, OX_STYLE_DIMENSION, candidate->lead_from, candidate->box.at);
       if (candidate->kind == LABEL_TEXT)
         ox_drawing_builder_text (picture->builder, candidate->look, candidate->box.at, candidate->text);
       else

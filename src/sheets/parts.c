@@ -132,17 +132,31 @@ ox_parts_append_lines (const OxParts *parts, guint i, const OxPlot *plot, OxDraw
     }
 }
 
+/* append_meeting: the line between part @i and the next one to the right or below, once, where either has a sheet */
+static void
+append_meeting (const OxParts *parts, const OxPlot *plot, OxDrawingBuilder *builder, guint i)
+{
+  guint column = i % parts->n_columns, row = i / parts->n_columns;
+  const OxPart *part = &parts->parts[i];
+  OxPoint low = ox_plot_to_page (plot, (OxPoint){ part->box.x0, part->box.y0 });
+  OxPoint high = ox_plot_to_page (plot, (OxPoint){ part->box.x1, part->box.y1 });
+  if (column + 1 < parts->n_columns && part->sheet + parts->parts[i + 1].sheet > 0)
+    ox_drawing_builder_line (builder, OX_STYLE_MATCH, (OxPoint){ high.x, low.y }, high);
+  if (row + 1 < parts->n_rows && part->sheet + parts->parts[i + parts->n_columns].sheet > 0)
+    ox_drawing_builder_line (builder, OX_STYLE_MATCH, low, (OxPoint){ high.x, low.y });
+}
+
 void
 ox_parts_append_grid (const OxParts *parts, const OxPlot *plot, OxDrawingBuilder *builder, OxLabels *labels)
 {
   for (guint i = 0; i < parts->n_columns * parts->n_rows; i++)
     {
       const OxPart *part = &parts->parts[i];
+      append_meeting (parts, plot, builder, i);
       if (part->sheet == 0)
         continue;
       OxPoint low = ox_plot_to_page (plot, (OxPoint){ part->box.x0, part->box.y0 });
       OxPoint high = ox_plot_to_page (plot, (OxPoint){ part->box.x1, part->box.y1 });
-      ox_drawing_builder_box (builder, OX_STYLE_MATCH, (OxBox){ low.x, low.y, high.x, high.y });
       g_autofree char *long_text = g_strdup_printf (_ ("Sheet %u"), part->sheet);
       g_autofree char *short_text = g_strdup_printf ("%u", part->sheet);
       double room = high.x - low.x - 2 * GRID_GROUND_MM;

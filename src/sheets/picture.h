@@ -13,6 +13,7 @@ typedef struct
   OxFloorLayers layers;
   double mm_per_m;        /* 0: for every scale */
   OxBox part;             /* what of the floor is to be seen; strips and labels beyond it may be left out */
+  const OxReachLines *reach; /* (nullable) */
 } OxPicture;
 
 /* ox_picture_layer: goes to the layer of that id, one of those in sheets/floor.h */
@@ -24,6 +25,10 @@ gboolean ox_picture_item (const OxPicture *picture, const char *id, double from_
 
 /* ox_picture_axis_from: mm a metre from which on the axis of a strip is drawn: all where they leave each other room, every fifth before */
 double ox_picture_axis_from (const OxStrip *strip);
+
+/* ox_picture_is_same_field: whether @b goes on with the field of @a, which comes before it in working order: the same room and kind, along
+ * the same line */
+gboolean ox_picture_is_same_field (const OxStrip *a, const OxStrip *b);
 
 void ox_picture_ground (const OxPicture *picture); /* rooms, obstacles, excluded areas, joints, outline, stations */
 void ox_picture_work (const OxPicture *picture);   /* zones, strips, edge work, moves; needs a plan */

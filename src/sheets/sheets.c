@@ -95,7 +95,9 @@ ox_sheets_new (const OxJob *job, const OxPlan *plan, const OxSheetOptions *optio
   g_array_set_clear_func (drafts, clear_draft);
   OxSheetRun run
       = { job,   plan, ox_form_new (options, job->units), options->scale, (options->which & OX_SHEET_SCHEDULE) != 0,
-          drafts };
+          drafts, NULL };
+  g_autoptr (OxReachLines) reach = options->which & OX_SHEET_CREW ? ox_reach_lines_new (plan) : NULL;
+  run.reach = reach;
   if ((options->which & OX_SHEET_SCOPE) && !ox_scope_append (&run, error))
     return NULL;
   if ((options->which & OX_SHEET_CREW) && !ox_crew_append (&run, error))

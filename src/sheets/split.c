@@ -11,7 +11,7 @@
 #define KEY_HEIGHT_MM 34.0
 #define OVERVIEW_LAYERS                                                                                                \
   (OX_FLOOR_OUTLINE | OX_FLOOR_OBSTACLES | OX_FLOOR_TO_PREPARE | OX_FLOOR_EDGE_WORK | OX_FLOOR_STATIONS                \
-   | OX_FLOOR_NAMES)
+   | OX_FLOOR_NAMES | OX_FLOOR_REACH)
 
 /* what all sheets of one split drawing share */
 typedef struct
@@ -93,7 +93,8 @@ lay_out_parts (Split *split, guint first_sheet)
   double pitch = least_pitch (run->plan);
   split->scale
       = run->asked.denominator > 0 ? run->asked : ox_scale_at_least (run->job->units, pitch * 1000 / OX_LEAST_PITCH_MM);
-  g_autoptr (OxDrawing) rough = ox_floor_picture_new_at (run->job, run->plan, OX_CREW_LAYERS, 1, NULL);
+  const OxFloorPart all = { OX_CREW_LAYERS, 1, OX_FLOOR_WHOLE, run->reach };
+  g_autoptr (OxDrawing) rough = ox_floor_picture_new_part (run->job, run->plan, &all, NULL);
   g_autoptr (GPtrArray) blocks = new_blocks ();
   OxBlock *key = ox_block_new (_ ("Key plan"), run->form.block_mm, run->form.body_mm);
   ox_block_add_drawing (key, rough, KEY_HEIGHT_MM);
@@ -116,6 +117,7 @@ append_overview (Split *split, OxDraft *draft, const OxPlot *plot, OxFlow *flow,
   ox_parts_append_grid (split->parts, plot, builder, labels);
   ox_tags_append_stations (split->run, plot, builder, labels);
   ox_tags_append_sides (split->run, plot, builder, labels);
+  ox_tags_append_reach (split->run, plot, builder, labels);
   ox_drawing_builder_item (builder, NULL, 0);
   ox_drawing_builder_layer (builder, "tables", _ ("Tables and notes"));
   (void) ox_flow_fill (flow, builder, plot->slots, plot->n_slots);
@@ -180,14 +182,14 @@ append_part (Split *split, guint i)
   OxPlot plot = split->page;
   ox_plot_set_part (&plot, split->scale, part->box);
   g_autoptr (OxLabels) labels = ox_labels_new (plot.mm_per_m);
-  for (guint k = 0; k < run->job->n_stations; k++)
-    ox_labels_take (labels, &(OxLabelBox){ run->job->stations[k]->at, 0, { -2.6, -2.6, 2.6, 2.6 } });
+  for (guint k = 0; k < run->plan->n_stations; k++)
+    ox_labels_take (labels, &(OxLabelBox){ run->plan->stations[k].at, 0, { -2.6, -2.6, 2.6, 2.6 } });
   OxDrawingBuilder *tags = ox_drawing_builder_new ();
   ox_drawing_builder_layer (tags, "match-lines", _ ("Match lines"));
   ox_parts_append_lines (split->parts, i, &plot, tags, labels);
   guint untagged = ox_crew_append_tags (run, &plot, tags, labels);
   g_autoptr (OxDrawing) beside = ox_drawing_builder_end (tags);
-  const OxFloorPart shown = { OX_CREW_LAYERS, plot.mm_per_m, part->box };
+  const OxFloorPart shown = { OX_CREW_LAYERS, plot.mm_per_m, part->box, run->reach };
   g_autoptr (OxDrawing) uncut = ox_floor_picture_new_part (run->job, run->plan, &shown, labels);
   g_autoptr (OxDrawing) floor = cut (uncut, part->box);
   g_autofree char *scale = ox_scale_text (split->scale);
@@ -196,6 +198,8 @@ append_part (Split *split, guint i)
   OxDraft *draft = ox_sheet_run_add (split->run, split->kind, description, scale);
   ox_plot_append (&plot, run, draft->builder, floor);
   ox_drawing_builder_drawing (draft->builder, beside);
+  ox_drawing_builder_layer (draft->builder, "tags", _ ("Tags"));
+  ox_tags_append_reach (run, &plot, draft->builder, labels);
   g_autoptr (GPtrArray) blocks = new_blocks ();
   g_ptr_array_add (blocks, key_block (split, i));
   g_ptr_array_add (blocks, ox_legend_new (run, floor));
@@ -223,13 +227,16 @@ ox_split_append (OxSheetRun *run, const char *kind, GError **error)
   find_homes (&split);
   OxSheetRun whole = *run;
   whole.asked = (OxScale){ 0, NULL };
-  g_autoptr (OxDrawing) floor
-      = ox_floor_picture_new_at (run->job, run->plan, OVERVIEW_LAYERS & ~OX_FLOOR_NAMES, 1, NULL);
+  const OxFloorPart all = { OVERVIEW_LAYERS & ~OX_FLOOR_NAMES, 1, OX_FLOOR_WHOLE, run->reach };
+  g_autoptr (OxDrawing) floor = ox_floor_picture_new_part (run->job, run->plan, &all, NULL);
   g_autoptr (GPtrArray) blocks = overview_blocks (run, floor);
   OxFlow flow = { blocks, 0, 0, FALSE };
   OxPlot plot;
   if (!ox_plot_new (&whole, &flow, OVERVIEW_AROUND_MM, &plot, error))
     return FALSE;
+  OxFlow trial = flow;
+  if (!ox_flow_fill (&trial, NULL, plot.slots, plot.n_slots))
+    ox_plot_use_below (&plot, run, OVERVIEW_AROUND_MM);
   g_autofree char *scale = ox_scale_text (plot.scale);
   append_overview (&split, ox_sheet_run_add (run, kind, description, scale), &plot, &flow, floor);
   for (guint i = 0; i < split.parts->n_columns * split.parts->n_rows; i++)

@@ -11,6 +11,7 @@
 #define SIDE_OFFSET_MM 2.6
 #define DIRECTIONS 16
 #define DOT_MM 0.8
+#define OFF_DOT_MM 1.5 /* leaders from dots that are close together may touch there */
 #define LEAST_SHOWN_M2 0.01
 
 static const double reaches_mm[] = { 6, 8, 11, 14, 18, 23, 29 };
@@ -66,7 +67,7 @@ lay_tag (const Tagger *tagger, OxPoint from, double angle, double reach, double 
   double x = tag.align == OX_ALIGN_START ? 0 : tag.align == OX_ALIGN_END ? -w : -w / 2;
   tag.box = (OxLabelBox){ to_metres (tagger, tag.to), 0, { x - 0.4, -h, x + w + 0.4, h } };
   /* The leader's own place ends short of the tag, which would block it otherwise, and begins off its dot. */
-  tag.leader = (OxLabelBox){ to_metres (tagger, from), angle, { 0, -0.3, reach - h, 0.3 } };
+  tag.leader = (OxLabelBox){ to_metres (tagger, from), angle, { OFF_DOT_MM, -0.3, MAX (reach - h, OFF_DOT_MM), 0.3 } };
   return tag;
 }
 
@@ -154,7 +155,7 @@ append_edge (const Tagger *tagger, const OxEdge *edge)
   ox_drawing_builder_item (tagger->builder, edge->id, 0);
   return try_leaders (tagger, from, text, TRUE, G_N_ELEMENTS (reaches_mm))
          || try_leaders (tagger, from, edge->id, TRUE, G_N_ELEMENTS (reaches_mm))
-         || try_leaders (tagger, from, edge->id, FALSE, 3);
+         || try_leaders (tagger, from, edge->id, FALSE, G_N_ELEMENTS (reaches_mm));
 }
 
 guint
@@ -181,6 +182,13 @@ typedef struct
   const char *text;
   double angle;
 } Along;
+
+/* readable_angle: turned round where the text would be upside down: from below or from the right */
+static double
+readable_angle (double angle)
+{
+  return angle > G_PI / 2 + 1e-9 || angle <= -G_PI / 2 + 1e-9 ? remainder (angle + G_PI, 2 * G_PI) : angle;
+}
 
 /* append_at: FALSE when the place is taken */
 static gboolean
@@ -211,10 +219,7 @@ append_along (const Tagger *tagger, const OxRoom *room, guint side, OxStyle styl
   if (ox_text_width (text, tagger->run->form.body_mm, TRUE) > length)
     return FALSE;
   OxPoint out = { -along_side.y / length * sign * SIDE_OFFSET_MM, along_side.x / length * sign * SIDE_OFFSET_MM };
-  double angle = atan2 (along_side.y, along_side.x);
-  if (angle > G_PI / 2 + 1e-9 || angle <= -G_PI / 2 + 1e-9)
-    angle = remainder (angle + G_PI, 2 * G_PI);
-  const Along along = { style, text, angle };
+  const Along along = { style, text, readable_angle (atan2 (along_side.y, along_side.x)) };
   static const double shares[] = { 0.5, 0.35, 0.65, 0.2, 0.8 };
   for (guint i = 0; i < G_N_ELEMENTS (shares); i++)
     {
@@ -234,6 +239,16 @@ side_middle (const Tagger *tagger, const OxRoom *room, guint side)
   return ox_plot_to_page (tagger->plot, ox_point_scale (ox_point_add (a, b), 0.5));
 }
 
+/* chalk_text: what to measure from this wall; (transfer full) */
+static char *
+chalk_text (const OxSheetRun *run, const OxChalk *chalk)
+{
+  g_autofree char *first = ox_units_length_text (run->job->units, chalk->first_distance, TRUE);
+  g_autofree char *spacing = ox_units_length_text (run->job->units, chalk->spacing, TRUE);
+  return chalk->lanes > 1 ? g_strdup_printf (_ ("base wall: lane 1 at %s, then every %s"), first, spacing)
+                          : g_strdup_printf (_ ("base wall: lane 1 at %s"), first);
+}
+
 void
 ox_tags_append_sides (const OxSheetRun *run, const OxPlot *plot, OxDrawingBuilder *builder, OxLabels *labels)
 {
@@ -243,7 +258,9 @@ ox_tags_append_sides (const OxSheetRun *run, const OxPlot *plot, OxDrawingBuilde
       const OxChalk *chalk = &run->plan->chalks[i];
       ox_drawing_builder_item (builder, run->job->rooms[chalk->room]->id, 0);
       const OxRoom *room = run->job->rooms[chalk->room];
-      if (!append_along (&tagger, room, chalk->base_side, OX_STYLE_CHALK, _ ("base wall")))
+      g_autofree char *full = chalk_text (run, chalk);
+      if (!append_along (&tagger, room, chalk->base_side, OX_STYLE_CHALK, full)
+          && !append_along (&tagger, room, chalk->base_side, OX_STYLE_CHALK, _ ("base wall")))
         (void) try_leaders (&tagger, side_middle (&tagger, room, chalk->base_side), _ ("base wall"), FALSE,
                             G_N_ELEMENTS (reaches_mm));
     }
@@ -263,11 +280,46 @@ ox_tags_append_sides (const OxSheetRun *run, const OxPlot *plot, OxDrawingBuilde
   ox_drawing_builder_item (builder, NULL, 0);
 }
 
+void
+ox_tags_append_pits (const OxSheetRun *run, const OxPlot *plot, OxDrawingBuilder *builder, OxLabels *labels)
+{
+  const Tagger tagger = { run, plot, builder, labels };
+  const OxJob *job = run->job;
+  for (guint i = 0; i < job->n_obstacles; i++)
+    {
+      const OxObstacle *pit = job->obstacles[i];
+      OxPoint at;
+      if (pit->kind != OX_OBSTACLE_PIT)
+        continue;
+      g_autoptr (OxRegion) region = ox_region_new_ring (pit->shape.ring);
+      if (!shown_point (&tagger, region, &at))
+        continue;
+      g_autofree char *back = ox_units_length_text (job->units, pit->keep_back, TRUE);
+      g_autofree char *text
+          = pit->keep_back > 0 ? g_strdup_printf (_ ("PIT: keep %s back"), back) : g_strdup (_ ("PIT"));
+      ox_drawing_builder_item (builder, pit->id, 0);
+      (void) try_leaders (&tagger, ox_plot_to_page (plot, at), text, FALSE, G_N_ELEMENTS (reaches_mm));
+    }
+  ox_drawing_builder_item (builder, NULL, 0);
+}
+
+/* a station of the job, or a place proposed for one */
+typedef struct
+{
+  const char *id, *name;
+  OxPoint at;
+  gboolean proposed;
+} Named;
+
 /* append_station: the name to the right of its mark, or to the left, above or below, whichever is free first */
 static void
-append_station (const Tagger *tagger, OxPoint metres, OxPoint at, const char *name)
+append_station (const Tagger *tagger, const Named *station)
 {
-  double body = tagger->run->form.body_mm, w = ox_text_width (name, body, TRUE), h = body / 2 + 0.9;
+  OxPoint at = station->at, to = station->at;
+  if (!ox_clip_line (&at, &to, tagger->plot->shown))
+    return;
+  at = ox_plot_to_page (tagger->plot, station->at);
+  double body = tagger->run->form.body_mm, w = ox_text_width (station->name, body, TRUE), h = body / 2 + 0.9;
   const struct
   {
     OxPoint at;
@@ -277,33 +329,87 @@ append_station (const Tagger *tagger, OxPoint metres, OxPoint at, const char *na
                  { { -3.4, 0 }, OX_ALIGN_END, { -4 - w, -h, -2.6, h } },
                  { { 0, 4.6 }, OX_ALIGN_MIDDLE, { -w / 2 - 0.6, 4.6 - h, w / 2 + 0.6, 4.6 + h } },
                  { { 0, -4.6 }, OX_ALIGN_MIDDLE, { -w / 2 - 0.6, -4.6 - h, w / 2 + 0.6, -4.6 + h } } };
-  ox_labels_take (tagger->labels, &(OxLabelBox){ metres, 0, { -2.6, -2.6, 2.6, 2.6 } });
+  ox_drawing_builder_item (tagger->builder, station->id, 0);
   for (guint i = 0; i < G_N_ELEMENTS (places); i++)
     {
-      OxLabelBox box = { metres, 0, places[i].mm };
+      OxLabelBox box = { station->at, 0, places[i].mm };
       if (!ox_labels_is_free (tagger->labels, &box))
         continue;
       ox_labels_take (tagger->labels, &box);
-      OxTextLook look = { OX_STYLE_STATION, body, 0, places[i].align, TRUE, TRUE, 0.5, FALSE };
-      ox_drawing_builder_text (tagger->builder, look, ox_point_add (at, places[i].at), name);
+      OxStyle style = station->proposed ? OX_STYLE_PROPOSED : OX_STYLE_STATION;
+      OxTextLook look = { style, body, 0, places[i].align, TRUE, !station->proposed, 0.5, FALSE };
+      ox_drawing_builder_text (tagger->builder, look, ox_point_add (at, places[i].at), station->name);
       return;
     }
+}
+
+static const char *
+station_name (const OxJob *job, const char *id)
+{
+  for (guint i = 0; i < job->n_stations; i++)
+    if (g_str_equal (job->stations[i]->id, id) && job->stations[i]->name[0] != '\0')
+      return job->stations[i]->name;
+  return id;
+}
+
+/* append_on_line: a text on a line, where it first has room on this page; FALSE when there is none */
+static gboolean
+append_on_line (const Tagger *tagger, const GArray *line, const char *text)
+{
+  static const double shares[] = { 0.5, 0.35, 0.65, 0.2, 0.8, 0.1, 0.9 };
+  double body = tagger->run->form.body_mm, w = ox_text_width (text, body, TRUE) / 2 + 1, h = body * 0.8;
+  for (guint i = 0; i < G_N_ELEMENTS (shares); i++)
+    {
+      guint k = (guint) (shares[i] * (line->len - 1));
+      OxPoint a = g_array_index (line, OxPoint, k > 0 ? k - 1 : 0), at = g_array_index (line, OxPoint, k);
+      OxPoint b = g_array_index (line, OxPoint, MIN (k + 1, line->len - 1)), from = at, to = at;
+      OxLabelBox box = { at, readable_angle (atan2 (b.y - a.y, b.x - a.x)), { -w, -h, w, h } };
+      if (!ox_clip_line (&from, &to, tagger->plot->shown) || !ox_labels_is_free (tagger->labels, &box))
+        continue;
+      ox_labels_take (tagger->labels, &box);
+      OxTextLook look = { OX_STYLE_STATION, body, box.angle, OX_ALIGN_MIDDLE, TRUE, FALSE, 0.4, FALSE };
+      ox_drawing_builder_text (tagger->builder, look, ox_plot_to_page (tagger->plot, at), text);
+      return TRUE;
+    }
+  return FALSE;
+}
+
+void
+ox_tags_append_reach (const OxSheetRun *run, const OxPlot *plot, OxDrawingBuilder *builder, OxLabels *labels)
+{
+  const Tagger tagger = { run, plot, builder, labels };
+  const OxReachLines *reach = run->reach;
+  guint named = G_MAXUINT;
+  for (guint i = 0; reach != NULL && i < reach->n; i++)
+    {
+      const OxPlanStation *station = &run->plan->stations[reach->lines[i].station];
+      if (reach->lines[i].station == named)
+        continue;
+      g_autofree char *text = g_strdup_printf (_ ("reach of %s"), station_name (run->job, station->id));
+      ox_drawing_builder_item (builder, station->id, 0);
+      if (append_on_line (&tagger, reach->lines[i].points, text))
+        named = reach->lines[i].station;
+    }
+  ox_drawing_builder_item (builder, NULL, 0);
 }
 
 void
 ox_tags_append_stations (const OxSheetRun *run, const OxPlot *plot, OxDrawingBuilder *builder, OxLabels *labels)
 {
   const Tagger tagger = { run, plot, builder, labels };
-  for (guint i = 0; i < run->job->n_stations; i++)
+  const OxJob *job = run->job;
+  const OxPlan *plan = run->plan;
+  for (guint i = 0; i < plan->n_stations; i++)
+    ox_labels_take (labels, &(OxLabelBox){ plan->stations[i].at, 0, { -2.6, -2.6, 2.6, 2.6 } });
+  for (guint i = 0; i < job->n_stations; i++)
+    append_station (&tagger, &(Named){ job->stations[i]->id, station_name (job, job->stations[i]->id),
+                                       job->stations[i]->at, FALSE });
+  for (guint i = 0; i < plan->n_stations; i++)
     {
-      const OxStation *station = run->job->stations[i];
-      OxPoint a = station->at, b = station->at;
-      if (!ox_clip_line (&a, &b, plot->shown))
-        continue;
-      OxPoint at = ox_plot_to_page (plot, station->at);
-      const char *name = station->name[0] != '\0' ? station->name : station->id;
-      ox_drawing_builder_item (builder, station->id, 0);
-      append_station (&tagger, station->at, at, name);
+      const OxPlanStation *station = &plan->stations[i];
+      g_autofree char *name = g_strdup_printf (_ ("%s, proposed"), station->id);
+      if (station->proposed)
+        append_station (&tagger, &(Named){ station->id, name, station->at, TRUE });
     }
   ox_drawing_builder_item (builder, NULL, 0);
 }

@@ -10,10 +10,16 @@ G_BEGIN_DECLS
  * Returns: how many areas had no room for a tag; they are listed in the schedule only */
 guint ox_tags_append_edges (const OxSheetRun *run, const OxPlot *plot, OxDrawingBuilder *builder, OxLabels *labels);
 
-/* ox_tags_append_sides: drops with what to keep back, and the base walls of the chalk lines, along the sides of the rooms */
+/* ox_tags_append_pits: each pit with what to keep back from it */
+void ox_tags_append_pits (const OxSheetRun *run, const OxPlot *plot, OxDrawingBuilder *builder, OxLabels *labels);
+
+/* ox_tags_append_sides: drops with what to keep back, and the base walls with what to measure from them */
 void ox_tags_append_sides (const OxSheetRun *run, const OxPlot *plot, OxDrawingBuilder *builder, OxLabels *labels);
 
-/* ox_tags_append_stations: names of the stations beside them */
+/* ox_tags_append_stations: names of the stations and of the places proposed for further ones beside them */
 void ox_tags_append_stations (const OxSheetRun *run, const OxPlot *plot, OxDrawingBuilder *builder, OxLabels *labels);
+
+/* ox_tags_append_reach: once on the lines of each station whose reach ends there; where the numbers of the strips leave room */
+void ox_tags_append_reach (const OxSheetRun *run, const OxPlot *plot, OxDrawingBuilder *builder, OxLabels *labels);
 
 G_END_DECLS

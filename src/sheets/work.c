@@ -31,6 +31,13 @@ ox_picture_axis_from (const OxStrip *strip)
   return pitch_mm / (strip->width * PITCH_SHARE);
 }
 
+gboolean
+ox_picture_is_same_field (const OxStrip *a, const OxStrip *b)
+{
+  double turn = fabs (remainder (a->heading - b->heading, G_PI));
+  return a->room == b->room && a->kind == b->kind && turn < 1e-3;
+}
+
 static gboolean
 is_in_part (const OxPicture *picture, const OxStrip *strip)
 {
@@ -39,6 +46,24 @@ is_in_part (const OxPicture *picture, const OxStrip *strip)
   ox_box_add (&box, strip->b);
   return box.x0 - strip->width <= picture->part.x1 && box.x1 + strip->width >= picture->part.x0
          && box.y0 - strip->width <= picture->part.y1 && box.y1 + strip->width >= picture->part.y0;
+}
+
+/* append_flagged: a hatch over the strips that are out of reach */
+static void
+append_flagged (const OxPicture *picture, double blast_length)
+{
+  ox_picture_layer (picture, "out-of-reach");
+  for (guint i = 0; i < picture->plan->n_strips; i++)
+    {
+      const OxStrip *strip = &picture->plan->strips[i];
+      if (!strip->out_of_reach || !is_in_part (picture, strip))
+        continue;
+      g_autofree char *id = strip_id (strip);
+      OxPoint corners[4];
+      ox_strip_corners (strip, blast_length, corners);
+      ox_picture_item (picture, id, 0);
+      ox_drawing_builder_polygon (picture->builder, OX_STYLE_OUT_OF_REACH, corners, 4);
+    }
 }
 
 static void
@@ -57,6 +82,7 @@ append_strips (const OxPicture *picture)
       ox_picture_item (picture, id, 0);
       ox_drawing_builder_polygon (picture->builder, strip_style (&plan->strips[i]), corners, 4);
     }
+  append_flagged (picture, blast_length);
   ox_picture_layer (picture, "directions");
   for (guint i = 0; i < plan->n_strips; i++)
     {
@@ -109,6 +135,21 @@ append_moves (const OxPicture *picture)
     }
 }
 
+static void
+append_reach (const OxPicture *picture)
+{
+  ox_picture_layer (picture, "reach");
+  for (guint i = 0; i < picture->reach->n; i++)
+    {
+      const OxPlanStation *station = &picture->plan->stations[picture->reach->lines[i].station];
+      const GArray *points = picture->reach->lines[i].points;
+      ox_picture_item (picture, station->id, 0);
+      ox_drawing_builder_polyline (picture->builder,
+                                   station->kind == OX_STATION_COLLECTOR ? OX_STYLE_HOSE_REACH : OX_STYLE_CORD_REACH,
+                                   (const OxPoint *) (const void *) points->data, points->len);
+    }
+}
+
 void
 ox_picture_work (const OxPicture *picture)
 {
@@ -127,4 +168,6 @@ ox_picture_work (const OxPicture *picture)
     append_edge_work (picture);
   if (layers & (OX_FLOOR_MOVES | OX_FLOOR_WALKS))
     append_moves (picture);
+  if ((layers & OX_FLOOR_REACH) && picture->reach != NULL)
+    append_reach (picture);
 }

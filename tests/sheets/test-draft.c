@@ -75,7 +75,9 @@ run_on (const OxJob *job, const OxPlan *plan, const char *paper, double denomina
 {
   OxSheetOptions options = OX_SHEET_OPTIONS_INIT;
   options.paper = ox_paper_find (paper);
-  return (OxSheetRun){ job, plan, ox_form_new (&options, job->units), { denominator, NULL }, FALSE, NULL };
+  return (OxSheetRun){
+    .job = job, .plan = plan, .form = ox_form_new (&options, job->units), .asked = { denominator, NULL }
+  };
 }
 
 static void
@@ -101,6 +103,38 @@ test_the_floor_stands_in_its_area (void)
       for (guint k = 0; k < plot.n_slots; k++)
         g_assert_true (plot.slots[k].x >= plot.area.x1 || plot.slots[k].top <= plot.area.y0);
     }
+}
+
+/* A hall lower than the page leaves room below it: for columns that meet neither floor, scale bar nor each other. */
+static void
+test_room_below_the_floor_is_used (void)
+{
+  g_autoptr (OxJob) job = ox_test_hall (OX_UNITS_METRES);
+  g_autoptr (GPtrArray) none = g_ptr_array_new ();
+  OxSheetRun run = run_on (job, NULL, "A3", 100);
+  OxPlot plot;
+  g_assert_true (ox_plot_new (&run, &(OxFlow){ none, 0, 0, FALSE }, 20, &plot, NULL));
+  g_assert_cmpuint (plot.n_slots, ==, 1);
+  ox_plot_use_below (&plot, &run, 20);
+  g_assert_cmpuint (plot.n_slots, ==, 4);
+  OxBox floor = ox_job_box (job);
+  OxPoint low = ox_plot_to_page (&plot, (OxPoint){ floor.x0, floor.y0 }),
+          high = ox_plot_to_page (&plot, (OxPoint){ floor.x1, floor.y1 });
+  ox_test_near (high.y, plot.area.y1 - 20, 1e-6);
+  for (guint i = 1; i < plot.n_slots; i++)
+    {
+      g_assert_cmpfloat (plot.slots[i].top, <=, low.y - 20 + 1e-6);
+      g_assert_cmpfloat (plot.slots[i].bottom, >=, plot.area.y0 + 17);
+      g_assert_cmpfloat (plot.slots[i].x, >, plot.area.x0);
+      double right = i + 1 < plot.n_slots ? plot.slots[i + 1].x : plot.area.x1;
+      g_assert_cmpfloat (plot.slots[i].x + run.form.block_mm, <, right - 2);
+    }
+  /* Upright paper has its blocks below anyway. */
+  run = run_on (job, NULL, "A4", 0);
+  g_assert_true (ox_plot_new (&run, &(OxFlow){ none, 0, 0, FALSE }, 20, &plot, NULL));
+  guint before = plot.n_slots;
+  ox_plot_use_below (&plot, &run, 20);
+  g_assert_cmpuint (plot.n_slots, ==, before);
 }
 
 static void
@@ -133,5 +167,6 @@ main (int argc, char **argv)
   g_test_add_func ("/draft/foot", test_the_foot_stays_on_the_first_page);
   g_test_add_func ("/draft/plot", test_the_floor_stands_in_its_area);
   g_test_add_func ("/draft/too-large", test_a_scale_that_is_too_large_is_refused);
+  g_test_add_func ("/draft/below", test_room_below_the_floor_is_used);
   return g_test_run ();
 }

@@ -10,7 +10,7 @@ static OxDrawing *
 legend_of (const OxJob *job, const OxPlan *plan, OxFloorLayers layers)
 {
   OxSheetOptions options = OX_SHEET_OPTIONS_INIT;
-  OxSheetRun run = { job, plan, ox_form_new (&options, job->units), { 0, NULL }, FALSE, NULL };
+  OxSheetRun run = { .job = job, .plan = plan, .form = ox_form_new (&options, job->units) };
   g_autoptr (OxDrawing) floor = ox_floor_picture_new_at (job, plan, layers, 10, NULL);
   g_autoptr (OxBlock) legend = ox_legend_new (&run, floor);
   OxDrawingBuilder *builder = ox_drawing_builder_new ();

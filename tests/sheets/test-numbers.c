@@ -3,6 +3,7 @@
  */
 #include "sheets/floor.h"
 #include "sheets/hall.h"
+#include "support/floors.h"
 #include "support/ox-test.h"
 
 static void
@@ -86,6 +87,44 @@ test_numbers_stand_at_the_start_and_arrows_at_the_stop (void)
   g_assert_cmpuint (arrows, >, plan->n_strips / 2);
 }
 
+#define CREW                                                                                                           \
+  (OX_FLOOR_OUTLINE | OX_FLOOR_OBSTACLES | OX_FLOOR_STRIPS | OX_FLOOR_NUMBERS | OX_FLOOR_STATIONS | OX_FLOOR_NAMES)
+
+static gboolean
+has_number (const OxDrawing *drawing, guint order)
+{
+  g_autofree char *number = g_strdup_printf ("%u", order);
+  for (guint i = 0; i < drawing->n_elements; i++)
+    if (drawing->elements[i].kind == OX_ELEMENT_TEXT && g_str_equal (drawing->elements[i].text.text, number))
+      return TRUE;
+  return FALSE;
+}
+
+/* Where strips of another room, kind or direction follow, a crew must find the last of the one and the first of the
+ * other. */
+static void
+test_ends_of_fields_are_labelled (void)
+{
+  for (guint seed = 0; seed < 40; seed++)
+    {
+      g_autoptr (OxJob) job = seed == 0 ? ox_test_hall (OX_UNITS_METRES) : ox_test_floor_random (seed);
+      g_autoptr (GError) error = NULL;
+      g_autoptr (OxPlan) plan = ox_plan_new (job, NULL, &error);
+      g_assert_no_error (error);
+      g_autoptr (OxDrawing) drawing = ox_floor_picture_new_at (job, plan, CREW, 10, NULL);
+      ox_test_no_texts_overlap (drawing, 10);
+      for (guint i = 1; i < plan->n_strips; i++)
+        {
+          const OxStrip *a = &plan->strips[i - 1], *b = &plan->strips[i];
+          double turn = fabs (remainder (a->heading - b->heading, G_PI));
+          if (a->room == b->room && a->kind == b->kind && turn < 1e-3)
+            continue;
+          g_test_message ("floor %u, %s: strips %u, %u", seed, ox_test_floor_kind (seed), a->order, b->order);
+          g_assert_true (has_number (drawing, a->order) && has_number (drawing, b->order));
+        }
+    }
+}
+
 static void
 test_labels_keep_off_what_stands_already (void)
 {
@@ -108,5 +147,6 @@ main (int argc, char **argv)
   g_test_add_func ("/numbers/one-scale", test_one_scale_shows_what_every_scale_shows_there);
   g_test_add_func ("/numbers/places", test_numbers_stand_at_the_start_and_arrows_at_the_stop);
   g_test_add_func ("/numbers/taken", test_labels_keep_off_what_stands_already);
+  g_test_add_func ("/numbers/ends", test_ends_of_fields_are_labelled);
   return g_test_run ();
 }

@@ -23,7 +23,7 @@ set_up (Fixture *fixture, gconstpointer paper)
   fixture->job = ox_test_hall (OX_UNITS_METRES);
   fixture->plan = ox_test_plan (fixture->job);
   fixture->run
-      = (OxSheetRun){ fixture->job, fixture->plan, ox_form_new (&options, OX_UNITS_METRES), { 0, NULL }, FALSE, NULL };
+      = (OxSheetRun){ .job = fixture->job, .plan = fixture->plan, .form = ox_form_new (&options, OX_UNITS_METRES) };
   g_autoptr (GPtrArray) none = g_ptr_array_new ();
   g_assert_true (ox_plot_new (&fixture->run, &(OxFlow){ none, 0, 0, FALSE }, 22, &fixture->plot, NULL));
   fixture->labels = ox_labels_new (fixture->plot.mm_per_m);
@@ -113,9 +113,31 @@ test_drops_base_walls_and_stations_are_named (Fixture *fixture, gconstpointer pa
   const OxElement *drop = ox_test_find_text (drawing, "0.60 m");
   g_assert_nonnull (drop);
   g_assert_cmpint (drop->style, ==, OX_STYLE_DROP);
-  g_assert_nonnull (ox_test_find_text (drawing, "base wall"));
+  g_assert_nonnull (ox_test_find_text (drawing, "base wall: lane 1 at"));
   g_assert_nonnull (ox_test_find_text (drawing, "Collector"));
   g_assert_nonnull (ox_test_find_text (drawing, "Socket"));
+}
+
+static void
+test_pits_and_the_ends_of_hoses_are_told (Fixture *fixture, gconstpointer paper)
+{
+  (void) paper;
+  OxDrawingBuilder *builder = ox_drawing_builder_new ();
+  OxReachLine line = { 0, g_array_new (FALSE, FALSE, sizeof (OxPoint)) };
+  const OxPoint across[] = { { 2, 1 }, { 5, 3 }, { 9, 6 } };
+  g_array_append_vals (line.points, across, G_N_ELEMENTS (across));
+  const OxReachLines reach = { 1, &line };
+  fixture->run.reach = &reach;
+  ox_tags_append_pits (&fixture->run, &fixture->plot, builder, fixture->labels);
+  ox_tags_append_reach (&fixture->run, &fixture->plot, builder, fixture->labels);
+  g_autoptr (OxDrawing) drawing = ox_drawing_builder_end (builder);
+  g_array_unref (line.points);
+  g_assert_nonnull (ox_test_find_text (drawing, "PIT: keep 0.30 m back"));
+  const OxElement *told = ox_test_find_text (drawing, "reach of Collector");
+  g_assert_nonnull (told);
+  OxPoint at = ox_plot_to_page (&fixture->plot, (OxPoint){ 5, 3 });
+  ox_test_near (told->text.at.x, at.x, 1e-6);
+  ox_test_near (told->text.at.y, at.y, 1e-6);
 }
 
 #define ADD(name, paper, function) g_test_add ("/tags/" name "/" paper, Fixture, paper, set_up, function, tear_down)
@@ -130,5 +152,6 @@ main (int argc, char **argv)
   ADD ("area", "A3", test_tags_stay_in_the_drawing_area);
   ADD ("leaders", "A3", test_leaders_point_into_their_area);
   ADD ("names", "A3", test_drops_base_walls_and_stations_are_named);
+  ADD ("pits", "A3", test_pits_and_the_ends_of_hoses_are_told);
   return g_test_run ();
 }
