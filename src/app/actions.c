@@ -47,6 +47,7 @@ static const OxActionRow rows[] = {
   { "win.stop-planning", NULL, N_("_Stop Planning"), N_("Stops the plan that is under way."), { NULL }, FALSE, OX_GROUP_VIEW, OX_NEEDS_PLANNING },
 
   { "win.wear-parts", NULL, N_("_Wear Parts…"), N_("Parts to be checked, after how many hours, and the hours run."), { NULL }, FALSE, OX_GROUP_FORMS, 0 },
+  { "win.patches", NULL, N_("_Test Patches…"), N_("What was tried on this floor, and the speed for a wanted depth."), { NULL }, FALSE, OX_GROUP_FORMS, 0 },
   { "win.calendar", NULL, N_("_Calendar…"), N_("Working days, shift, breaks, set-up, and machines that work together."), { NULL }, FALSE, OX_GROUP_FORMS, 0 },
   { "win.costs", NULL, N_("C_osts…"), N_("Currency, rates of cost and contingency."), { NULL }, FALSE, OX_GROUP_FORMS, 0 },
 
@@ -168,7 +169,7 @@ static const struct
   { N_ ("_Edit"), { "win.select-all", "win.select-none", "win.duplicate", "win.delete", NULL } },
   { N_ ("_Floor"), { "win.tape-sheet", "win.repeat", NULL } },
   { N_ ("_Floor"), { "win.mirror::", "win.turn::", NULL } },
-  { N_ ("_Machine"), { "win.wear-parts", NULL } },
+  { N_ ("_Machine"), { "win.patches", "win.wear-parts", NULL } },
   { N_ ("_Plan"), { "win.calendar", "win.costs", NULL } },
   { N_ ("_Sheets"), { "win.export-pdf", "win.export-svg", "win.print", NULL } },
   { N_ ("Sho_w"), { "win.show-", NULL } },

@@ -5,6 +5,7 @@
 
 #include "app/dialogs/calendar.h"
 #include "app/dialogs/costs.h"
+#include "app/dialogs/patches.h"
 #include "app/dialogs/wear-parts.h"
 
 static void
@@ -17,6 +18,7 @@ open_cb (GSimpleAction *action, GVariant *value, gpointer data)
   } forms[] = {
     { "calendar", ox_calendar_open },
     { "costs", ox_costs_open },
+    { "patches", ox_patches_open },
     { "wear-parts", ox_wear_parts_open },
   };
 
@@ -32,6 +34,7 @@ ox_window_add_form_actions (OxWindow *self)
   static const GActionEntry entries[] = {
     { .name = "calendar", .activate = open_cb },
     { .name = "costs", .activate = open_cb },
+    { .name = "patches", .activate = open_cb },
     { .name = "wear-parts", .activate = open_cb },
   };
 

@@ -4,6 +4,7 @@
 #include "base/words.h"
 #include "estimate/basis.h"
 #include "estimate/figures-private.h"
+#include "estimate/patches.h"
 #include "trade/abrasive.h"
 #include "trade/dust.h"
 #include "trade/profile.h"
@@ -183,17 +184,6 @@ add_asked (OxEstimate *self, const OxRoom *room)
                                         hand) });
 }
 
-/* Depth of a test patch: measured, or by the sand patch; 0 when neither. */
-static double
-patch_depth (const OxPatch *patch)
-{
-  if (patch->depth_mm > 0)
-    return patch->depth_mm;
-  return patch->volume_ml > 0 && patch->n_diameters > 0
-             ? ox_profile_texture_depth (patch->volume_ml, patch->diameters_mm, patch->n_diameters)
-             : 0;
-}
-
 /* The depth wanted is the one read where a patch came out at @csp: geometric mean of those; 0 when there is none. */
 static double
 wanted_depth (const OxPatches *patches, int csp)
@@ -201,9 +191,9 @@ wanted_depth (const OxPatches *patches, int csp)
   double logs = 0;
   guint n = 0;
   for (guint i = 0; i < patches->n; i++)
-    if ((int) patches->items[i].csp == csp && patch_depth (&patches->items[i]) > 0)
+    if ((int) patches->items[i].csp == csp && ox_patch_depth (&patches->items[i]) > 0)
       {
-        logs += log (patch_depth (&patches->items[i]));
+        logs += log (ox_patch_depth (&patches->items[i]));
         n++;
       }
   return n > 0 ? exp (logs / n) : 0;
@@ -235,16 +225,12 @@ static void
 add_patches (OxEstimate *self)
 {
   const OxPatches *patches = self->plan->job->patches;
-  g_autoptr (GArray) tried = g_array_new (FALSE, FALSE, sizeof (OxTestPatch));
   OxProfileFit fit;
+  guint n;
   int low, high;
-  for (guint i = 0; i < patches->n; i++)
-    if (patch_depth (&patches->items[i]) > 0)
-      g_array_append_val (tried,
-                          ((OxTestPatch){ patches->items[i].speed_m_per_min, patch_depth (&patches->items[i]) }));
-  if (ox_profile_fit ((const OxTestPatch *) (gpointer) tried->data, tried->len, &fit) != OX_FIT_GOOD)
+  if (ox_patches_fit (patches, &fit, &n) != OX_FIT_GOOD)
     return;
-  add_depth (self, &fit, tried->len);
+  add_depth (self, &fit, n);
   for (guint i = 0; i < self->plan->job->n_rooms; i++)
     {
       const OxRoom *room = self->plan->job->rooms[i];

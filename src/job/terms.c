@@ -66,6 +66,27 @@ ox_patches_unref (const OxPatches *patches)
   g_atomic_rc_box_release_full ((gpointer) patches, patches_clear);
 }
 
+static gboolean
+patch_equal (const OxPatch *a, const OxPatch *b)
+{
+  gboolean same = g_str_equal (a->id, b->id) && g_str_equal (a->date, b->date) && g_str_equal (a->note, b->note)
+                  && a->speed_m_per_min == b->speed_m_per_min && a->flow_kg_min == b->flow_kg_min
+                  && a->depth_mm == b->depth_mm && a->csp == b->csp && a->volume_ml == b->volume_ml
+                  && a->n_diameters == b->n_diameters;
+  for (guint i = 0; same && i < a->n_diameters; i++)
+    same = a->diameters_mm[i] == b->diameters_mm[i];
+  return same;
+}
+
+gboolean
+ox_patches_equal (const OxPatches *a, const OxPatches *b)
+{
+  gboolean same = a->n == b->n;
+  for (guint i = 0; same && i < a->n; i++)
+    same = patch_equal (&a->items[i], &b->items[i]);
+  return same;
+}
+
 OxCalendar *
 ox_calendar_new (const OxCalendar *calendar)
 {

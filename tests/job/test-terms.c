@@ -30,6 +30,14 @@ test_equal (void)
   OxCostRate rates[] = { { OX_COST_FIXED, NULL, (char *) "1" }, { OX_COST_FIXED, NULL, (char *) "2" } };
   g_autoptr (OxCosts) one = ox_costs_new (&(OxCosts){ .n = 1, .rates = rates });
   g_autoptr (OxCosts) two = ox_costs_new (&(OxCosts){ .n = 1, .rates = rates + 1 });
+  OxPatch items[] = { { .id = (char *) "P1", .n_diameters = 2, .diameters_mm = { 196, 204 } } };
+  g_autoptr (OxPatches) patches = ox_patches_new (&(OxPatches){ 1, items });
+  items[0].diameters_mm[1] = 205;
+  g_autoptr (OxPatches) others = ox_patches_new (&(OxPatches){ 1, items });
+  g_autoptr (OxPatches) none = ox_patches_new (&(OxPatches){ 0, items });
+  g_assert_true (ox_patches_equal (patches, patches));
+  g_assert_false (ox_patches_equal (patches, others));
+  g_assert_false (ox_patches_equal (patches, none));
   g_assert_true (ox_costs_equal (one, one));
   g_assert_false (ox_costs_equal (one, two));
 }
