@@ -60,11 +60,11 @@ test_speed (void)
 
   g_assert_true (says (GTK_WIDGET (form), "No patch has a depth yet"));
   press (form, "Add Patch");
-  fill (form, "Walking speed, m/min", "3");
+  fill (form, "Travel speed, m/min", "3");
   fill (form, "Depth measured, mm", "0.6");
   g_assert_true (says (GTK_WIDGET (form), "1 patch, 3.0 to 3.0 m/min; too few"));
   press (form, "Add Patch");
-  fill (form, "Walking speed, m/min", "6");
+  fill (form, "Travel speed, m/min", "6");
   fill (form, "Depth measured, mm", "0,3");
   fill (form, "Depth wanted, mm", "0.9");
   g_assert_true (says (GTK_WIDGET (form), "0.90 mm: walk at 2.0 m/min, which was not tried"));
@@ -132,7 +132,7 @@ test_refuses (void)
   {
     const char *field, *wrong, *said, *right;
   } rows[] = {
-    { "Walking speed, m/min", "0", "more than 0", "5" },
+    { "Travel speed, m/min", "0", "more than 0", "5" },
     { "Depth measured, mm", "101", "101 was typed; 0 to 100", "0" },
     { "Diameters, mm", "200 wide", "wide", "" },
     { "Diameters, mm", "200 0", "numbers over 0", "" },

@@ -16,7 +16,7 @@
 #define DIAMETER_MOST 10000.0 /* mm */
 
 static const OxFigureRow figures[] = {
-  { N_ ("_Walking speed, m/min"), AT (speed_m_per_min), 3, { 0, TRUE, 1000 } },
+  { N_ ("T_ravel speed, m/min"), AT (speed_m_per_min), 3, { 0, TRUE, 1000 } },
   { N_ ("Abrasive _flow, kg/min"), AT (flow_kg_min), 2, { 0, FALSE, 10000 } },
   { N_ ("_Depth measured, mm"), AT (depth_mm), 4, { 0, FALSE, 100 } },
   { N_ ("Sand _volume, ml"), AT (volume_ml), 2, { 0, FALSE, 10000 } },
