@@ -81,7 +81,7 @@ typedef struct
 OxPatches *ox_patches_new (const OxPatches *patches) G_GNUC_WARN_UNUSED_RESULT;
 OxPatches *ox_patches_ref (const OxPatches *patches);
 void ox_patches_unref (const OxPatches *patches);
-gboolean ox_patches_equal (const OxPatches *a, const OxPatches *b);
+gboolean ox_patches_equal (const OxPatches *a, const OxPatches *b); /* patch by patch, in order */
 OxCalendar *ox_calendar_new (const OxCalendar *calendar) G_GNUC_WARN_UNUSED_RESULT;
 OxCalendar *ox_calendar_ref (const OxCalendar *calendar);
 void ox_calendar_unref (const OxCalendar *calendar);
