@@ -12,7 +12,7 @@
 /* The same grammar as data/job.rng, flattened: good messages need to know what is allowed at a place. */
 static const OxKnown table[] = {
   { NULL, "job", "version units north",
-    "texts machine rates calendar costs outfit patch room solid pit masked excluded doorway joint station condition", 0 },
+    "texts machine rates calendar costs outfit patch room solid pit masked excluded doorway joint station condition record", 0 },
   { "job", "texts", "", "title client site author company number revision date status notes", 0 },
   { "texts", NULL, "", "", OX_KNOWN_TEXT },
   { "job", "machine", "class name", "body pace abrasive hose supply wear", 0 },
@@ -45,6 +45,10 @@ static const OxKnown table[] = {
   { "joint", "point", "x y", "", OX_KNOWN_MANY },
   { "job", "station", "id name kind x y length", "", OX_KNOWN_MANY | OX_KNOWN_ITEM },
   { "job", "condition", "id name speed coats profile", "corner", OX_KNOWN_MANY | OX_KNOWN_ITEM },
+  { "job", "record", "", "day strip edge", 0 },
+  { "record", "day", "date meter-start meter-end notes", "", OX_KNOWN_MANY },
+  { "record", "strip", "date room kind coat x1 y1 x2 y2 width csp depth-mm note", "", OX_KNOWN_MANY },
+  { "record", "edge", "date room wkt note", "", OX_KNOWN_MANY },
 };
 
 gboolean

@@ -69,27 +69,38 @@ put_back (xmlNode *node, GPtrArray *taken, guint start, guint end)
     xmlAddChild (node, taken->pdata[i]);
 }
 
+/* what there may be thousands of in one element */
 static gboolean
-is_corner (const xmlNode *child)
+is_listed (const xmlNode *child)
 {
-  return ox_known_is_ours (child, "corner") || ox_known_is_ours (child, "point");
+  static const char *const names[] = { "corner", "point", "day", "strip", "edge" };
+  for (guint i = 0; i < G_N_ELEMENTS (names); i++)
+    if (ox_known_is_ours (child, names[i]))
+      return TRUE;
+  return FALSE;
+}
+
+static gboolean
+is_piece (const xmlNode *child)
+{
+  return ox_known_is_item (child) || ox_known_is_ours (child, "record");
 }
 
 /* @node alone stands in the root; a list of nothing is left to the check of the whole item. */
 static gboolean
 check_long_item (xmlRelaxNGValidCtxt *context, xmlNode *node)
 {
-  g_autoptr (GPtrArray) corners = take_out (node, is_corner);
+  g_autoptr (GPtrArray) listed = take_out (node, is_listed);
   gboolean valid = TRUE;
-  for (guint i = 0; valid && i < corners->len; i += BITE)
+  for (guint i = 0; valid && i < listed->len; i += BITE)
     {
-      guint end = MIN (i + BITE, corners->len);
-      put_back (node, corners, i, end);
+      guint end = MIN (i + BITE, listed->len);
+      put_back (node, listed, i, end);
       valid = check_doc (context, node->doc);
       for (guint k = i; k < end; k++)
-        xmlUnlinkNode (corners->pdata[k]);
+        xmlUnlinkNode (listed->pdata[k]);
     }
-  put_back (node, corners, 0, corners->len);
+  put_back (node, listed, 0, listed->len);
   return valid;
 }
 
@@ -122,7 +133,7 @@ static gboolean
 check_in_bites (xmlRelaxNGValidCtxt *context, xmlDoc *doc)
 {
   xmlNode *root = xmlDocGetRootElement (doc);
-  g_autoptr (GPtrArray) items = take_out (root, ox_known_is_item);
+  g_autoptr (GPtrArray) items = take_out (root, is_piece);
   gboolean valid = check_doc (context, doc) && check_items (context, root, items);
   put_back (root, items, 0, items->len);
   return valid;

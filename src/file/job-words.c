@@ -16,6 +16,7 @@ const char *const ox_words_cost[]
     = { "labour-hour", "edge-hour", "machine-hour", "abrasive-kg", "dust-drum", "wear-hour", "m2", "fixed", "edge-m", NULL };
 const char *const ox_words_day[] = { "mon", "tue", "wed", "thu", "fri", "sat", "sun", NULL };
 const char *const ox_words_station[] = { "collector", "supply", NULL };
+const char *const ox_words_done[] = { "main", "crosswise", NULL };
 
 const OxTextField ox_text_fields[OX_TEXT_FIELDS] = {
   TEXT (title),  TEXT (client),   TEXT (site), TEXT (author), TEXT (company),

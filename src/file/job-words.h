@@ -14,6 +14,7 @@ extern const char *const ox_words_obstacle[]; /* OxObstacleKind: names of elemen
 extern const char *const ox_words_cost[];     /* OxCostDriver */
 extern const char *const ox_words_day[];      /* bits of OxCalendar.days */
 extern const char *const ox_words_station[];  /* OxStationKind */
+extern const char *const ox_words_done[];     /* OxDoneStrip.crosswise */
 
 /* One text of the sheets: its element and its place in OxTexts. */
 typedef struct

@@ -5,6 +5,7 @@
 #include "base/number.h"
 #include "file/job-known.h"
 #include "file/job-words.h"
+#include "geometry/wkt.h"
 #include "job/machine-fields.h"
 
 #define LENGTH_DECIMALS 4
@@ -315,6 +316,65 @@ add_terms (xmlNode *root, const OxJob *job)
 }
 
 static void
+add_day (xmlNode *record, const OxRecordDay *day)
+{
+  xmlNode *node = add_element (record, "day");
+  set_text (node, "date", day->date);
+  if (day->meter_start_h >= 0)
+    set_number (node, "meter-start", day->meter_start_h, FIGURE_DECIMALS);
+  if (day->meter_end_h >= 0)
+    set_number (node, "meter-end", day->meter_end_h, FIGURE_DECIMALS);
+  set_text_if_any (node, "notes", day->notes);
+}
+
+static void
+add_done_strip (xmlNode *record, const OxDoneStrip *strip)
+{
+  xmlNode *node = add_element (record, "strip");
+  set_text (node, "date", strip->date);
+  set_text_if_any (node, "room", strip->room);
+  if (strip->crosswise)
+    set_text (node, "kind", ox_words_done[strip->crosswise]);
+  if (strip->coat != 1)
+    set_number (node, "coat", strip->coat, 0);
+  set_length (node, "x1", strip->a.x);
+  set_length (node, "y1", strip->a.y);
+  set_length (node, "x2", strip->b.x);
+  set_length (node, "y2", strip->b.y);
+  set_length (node, "width", strip->width);
+  if (strip->csp > 0)
+    set_number (node, "csp", strip->csp, 0);
+  set_figure_if_any (node, "depth-mm", strip->depth_mm);
+  set_text_if_any (node, "note", strip->note);
+}
+
+static void
+add_done_edge (xmlNode *record, const OxDoneEdge *edge)
+{
+  xmlNode *node = add_element (record, "edge");
+  g_autoptr (GString) wkt = g_string_new (NULL);
+  ox_wkt_append_rings (wkt, edge->rings, edge->n_rings, LENGTH_DECIMALS);
+  set_text (node, "date", edge->date);
+  set_text_if_any (node, "room", edge->room);
+  set_text (node, "wkt", wkt->str);
+  set_text_if_any (node, "note", edge->note);
+}
+
+static void
+add_record (xmlNode *root, const OxRecord *record)
+{
+  if (ox_record_is_empty (record))
+    return;
+  xmlNode *node = add_element (root, "record");
+  for (guint i = 0; i < record->n_days; i++)
+    add_day (node, &record->days[i]);
+  for (guint i = 0; i < record->n_strips; i++)
+    add_done_strip (node, &record->strips[i]);
+  for (guint i = 0; i < record->n_edges; i++)
+    add_done_edge (node, &record->edges[i]);
+}
+
+static void
 add_items (xmlNode *root, const OxJob *job)
 {
   for (guint i = 0; i < job->n_rooms; i++)
@@ -340,7 +400,7 @@ ox_job_write_tree (const OxJob *job)
   xmlNode *root = xmlNewDocNode (doc, NULL, BAD_CAST "job", NULL);
   xmlSetNs (root, xmlNewNs (root, BAD_CAST OX_JOB_NAMESPACE, NULL));
   xmlDocSetRootElement (doc, root);
-  set_text (root, "version", job->version_minor_note ? job->version_minor_note : "1.2");
+  set_text (root, "version", job->version_minor_note ? job->version_minor_note : OX_JOB_VERSION);
   set_text (root, "units", ox_words_units[job->units]);
   set_number (root, "north", job->north_deg, FIGURE_DECIMALS);
   add_texts (root, job->texts);
@@ -348,6 +408,7 @@ ox_job_write_tree (const OxJob *job)
   add_rates (root, job->rates);
   add_terms (root, job);
   add_items (root, job);
+  add_record (root, job->record);
   merge_rest (root, job->extra);
   return doc;
 }

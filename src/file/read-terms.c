@@ -9,29 +9,6 @@
 #include "job/text.h"
 #include "trade/money.h"
 
-/* (transfer full) (nullable): a day, or "" */
-static char *
-read_date (const OxReader *reader, const xmlNode *node, const char *key)
-{
-  g_autofree char *date = ox_read_text (reader, node, key, "");
-  if (!date || ox_text_is_date (date))
-    return g_steal_pointer (&date);
-  ox_read_fail (reader, node, _ ("%s “%.40s” of %s: a day such as 2026-09-14 is needed"), key, date, node->name);
-  return NULL;
-}
-
-static gboolean
-read_whole (const OxReader *reader, const xmlNode *node, const OxRange *range, guint *out)
-{
-  double value;
-  if (!ox_read_number (reader, node, range, &value))
-    return FALSE;
-  if (value != floor (value))
-    return ox_read_fail (reader, node, _ ("%s of %s: a whole number is needed"), range->key, node->name);
-  *out = (guint) value;
-  return TRUE;
-}
-
 static gboolean
 read_diameters (const OxReader *reader, const xmlNode *node, OxPatch *patch)
 {
@@ -65,10 +42,10 @@ read_patch (const OxReader *reader, const xmlNode *node, OxPatch *patch)
     return ox_read_fail (reader, node,
                          _ ("id “%.40s” of %s: letters, digits, “-” and “_” are allowed, a letter first, 64 at most"),
                          patch->id, node->name);
-  patch->date = read_date (reader, node, "date");
+  patch->date = ox_read_date (reader, node, "date", "");
   patch->note = patch->date ? ox_read_text (reader, node, "note", "") : NULL;
   if (!patch->note || !ox_read_numbers (reader, node, ranges, G_N_ELEMENTS (ranges), v)
-      || !read_whole (reader, node, &(OxRange){ "csp", 1, FALSE, 10, FALSE, 0 }, &patch->csp))
+      || !ox_read_whole (reader, node, &(OxRange){ "csp", 1, FALSE, 10, FALSE, 0 }, &patch->csp))
     return FALSE;
   patch->speed_m_per_min = v[0];
   patch->flow_kg_min = v[1];
@@ -167,10 +144,10 @@ read_calendar (const OxReader *reader, const xmlNode *node, OxJobBuilder *builde
   };
   double v[G_N_ELEMENTS (ranges)];
   OxCalendar draft = { .start_min = 0 };
-  g_autofree char *first_day = read_date (reader, node, "first-day");
+  g_autofree char *first_day = ox_read_date (reader, node, "first-day", "");
   if (!first_day || !read_start (reader, node, &draft.start_min)
       || !ox_read_numbers (reader, node, ranges, G_N_ELEMENTS (ranges), v)
-      || !read_whole (reader, node, &(OxRange){ "machines", 1, FALSE, 20, FALSE, NAN }, &draft.machines)
+      || !ox_read_whole (reader, node, &(OxRange){ "machines", 1, FALSE, 20, FALSE, NAN }, &draft.machines)
       || !read_days (reader, node, &draft.days))
     return FALSE;
   draft.first_day = first_day;
@@ -218,7 +195,7 @@ read_costs (const OxReader *reader, const xmlNode *node, OxJobBuilder *builder)
   g_autoptr (GArray) rates = g_array_new (FALSE, TRUE, sizeof (OxCostRate));
   g_array_set_clear_func (rates, rate_clear);
   g_autofree char *currency = ox_read_text (reader, node, "currency", "");
-  if (!currency || !read_whole (reader, node, &(OxRange){ "decimals", 0, FALSE, 4, FALSE, 2 }, &draft.decimals)
+  if (!currency || !ox_read_whole (reader, node, &(OxRange){ "decimals", 0, FALSE, 4, FALSE, 2 }, &draft.decimals)
       || !ox_read_number (reader, node, &(OxRange){ "contingency", 0, FALSE, 1, FALSE, 0 }, &draft.contingency))
     return FALSE;
   for (const xmlNode *child = node->children; child; child = child->next)

@@ -151,6 +151,28 @@ ox_read_choice (const OxReader *reader, const xmlNode *node, const OxChoice *cho
 }
 
 gboolean
+ox_read_whole (const OxReader *reader, const xmlNode *node, const OxRange *range, guint *out)
+{
+  double value;
+  if (!ox_read_number (reader, node, range, &value))
+    return FALSE;
+  if (value != floor (value))
+    return ox_read_fail (reader, node, _ ("%s of %s: a whole number is needed"), range->key, node->name);
+  *out = (guint) value;
+  return TRUE;
+}
+
+char *
+ox_read_date (const OxReader *reader, const xmlNode *node, const char *key, const char *otherwise)
+{
+  g_autofree char *date = ox_read_text (reader, node, key, otherwise);
+  if (!date || (otherwise && g_str_equal (date, otherwise)) || (*date && ox_text_is_date (date)))
+    return g_steal_pointer (&date);
+  ox_read_fail (reader, node, _ ("%s “%.40s” of %s: a day such as 2026-09-14 is needed"), key, date, node->name);
+  return NULL;
+}
+
+gboolean
 ox_read_refuse_attribute (const OxReader *reader, const xmlNode *node, const char *key, const char *why)
 {
   if (!xmlHasNsProp ((xmlNode *) node, BAD_CAST key, NULL))

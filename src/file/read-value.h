@@ -46,6 +46,12 @@ gboolean ox_read_numbers (const OxReader *reader, const xmlNode *node, const OxR
 /* ox_read_choice: @out: (out): index in the words of @choice */
 gboolean ox_read_choice (const OxReader *reader, const xmlNode *node, const OxChoice *choice, int *out) G_GNUC_WARN_UNUSED_RESULT;
 
+/* ox_read_whole: @out: (out): a whole number that @range allows */
+gboolean ox_read_whole (const OxReader *reader, const xmlNode *node, const OxRange *range, guint *out) G_GNUC_WARN_UNUSED_RESULT;
+
+/* ox_read_date: (transfer full): a day that there is, or @otherwise; NULL, with an error, when it is none, or missing while @otherwise is NULL */
+char *ox_read_date (const OxReader *reader, const xmlNode *node, const char *key, const char *otherwise) G_GNUC_WARN_UNUSED_RESULT;
+
 /* ox_read_refuse_attribute: FALSE with an error when @node has it; @why completes "attribute ... : " */
 gboolean ox_read_refuse_attribute (const OxReader *reader, const xmlNode *node, const char *key,
                                    const char *why) G_GNUC_WARN_UNUSED_RESULT;

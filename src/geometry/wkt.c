@@ -275,6 +275,27 @@ ox_wkt_append_ring (GString *text, const OxRing *ring, guint decimals)
 }
 
 void
+ox_wkt_append_rings (GString *text, OxRing *const *rings, guint n, guint decimals)
+{
+  guint outlines = 0;
+  for (guint i = 0; i < n; i++)
+    outlines += ox_ring_area (rings[i]) > 0;
+  if (outlines == 0)
+    {
+      g_string_append (text, "POLYGON EMPTY");
+      return;
+    }
+  g_string_append (text, outlines > 1 ? "MULTIPOLYGON (" : "POLYGON ");
+  for (guint i = 0; i < n; i++)
+    {
+      gboolean outline = ox_ring_area (rings[i]) > 0;
+      g_string_append (text, i == 0 ? "(" : outline ? "), (" : ", ");
+      append_closed (text, rings[i]->points, rings[i]->n, decimals);
+    }
+  g_string_append (text, outlines > 1 ? "))" : ")");
+}
+
+void
 ox_wkt_append_line (GString *text, const OxPoint *points, guint n, guint decimals)
 {
   if (n < 2)

@@ -31,6 +31,9 @@ gboolean ox_wkt_parse_polygons (const char *text, GPtrArray **out, GError **erro
 /* ox_wkt_append_region: POLYGON when @multi is FALSE and there is one part, else MULTIPOLYGON; EMPTY where nothing is; @decimals as
  * ox_number_append(). First point repeated last, outer ring counter-clockwise, holes clockwise. */
 void ox_wkt_append_region (GString *text, const OxRegion *region, gboolean multi, guint decimals);
+/* ox_wkt_append_rings: rings as they are, one counter-clockwise an outline, those that are not its holes; MULTIPOLYGON when there is more than one
+ * outline, POLYGON EMPTY for none; the first ring must be an outline */
+void ox_wkt_append_rings (GString *text, OxRing *const *rings, guint n, guint decimals);
 void ox_wkt_append_ring (GString *text, const OxRing *ring, guint decimals);
 void ox_wkt_append_line (GString *text, const OxPoint *points, guint n, guint decimals); /* LINESTRING; EMPTY for n < 2 */
 

@@ -23,6 +23,7 @@ struct _OxJobBuilder
   OxCalendar *calendar;
   OxCosts *costs;
   OxOutfit *outfit;
+  OxRecord *record;
   char *extra;
   char *version_minor_note;
   Shelf shelves[OX_ITEM_FAMILIES];
@@ -74,6 +75,7 @@ take_base (OxJobBuilder *builder, const OxJob *base)
   builder->calendar = ox_calendar_ref (base->calendar);
   builder->costs = ox_costs_ref (base->costs);
   builder->outfit = ox_outfit_ref (base->outfit);
+  builder->record = ox_record_ref (base->record);
   builder->extra = g_strdup (base->extra);
   builder->version_minor_note = g_strdup (base->version_minor_note);
   for (guint f = 0; f < OX_ITEM_FAMILIES; f++)
@@ -102,6 +104,7 @@ ox_job_builder_new (const OxJob *base)
   builder->calendar = ox_calendar_default ();
   builder->costs = ox_costs_default ();
   builder->outfit = ox_outfit_default ();
+  builder->record = ox_record_new (&(OxRecord){ .n_days = 0 });
   return builder;
 }
 
@@ -187,6 +190,14 @@ ox_job_builder_set_outfit (OxJobBuilder *builder, const OxOutfit *outfit)
   const OxOutfit *old = builder->outfit;
   builder->outfit = ox_outfit_ref (outfit);
   ox_outfit_unref (old);
+}
+
+void
+ox_job_builder_set_record (OxJobBuilder *builder, const OxRecord *record)
+{
+  const OxRecord *old = builder->record;
+  builder->record = ox_record_ref (record);
+  ox_record_unref (old);
 }
 
 void
@@ -283,6 +294,7 @@ ox_job_builder_end (OxJobBuilder *builder)
   job->calendar = builder->calendar;
   job->costs = builder->costs;
   job->outfit = builder->outfit;
+  job->record = builder->record;
   job->extra = builder->extra;
   job->version_minor_note = builder->version_minor_note;
   for (guint f = 0; f < OX_ITEM_FAMILIES; f++)

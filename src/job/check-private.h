@@ -14,6 +14,9 @@ void ox_check_overlaps (const OxJob *job, const gboolean *sound, GPtrArray *find
 /* ox_check_terms: errors of test patches, calendar and cost */
 void ox_check_terms (const OxJob *job, GPtrArray *findings);
 
+/* ox_check_record: errors of what is marked done */
+void ox_check_record (const OxJob *job, GPtrArray *findings);
+
 /* ox_check_notices: what does not stop a plan but somebody should know; only for jobs without an error */
 void ox_check_notices (const OxJob *job, GPtrArray *findings);
 

@@ -290,6 +290,7 @@ ox_job_check (const OxJob *job)
   g_autofree gboolean *sound = g_new0 (gboolean, job->n_rooms + 1);
   check_figures (job, findings);
   ox_check_terms (job, findings);
+  ox_check_record (job, findings);
   check_ids (job, findings);
   check_items (job, sound, findings);
   ox_check_overlaps (job, sound, findings);

@@ -143,6 +143,14 @@ ox_job_with_costs (const OxJob *job, const OxCosts *costs, GError **error)
 }
 
 OxJob *
+ox_job_with_record (const OxJob *job, const OxRecord *record, GError **error)
+{
+  OxJobBuilder *builder = ox_job_builder_new (job);
+  ox_job_builder_set_record (builder, record);
+  return ox_edit_finish (job, builder, error);
+}
+
+OxJob *
 ox_job_with_machine (const OxJob *job, const OxMachine *machine, GError **error)
 {
   OxJobBuilder *builder = ox_job_builder_new (job);

@@ -27,6 +27,7 @@ OxJob *ox_job_with_patches (const OxJob *job, const OxPatches *patches, GError *
 OxJob *ox_job_with_calendar (const OxJob *job, const OxCalendar *calendar, GError **error) G_GNUC_WARN_UNUSED_RESULT;
 OxJob *ox_job_with_outfit (const OxJob *job, const OxOutfit *outfit, GError **error) G_GNUC_WARN_UNUSED_RESULT;
 OxJob *ox_job_with_costs (const OxJob *job, const OxCosts *costs, GError **error) G_GNUC_WARN_UNUSED_RESULT;
+OxJob *ox_job_with_record (const OxJob *job, const OxRecord *record, GError **error) G_GNUC_WARN_UNUSED_RESULT;
 OxJob *ox_job_with_machine (const OxJob *job, const OxMachine *machine, GError **error) G_GNUC_WARN_UNUSED_RESULT;
 OxJob *ox_job_with_rates (const OxJob *job, OxRates rates, GError **error) G_GNUC_WARN_UNUSED_RESULT;
 OxJob *ox_job_with_texts (const OxJob *job, const OxTexts *texts) G_GNUC_WARN_UNUSED_RESULT;

@@ -80,6 +80,7 @@ job_clear (gpointer data)
   ox_calendar_unref (job->calendar);
   ox_costs_unref (job->costs);
   ox_outfit_unref (job->outfit);
+  ox_record_unref (job->record);
   for (guint f = 0; f < OX_ITEM_FAMILIES; f++)
     {
       gpointer *items = ox_job_items (job, f);

@@ -9,11 +9,13 @@
 #include "job/items.h"
 #include "job/machine.h"
 #include "job/outfit.h"
+#include "job/record.h"
 #include "job/terms.h"
 G_BEGIN_DECLS
 
 #define OX_JOB_VERSION_MAJOR 1
 #define OX_JOB_VERSION_MINOR 2
+#define OX_JOB_VERSION "1.2" /* both, as files have it */
 #define OX_HAND_RATE_DEFAULT 4.0 /* m2/h of edge work (design: unless the job says otherwise) */
 
 typedef struct
@@ -55,6 +57,7 @@ typedef struct
   OxCalendar *calendar;
   OxCosts *costs;
   OxOutfit *outfit;
+  OxRecord *record;
   char *version_minor_note; /* (nullable): "1.7" when the file was written by that newer minor version */
   char *extra;              /* (nullable): the same as that of an item (job/items.h) for all that is not an item */
 } OxJob;
@@ -77,6 +80,7 @@ void ox_job_builder_set_patches (OxJobBuilder *builder, const OxPatches *patches
 void ox_job_builder_set_calendar (OxJobBuilder *builder, const OxCalendar *calendar);
 void ox_job_builder_set_costs (OxJobBuilder *builder, const OxCosts *costs);
 void ox_job_builder_set_outfit (OxJobBuilder *builder, const OxOutfit *outfit);
+void ox_job_builder_set_record (OxJobBuilder *builder, const OxRecord *record);
 void ox_job_builder_set_extra (OxJobBuilder *builder, const char *extra, const char *version_minor_note);
 /* put: replaces the item with the same id at its place, else appends; takes a reference of its own */
 void ox_job_builder_put_room (OxJobBuilder *builder, const OxRoom *room);

@@ -74,8 +74,19 @@ G_BEGIN_DECLS
   "    <corner x=\"3\" y=\"1\"/>\n"                                                                                    \
   "    <corner x=\"3\" y=\"2\"/>\n"                                                                                    \
   "  </condition>\n"
+#define JOB_RECORD                                                                                                     \
+  "  <record>\n"                                                                                                       \
+  "    <day date=\"2026-09-14\" meter-start=\"1204.5\" meter-end=\"1211.25\" notes=\"cold start\"/>\n"                 \
+  "    <day date=\"2026-09-15\"/>\n"                                                                                   \
+  "    <strip date=\"2026-09-14\" room=\"R1\" x1=\"1.5\" y1=\"0.21\" x2=\"9.75\" y2=\"0.21\" width=\"0.21\" csp=\"3\" "  \
+  "depth-mm=\"0.42\" note=\"by the gate\"/>\n"                                                                         \
+  "    <strip date=\"2026-09-15\" room=\"R1\" kind=\"crosswise\" coat=\"2\" x1=\"11\" y1=\"6\" x2=\"11\" y2=\"1\" "      \
+  "width=\"0.21\"/>\n"                                                                                                 \
+  "    <edge date=\"2026-09-15\" room=\"R1\" wkt=\"MULTIPOLYGON (((0 0, 4 0, 4 2, 0 2, 0 0), (1 0.5, 1 1, 2 1, 1 "       \
+  "0.5)), ((5 0, 6 0, 6 0.25, 5 0)))\" note=\"ground\"/>\n"                                                            \
+  "  </record>\n"
 #define JOB_END "</job>\n"
-#define JOB_WHOLE JOB_START JOB_MACHINE JOB_TERMS JOB_ROOM JOB_ITEMS JOB_END
+#define JOB_WHOLE JOB_START JOB_MACHINE JOB_TERMS JOB_ROOM JOB_ITEMS JOB_RECORD JOB_END
 
 /* @text with the first @old in it, which must be there, replaced; (transfer full) */
 static inline char *

@@ -33,6 +33,9 @@ test_valid (void)
     { "<rates", "<v:x xmlns:v=\"urn:v\" a=\"b\">text<c/></v:x><rates" },
     { "<room ", "<room xmlns:v=\"urn:v\" v:a=\"1\" " },
     { "along-side=\"2\"", "angle=\"-12.5\"" },
+    { "\"1.2\" units", "\"1.1\" units" },
+    { "  <record>", "  <record xmlns:v=\"urn:v\" v:a=\"1\"><v:b/>" },
+    { " meter-end=\"1211.25\"", "" },
   };
   for (guint i = 0; i < G_N_ELEMENTS (rows); i++)
     {
@@ -75,6 +78,11 @@ test_invalid (void)
     { "per=\"fixed\"", "per=\"day\"" },
     { "2026-09-01", "1 Sept" },
     { "speed=\"3.5\" coats=\"2\"", "speed=\"3.5\" coats=\"5\"" },
+    { "<day date=\"2026-09-15\"/>", "<day/>" },
+    { "meter-end=\"1211.25\"", "meter-end=\"INF\"" },
+    { "x2=\"9.75\"", "x2=\"NaN\"" },
+    { "coat=\"2\"", "coat=\"5\"" },
+    { " wkt=", " floor=" },
   };
   for (guint i = 0; i < G_N_ELEMENTS (rows); i++)
     {
@@ -87,10 +95,10 @@ test_invalid (void)
     }
 }
 
-/* A job with two long lists; point number @point and station number @station are wrong, where there is one of that
- * number. */
+/* A job with three long lists; point number @point, station number @station and strip number @strip are wrong, where
+ * there is one of that number. */
 static GString *
-long_job (guint n, guint point, guint station)
+long_job (guint n, guint point, guint station, guint strip)
 {
   GString *text = g_string_new (JOB_START JOB_MACHINE "<joint id='J1'>");
   for (guint i = 0; i < n; i++)
@@ -98,7 +106,11 @@ long_job (guint n, guint point, guint station)
   g_string_append (text, "</joint>");
   for (guint i = 0; i < n; i++)
     g_string_append_printf (text, "<station id='S%u' kind='%s' x='1' y='1'/>", i, i == station ? "tap" : "supply");
-  g_string_append (text, "</job>");
+  g_string_append (text, "<record>");
+  for (guint i = 0; i < n; i++)
+    g_string_append_printf (text, "<strip date='%s' x1='0' y1='%u' x2='9' y2='%u' width='0.2'/>",
+                            i == strip ? "today" : "2026-09-14", i, i);
+  g_string_append (text, "</record></job>");
   return text;
 }
 
@@ -110,11 +122,13 @@ test_long_lists (void)
   for (guint wrong = 0; wrong < n; wrong += 111)
     {
       g_autoptr (GError) error = NULL;
-      g_autoptr (GString) points = long_job (n, wrong, n);
+      g_autoptr (GString) points = long_job (n, wrong, n, n);
       g_assert_false (is_valid (points->str, &error));
       g_assert_error (error, OX_FILE_ERROR, OX_FILE_ERROR_INVALID);
-      g_autoptr (GString) stations = long_job (n, n, wrong);
+      g_autoptr (GString) stations = long_job (n, n, wrong, n);
       g_assert_false (is_valid (stations->str, NULL));
+      g_autoptr (GString) strips = long_job (n, n, n, wrong);
+      g_assert_false (is_valid (strips->str, NULL));
     }
 }
 
@@ -122,11 +136,11 @@ static void
 test_put_together_again (void)
 {
   const guint n = 1000;
-  g_autoptr (GString) text = long_job (n, n, n);
+  g_autoptr (GString) text = long_job (n, n, n, n);
   g_autoptr (xmlDoc) doc = ox_xml_parse ("floor.oxturn", text->str, text->len, NULL);
   g_assert_true (ox_job_schema_check ("floor.oxturn", doc, NULL));
   xmlNode *root = xmlDocGetRootElement (doc);
-  g_assert_cmpuint (xmlChildElementCount (root), ==, 3 + 1 + n);
+  g_assert_cmpuint (xmlChildElementCount (root), ==, 3 + 2 + n);
 }
 
 int

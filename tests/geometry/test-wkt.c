@@ -227,6 +227,26 @@ test_write_ring_and_line (void)
   g_assert_cmpstr (text->str, ==, "LINESTRING EMPTY");
 }
 
+/* Rings stay as they are; the direction says which is a hole. */
+static void
+test_write_rings (void)
+{
+  g_autoptr (GString) text = g_string_new (NULL);
+  g_autoptr (OxRing) square = ox_test_ring ("POLYGON ((9 9, 0 9, 0 0, 9 0, 9 9))");
+  g_autoptr (OxRing) hole = ox_test_ring ("POLYGON ((1 1, 2.5 2, 2.5 1, 1 1))");
+  g_autoptr (OxRing) other = ox_test_ring ("POLYGON ((20 0, 21 0, 20 1, 20 0))");
+  OxRing *const rings[] = { square, hole, other };
+  ox_wkt_append_rings (text, rings, 0, 4);
+  g_assert_cmpstr (text->str, ==, "POLYGON EMPTY");
+  g_string_truncate (text, 0);
+  ox_wkt_append_rings (text, rings, 2, 4);
+  g_assert_cmpstr (text->str, ==, "POLYGON ((9 9, 0 9, 0 0, 9 0, 9 9), (1 1, 2.5 2, 2.5 1, 1 1))");
+  g_string_truncate (text, 0);
+  ox_wkt_append_rings (text, rings, 3, 4);
+  g_assert_cmpstr (text->str, ==,
+                   "MULTIPOLYGON (((9 9, 0 9, 0 0, 9 0, 9 9), (1 1, 2.5 2, 2.5 1, 1 1)), ((20 0, 21 0, 20 1, 20 0)))");
+}
+
 /* Outlines on the grid come back to the last bit. */
 static void
 test_round_trip (void)
@@ -257,6 +277,7 @@ main (int argc, char **argv)
   g_test_add_func ("/geometry/wkt/parse/damaged", test_parse_damaged);
   g_test_add_func ("/geometry/wkt/write/region", test_write);
   g_test_add_func ("/geometry/wkt/write/ring-and-line", test_write_ring_and_line);
+  g_test_add_func ("/geometry/wkt/write/rings", test_write_rings);
   g_test_add_func ("/geometry/wkt/round-trip", test_round_trip);
   return g_test_run ();
 }
