@@ -66,7 +66,7 @@ static const struct
   { "-20.0375", "20.03751", "<rate per=\"fixed", "amount “20.03751” of rate: digits with at most 4 decimals" },
   { "-20.0375", "1e3", "<rate per=\"fixed", "amount “1e3” of rate" },
   { "circuit=\"20\"", "circuit=\"0\"", "<outfit", "circuit “0” of outfit" },
-  { "mm2=\"3.31\"", "", "<cord length=\"15\"", "mm2" },
+  { " mm2=\"3.31\"", "", "<cord length=\"15\"", "mm2" },
   { "length=\"15.24\"", "length=\"-3\"", "<cord length=\"-3", "length “-3” of cord" },
   { "id=\"P2\"", "id=\"P1\"", "<patch id=\"P1\" speed", "id “P1” is that of another test patch" },
   { "id=\"P2\"", "id=\"2\"", "<patch id=\"2", "id “2” of patch" },
