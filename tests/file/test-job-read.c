@@ -107,8 +107,8 @@ test_several (void)
   g_assert_false (ox_job_file_read_data ("floor.oxturn", b, strlen (b), &job, &error));
   g_auto (GStrv) lines = g_strsplit (error->message, "\n", -1);
   g_assert_cmpuint (g_strv_length (lines), ==, 2);
-  g_assert_true (g_str_has_prefix (lines[0], "floor.oxturn:25: The outline of R1"));
-  g_assert_true (g_str_has_prefix (lines[1], "floor.oxturn:43: Doorway D1"));
+  g_assert_true (g_str_has_prefix (lines[0], "floor.oxturn:29: The outline of R1"));
+  g_assert_true (g_str_has_prefix (lines[1], "floor.oxturn:47: Doorway D1"));
 }
 
 /* Megabytes in one attribute or text are no trouble, and no message repeats them. */
@@ -118,7 +118,7 @@ test_huge_values (void)
   g_autofree char *huge = g_strnfill (5 * 1000 * 1000, '7');
   g_autofree char *attribute = g_strconcat ("width=\"", huge, "\"", NULL);
   g_autofree char *text = job_text_with (JOB_WHOLE, "width=\"0.5\"", attribute);
-  job_text_assert_refused (text, strlen (text), 31, "width “7777");
+  job_text_assert_refused (text, strlen (text), 35, "width “7777");
   g_autofree char *name = g_strconcat ("id=\"", huge, "\"", NULL);
   g_autofree char *named = job_text_with (JOB_WHOLE, "id=\"R1\"", name);
   g_autoptr (GError) error = NULL;
@@ -139,7 +139,7 @@ test_huge_text (void)
       job_text_assert_refused (text, strlen (text), 4, "<title> has more than 100000 bytes");
       g_autofree char *name = g_strconcat ("name=\"", huge, "\"", NULL);
       g_autofree char *named = job_text_with (JOB_WHOLE, "name=\"Column\"", name);
-      job_text_assert_refused (named, strlen (named), i == 0 ? 31 : 0, i == 0 ? "name of solid O1 has more than" : "");
+      job_text_assert_refused (named, strlen (named), i == 0 ? 35 : 0, i == 0 ? "name of solid O1 has more than" : "");
     }
 }
 
