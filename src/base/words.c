@@ -78,6 +78,12 @@ ox_words_scope_end (OxWordsScope *scope)
   scope->begun = FALSE;
 }
 
+const OxLanguage *
+ox_words_language (void)
+{
+  return g_private_get (&present);
+}
+
 static const char *
 look_up (const OxLanguage *language, const char *key, guint form)
 {

@@ -39,6 +39,9 @@ OxWordsScope ox_words_scope (const OxLanguage *language) G_GNUC_WARN_UNUSED_RESU
 void ox_words_scope_end (OxWordsScope *scope);
 G_DEFINE_AUTO_CLEANUP_CLEAR_FUNC (OxWordsScope, ox_words_scope_end)
 
+/* ox_words_language: (nullable): of the innermost scope, to begin one with it in another thread */
+const OxLanguage *ox_words_language (void);
+
 /* --- Texts; in @context where the same word needs two translations --- */
 const char *ox_words (const char *text) G_GNUC_FORMAT (1);
 const char *ox_words_in (const char *context, const char *text) G_GNUC_FORMAT (2);

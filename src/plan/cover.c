@@ -5,7 +5,9 @@
 #include <stdlib.h>
 #include <string.h>
 
-#define MAX_CELLS 200e6 /* 400 MB for both layers at the most */
+#define MAX_CELLS 200e6 /* 200 MB at the most */
+#define NO_NEED 0x80    /* bit of a cell whose middle is not target; the others count the strips over it */
+#define BLOCK 64        /* cells looked at together, which the compiler then does many at a time */
 
 static int
 compare_doubles (const void *a, const void *b)
@@ -64,7 +66,7 @@ fill_need (OxCover *cover, const OxPoint *points, const OxRegion *region)
         {
           guint i0 = cell_from (cover, x[k]), i1 = cell_from (cover, x[k + 1]);
           if (i1 > i0)
-            memset (cover->need + (gsize) j * cover->n_x + i0, 1, i1 - i0);
+            memset (cover->cells + (gsize) j * cover->n_x + i0, 0, i1 - i0);
         }
       g_array_unref (rows[j]);
     }
@@ -92,8 +94,8 @@ ox_cover_new (const OxRegion *target, double angle, double cell)
   cover->y0 = box.y0;
   cover->n_x = (guint) ceil ((box.x1 - box.x0) / cover->cell) + 1;
   cover->n_y = (guint) ceil ((box.y1 - box.y0) / cover->cell) + 1;
-  cover->need = g_malloc0 ((gsize) cover->n_x * cover->n_y);
-  cover->count = g_malloc0 ((gsize) cover->n_x * cover->n_y);
+  cover->cells = g_malloc ((gsize) cover->n_x * cover->n_y);
+  memset (cover->cells, NO_NEED, (gsize) cover->n_x * cover->n_y);
   fill_need (cover, points, target);
   return cover;
 }
@@ -103,8 +105,7 @@ ox_cover_free (OxCover *cover)
 {
   if (cover == NULL)
     return;
-  g_free (cover->need);
-  g_free (cover->count);
+  g_free (cover->cells);
   g_free (cover);
 }
 
@@ -189,7 +190,7 @@ add_straight (OxCover *cover, const OxBand *band, int by)
   Cells cells = straight_cells (cover, band);
   for (guint j = cells.j0; j < cells.j1; j++)
     {
-      guint8 *row = cover->count + (gsize) j * cover->n_x;
+      guint8 *row = cover->cells + (gsize) j * cover->n_x;
       for (guint i = cells.i0; i < cells.i1; i++)
         row[i] = (guint8) (row[i] + by);
     }
@@ -209,7 +210,7 @@ add_slanted (OxCover *cover, const OxBand *band, int by)
       double lo = 0, hi = 0;
       if (!quad_span (q, cover->y0 + (j + 0.5) * cover->cell, &lo, &hi))
         continue;
-      guint8 *row = cover->count + (gsize) j * cover->n_x;
+      guint8 *row = cover->cells + (gsize) j * cover->n_x;
       guint end = cell_from (cover, hi);
       for (guint i = cell_from (cover, lo); i < end; i++)
         row[i] = (guint8) (row[i] + by);
@@ -226,17 +227,41 @@ ox_cover_add (OxCover *cover, const OxBand *band, int by)
     add_straight (cover, band, by);
 }
 
+/* Adds to @sums, of up to BLOCK columns from @cells on, how many of @rows cells stand at @level; up to 255 rows. */
+static void
+sum_block (const guint8 *cells, guint stride, guint rows, guint8 level, guint8 *sums)
+{
+  for (; rows > 0; rows--, cells += stride)
+    for (guint i = 0; i < BLOCK; i++)
+      sums[i] = (guint8) (sums[i] + (cells[i] == level));
+}
+
+static void
+sum_rest (const guint8 *cells, const OxCover *cover, guint columns, guint rows, guint8 level, guint *sums)
+{
+  for (; rows > 0; rows--, cells += cover->n_x)
+    for (guint i = 0; i < columns; i++)
+      sums[i] += cells[i] == level;
+}
+
 /* Both sums walk the rows one after another, as the cells lie in memory. */
 static void
 sum_columns (const OxCover *cover, const Cells *at, guint level, guint *sums)
 {
   guint n = at->i1 - at->i0;
   memset (sums, 0, sizeof (guint) * n);
-  for (guint j = at->j0; j < at->j1; j++)
+  for (guint j = at->j0; j < at->j1; j += MIN (at->j1 - j, 255))
     {
-      const guint8 *need = cover->need + (gsize) j * cover->n_x + at->i0, *count = cover->count + (gsize) j * cover->n_x + at->i0;
-      for (guint i = 0; i < n; i++)
-        sums[i] += need[i] & (count[i] == level);
+      const guint8 *cells = cover->cells + (gsize) j * cover->n_x + at->i0;
+      guint rows = MIN (at->j1 - j, 255), i = 0;
+      for (; i + BLOCK <= n; i += BLOCK)
+        {
+          guint8 few[BLOCK] = { 0 };
+          sum_block (cells + i, cover->n_x, rows, (guint8) level, few);
+          for (guint k = 0; k < BLOCK; k++)
+            sums[i + k] += few[k];
+        }
+      sum_rest (cells + i, cover, n - i, rows, (guint8) level, sums + i);
     }
 }
 
@@ -246,10 +271,10 @@ sum_rows (const OxCover *cover, const Cells *at, guint level, guint *sums)
   guint n = at->i1 - at->i0;
   for (guint j = at->j0; j < at->j1; j++)
     {
-      const guint8 *need = cover->need + (gsize) j * cover->n_x + at->i0, *count = cover->count + (gsize) j * cover->n_x + at->i0;
+      const guint8 *cells = cover->cells + (gsize) j * cover->n_x + at->i0;
       guint sum = 0;
       for (guint i = 0; i < n; i++)
-        sum += need[i] & (count[i] == level);
+        sum += cells[i] == level;
       sums[j - at->j0] = sum;
     }
 }
@@ -308,7 +333,7 @@ profile_slanted (const OxCover *cover, const OxBand *band, guint level, double c
           if (fx < 0 || fy < 0 || fx >= cover->n_x || fy >= cover->n_y)
             continue;
           gsize at = (gsize) fy * cover->n_x + (gsize) fx;
-          sums[i] += cover->need[at] & (cover->count[at] == level);
+          sums[i] += cover->cells[at] == level;
         }
     }
 }
@@ -329,6 +354,6 @@ ox_cover_left (const OxCover *cover)
 {
   gsize n = (gsize) cover->n_x * cover->n_y, left = 0;
   for (gsize i = 0; i < n; i++)
-    left += cover->need[i] & (cover->count[i] == 0);
+    left += cover->cells[i] == 0;
   return (double) left * cover->cell * cover->cell;
 }

@@ -13,8 +13,7 @@ typedef struct
   double cell;         /* m */
   double x0, y0;       /* lower left corner in the frame */
   guint n_x, n_y;
-  guint8 *need;        /* 1 where the middle of the cell is target */
-  guint8 *count;       /* strips over the cell, 255 at most */
+  guint8 *cells;       /* strips over the cell, 127 at most; 128 more where its middle is not target */
   double cos_a, sin_a; /* of the frame */
 } OxCover;
 

@@ -314,6 +314,7 @@ typedef struct
 {
   Making *making;
   const OxRun *run;
+  GPtrArray *placed; /* notices on stations */
   gboolean moved;
   guint carried;
   double gross;
@@ -325,25 +326,37 @@ find_one (guint i, gpointer data)
 {
   Finding *finding = data;
   const Making *making = finding->making;
-  if (i == 0)
-    finding->moved = write_moves (finding->making, finding->run, &finding->carried);
-  else if (i == 1)
-    making->plan->blasted = ox_leftover_blasted (making->floor, making->plan, &finding->gross);
-  else
-    finding->limit = ox_limit_new (making->floor, making->plan->job->machine, finding->run);
+  switch (i) /* what takes longest comes first */
+    {
+    case 0:
+      finding->limit = ox_limit_new (making->floor, making->plan->job->machine, finding->run);
+      break;
+    case 1:
+      ox_stations_plan (making->plan, making->floor, finding->placed, finding->run);
+      break;
+    case 2:
+      finding->moved = write_moves (finding->making, finding->run, &finding->carried);
+      break;
+    case 3:
+      ox_leftover_zones (making->floor, making->plan);
+      break;
+    default:
+      making->plan->blasted = ox_leftover_blasted (making->floor, making->plan, &finding->gross);
+    }
 }
 
 static gboolean
 make_plan (Making *making, OxRun *run)
 {
   OxPlan *plan = making->plan;
-  Finding finding = { making, run, FALSE, 0, 0, NULL };
+  g_autoptr (GPtrArray) placed = g_ptr_array_new_with_free_func (g_free);
+  Finding finding = { making, run, placed, FALSE, 0, 0, NULL };
   if (!plan_rooms (making, run))
     return FALSE;
   write_strips (making);
   reach_stage (making, OX_STAGE_STRIPS);
   ox_run_step (run, N_("finding the ways between strips"), making_steps (making) - 2, making_steps (making));
-  ox_share (3, find_one, &finding);
+  ox_share (5, find_one, &finding);
   g_autoptr (OxRegion) limit = finding.limit;
   if (!finding.moved || limit == NULL)
     return FALSE;
@@ -351,14 +364,12 @@ make_plan (Making *making, OxRun *run)
     return FALSE;
   tell_carried (making, finding.carried);
   reach_stage (making, OX_STAGE_MOVES);
+  g_ptr_array_extend_and_steal (making->notices, g_steal_pointer (&placed));
   write_chalks (making);
-  if (!ox_stations_plan (plan, making->floor, making->notices, run))
-    return FALSE;
   ox_run_step (run, N_("measuring edge work"), making_steps (making) - 1, making_steps (making));
   /* What was reached can be reached: on a floor just as wide as the body the places have no area and the erosion sees none. */
   g_autoptr (OxRegion) reached = ox_region_union (limit, plan->blasted);
   ox_leftover_edges (making->floor, plan->blasted, reached, plan);
-  ox_leftover_zones (making->floor, plan);
   write_totals (plan, finding.gross, ox_region_area (reached));
   reach_stage (making, OX_STAGE_END);
   return TRUE;

@@ -2,6 +2,7 @@
  * SPDX-License-Identifier: GPL-3.0-or-later
  */
 #include "base/share.h"
+#include "base/words.h"
 
 enum { PIECES = 500, INNER = 20 };
 
@@ -58,12 +59,34 @@ nothing_to_do (void)
   ox_share (0, count_inner, NULL);
 }
 
+static void
+note_decimal (guint i, gpointer data)
+{
+  const char **decimals = data;
+  decimals[i] = ox_words_decimal ();
+}
+
+static void
+in_the_language_of_the_caller (void)
+{
+  OxLanguage german;
+  const char *decimals[PIECES];
+  g_assert_true (ox_language_find ("de", &german));
+  g_auto (OxWordsScope) scope = ox_words_scope (&german);
+  ox_share_set_threads (8);
+  ox_share (PIECES, note_decimal, decimals);
+  ox_share_set_threads (0);
+  for (guint i = 0; i < PIECES; i++)
+    g_assert_cmpstr (decimals[i], ==, ",");
+}
+
 int
 main (int argc, char **argv)
 {
   g_test_init (&argc, &argv, NULL);
   g_test_add_func ("/base/share/each-once", each_once);
   g_test_add_func ("/base/share/one-thread-is-the-caller", one_thread_is_the_caller);
+  g_test_add_func ("/base/share/in-the-language-of-the-caller", in_the_language_of_the_caller);
   g_test_add_func ("/base/share/nothing-to-do", nothing_to_do);
   return g_test_run ();
 }
