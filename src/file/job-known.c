@@ -12,7 +12,9 @@
 /* The same grammar as data/job.rng, flattened: good messages need to know what is allowed at a place. */
 static const OxKnown table[] = {
   { NULL, "job", "version units north",
-    "texts machine rates calendar costs outfit patch room solid pit masked excluded doorway joint station condition record", 0 },
+    "texts machine rates calendar costs outfit patch scope sheets room solid pit masked excluded doorway joint station "
+    "condition record",
+    0 },
   { "job", "texts", "", "title client site author company number revision date status notes", 0 },
   { "texts", NULL, "", "", OX_KNOWN_TEXT },
   { "job", "machine", "class name", "body pace abrasive hose supply wear", 0 },
@@ -33,6 +35,13 @@ static const OxKnown table[] = {
   { "outfit", "cord", "length mm2", "", OX_KNOWN_MANY },
   { "job", "patch", "id date speed flow-kg-min depth-mm csp volume-ml note", "diameter", OX_KNOWN_MANY },
   { "patch", "diameter", "mm", "", OX_KNOWN_MANY },
+  { "job", "scope", "", "inclusion exclusion assumption revision sign-off", 0 },
+  { "scope", "inclusion", "key text", "", OX_KNOWN_MANY },
+  { "scope", "exclusion", "key text", "", OX_KNOWN_MANY },
+  { "scope", "assumption", "key text", "", OX_KNOWN_MANY },
+  { "scope", "revision", "mark date author text after-sign-off accepted-by accepted-on", "", OX_KNOWN_MANY },
+  { "scope", "sign-off", "number revision name date", "", 0 },
+  { "job", "sheets", "language paper schedule-paper tiles scale orientation", "", 0 },
   { "job", "room", "id name profile along-side angle coats coat-turn", "corner", OX_KNOWN_MANY | OX_KNOWN_ITEM },
   { "room", "corner", "x y side keep-back", "", OX_KNOWN_MANY },
   { "job", "solid", SHAPE, "corner", OX_KNOWN_MANY | OX_KNOWN_ITEM },

@@ -9,6 +9,7 @@
 #include "file/job-xml.h"
 #include "file/read-items.h"
 #include "file/read-record.h"
+#include "file/read-scope.h"
 #include "file/read-terms.h"
 #include "job/check.h"
 #include "job/machine-fields.h"
@@ -199,7 +200,8 @@ read_root (const Load *load, xmlNode *root)
   g_autofree char *rest = ox_known_rest (root);
   ox_job_builder_set_extra (load->builder, rest, newer ? version : NULL);
   if (!read_texts (load, root) || !read_machine (load, root) || !read_settings (load, root)
-      || !ox_read_terms (&load->reader, root, load->builder) || !ox_read_record (&load->reader, root, load->builder) || !read_items (load, root))
+      || !ox_read_terms (&load->reader, root, load->builder) || !ox_read_scope (&load->reader, root, load->builder)
+      || !ox_read_record (&load->reader, root, load->builder) || !read_items (load, root))
     return FALSE;
   /* What is left must be a job of our own version. */
   ox_known_strip (root);

@@ -15,6 +15,8 @@ const char *const ox_words_obstacle[] = { "solid", "pit", "masked", NULL };
 const char *const ox_words_cost[]
     = { "labour-hour", "edge-hour", "machine-hour", "abrasive-kg", "dust-drum", "wear-hour", "m2", "fixed", "edge-m", NULL };
 const char *const ox_words_day[] = { "mon", "tue", "wed", "thu", "fri", "sat", "sun", NULL };
+const char *const ox_words_scope_list[] = { "inclusion", "exclusion", "assumption", NULL };
+const char *const ox_words_orientation[] = { "auto", "portrait", "landscape", NULL };
 const char *const ox_words_station[] = { "collector", "supply", NULL };
 const char *const ox_words_done[] = { "main", "crosswise", NULL };
 

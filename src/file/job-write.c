@@ -298,6 +298,52 @@ add_outfit (xmlNode *root, const OxOutfit *outfit)
     }
 }
 
+static void
+add_scope (xmlNode *root, const OxScope *scope)
+{
+  xmlNode *node = add_element (root, "scope");
+  for (guint list = 0; list < OX_SCOPE_LISTS; list++)
+    for (guint i = 0; i < scope->n_lines[list]; i++)
+      {
+        xmlNode *line = add_element (node, ox_words_scope_list[list]);
+        set_text_if_any (line, "key", scope->lines[list][i].key);
+        set_text_if_any (line, "text", scope->lines[list][i].text);
+      }
+  for (guint i = 0; i < scope->n_revisions; i++)
+    {
+      const OxRevision *revision = &scope->revisions[i];
+      xmlNode *row = add_element (node, "revision");
+      set_text (row, "mark", revision->mark);
+      set_text_if_any (row, "date", revision->date);
+      set_text_if_any (row, "author", revision->author);
+      set_text_if_any (row, "text", revision->text);
+      if (revision->after_sign_off)
+        set_text (row, "after-sign-off", "true");
+      set_text_if_any (row, "accepted-by", revision->accepted_by);
+      set_text_if_any (row, "accepted-on", revision->accepted_on);
+    }
+  if (!ox_scope_is_signed (scope))
+    return;
+  xmlNode *signed_by = add_element (node, "sign-off");
+  set_text_if_any (signed_by, "number", scope->sign_off.number);
+  set_text_if_any (signed_by, "revision", scope->sign_off.revision);
+  set_text (signed_by, "name", scope->sign_off.name);
+  set_text_if_any (signed_by, "date", scope->sign_off.date);
+}
+
+static void
+add_setup (xmlNode *root, const OxSheetSetup *setup)
+{
+  xmlNode *node = add_element (root, "sheets");
+  set_text_if_any (node, "language", setup->language);
+  set_text_if_any (node, "paper", setup->paper);
+  set_text_if_any (node, "schedule-paper", setup->schedule_paper);
+  set_text_if_any (node, "tiles", setup->tiles);
+  set_figure_if_any (node, "scale", setup->scale);
+  if (setup->orientation != OX_ORIENTATION_AUTO)
+    set_text (node, "orientation", ox_words_orientation[setup->orientation]);
+}
+
 /* What stands at its default is not written. */
 static void
 add_terms (xmlNode *root, const OxJob *job)
@@ -313,6 +359,12 @@ add_terms (xmlNode *root, const OxJob *job)
     add_outfit (root, job->outfit);
   for (guint i = 0; i < job->patches->n; i++)
     add_patch (root, &job->patches->items[i]);
+  g_autoptr (OxScope) scope = ox_scope_default ();
+  g_autoptr (OxSheetSetup) setup = ox_sheet_setup_new (&(OxSheetSetup){ .language = NULL });
+  if (!ox_scope_equal (job->scope, scope))
+    add_scope (root, job->scope);
+  if (!ox_sheet_setup_equal (job->setup, setup))
+    add_setup (root, job->setup);
 }
 
 static void

@@ -5,6 +5,7 @@
 #include "job/classes.h"
 #include "job/job-private.h"
 #include "job/machine-fields.h"
+#include "job/sign-off.h"
 
 typedef struct
 {
@@ -14,6 +15,7 @@ typedef struct
 
 struct _OxJobBuilder
 {
+  const OxJob *base; /* (nullable) */
   OxTexts *texts;
   OxMachine *machine;
   OxRates rates;
@@ -24,6 +26,8 @@ struct _OxJobBuilder
   OxCosts *costs;
   OxOutfit *outfit;
   OxRecord *record;
+  OxScope *scope;
+  OxSheetSetup *setup;
   char *extra;
   char *version_minor_note;
   Shelf shelves[OX_ITEM_FAMILIES];
@@ -66,6 +70,7 @@ shelf_remove (Shelf *shelf, const char *id)
 static void
 take_base (OxJobBuilder *builder, const OxJob *base)
 {
+  builder->base = ox_job_ref (base);
   builder->texts = ox_texts_copy (base->texts);
   builder->machine = ox_machine_copy (base->machine);
   builder->rates = base->rates;
@@ -76,6 +81,8 @@ take_base (OxJobBuilder *builder, const OxJob *base)
   builder->costs = ox_costs_ref (base->costs);
   builder->outfit = ox_outfit_ref (base->outfit);
   builder->record = ox_record_ref (base->record);
+  builder->scope = ox_scope_ref (base->scope);
+  builder->setup = ox_sheet_setup_ref (base->setup);
   builder->extra = g_strdup (base->extra);
   builder->version_minor_note = g_strdup (base->version_minor_note);
   for (guint f = 0; f < OX_ITEM_FAMILIES; f++)
@@ -105,6 +112,8 @@ ox_job_builder_new (const OxJob *base)
   builder->costs = ox_costs_default ();
   builder->outfit = ox_outfit_default ();
   builder->record = ox_record_new (&(OxRecord){ .n_days = 0 });
+  builder->scope = ox_scope_default ();
+  builder->setup = ox_sheet_setup_new (&(OxSheetSetup){ .language = NULL });
   return builder;
 }
 
@@ -198,6 +207,22 @@ ox_job_builder_set_record (OxJobBuilder *builder, const OxRecord *record)
   const OxRecord *old = builder->record;
   builder->record = ox_record_ref (record);
   ox_record_unref (old);
+}
+
+void
+ox_job_builder_set_scope (OxJobBuilder *builder, const OxScope *scope)
+{
+  const OxScope *old = builder->scope;
+  builder->scope = ox_scope_ref (scope);
+  ox_scope_unref (old);
+}
+
+void
+ox_job_builder_set_setup (OxJobBuilder *builder, const OxSheetSetup *setup)
+{
+  const OxSheetSetup *old = builder->setup;
+  builder->setup = ox_sheet_setup_ref (setup);
+  ox_sheet_setup_unref (old);
 }
 
 void
@@ -295,10 +320,17 @@ ox_job_builder_end (OxJobBuilder *builder)
   job->costs = builder->costs;
   job->outfit = builder->outfit;
   job->record = builder->record;
+  job->scope = builder->scope;
+  job->setup = builder->setup;
   job->extra = builder->extra;
   job->version_minor_note = builder->version_minor_note;
   for (guint f = 0; f < OX_ITEM_FAMILIES; f++)
     freeze_shelf (job, f, &builder->shelves[f]);
+  if (builder->base)
+    {
+      ox_sign_off_keep (builder->base, job);
+      ox_job_unref (builder->base);
+    }
   g_free (builder);
   return job;
 }

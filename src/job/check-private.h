@@ -17,6 +17,9 @@ void ox_check_terms (const OxJob *job, GPtrArray *findings);
 /* ox_check_record: errors of what is marked done */
 void ox_check_record (const OxJob *job, GPtrArray *findings);
 
+/* ox_check_scope: errors of the scope and of the setup of the sheets */
+void ox_check_scope (const OxJob *job, GPtrArray *findings);
+
 /* ox_check_notices: what does not stop a plan but somebody should know; only for jobs without an error */
 void ox_check_notices (const OxJob *job, GPtrArray *findings);
 

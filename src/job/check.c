@@ -291,6 +291,7 @@ ox_job_check (const OxJob *job)
   check_figures (job, findings);
   ox_check_terms (job, findings);
   ox_check_record (job, findings);
+  ox_check_scope (job, findings);
   check_ids (job, findings);
   check_items (job, sound, findings);
   ox_check_overlaps (job, sound, findings);

@@ -151,6 +151,32 @@ ox_job_with_record (const OxJob *job, const OxRecord *record, GError **error)
 }
 
 OxJob *
+ox_job_with_scope (const OxJob *job, const OxScope *scope, GError **error)
+{
+  OxJobBuilder *builder = ox_job_builder_new (job);
+  ox_job_builder_set_scope (builder, scope);
+  return ox_edit_finish (job, builder, error);
+}
+
+OxJob *
+ox_job_with_setup (const OxJob *job, const OxSheetSetup *setup, GError **error)
+{
+  OxJobBuilder *builder = ox_job_builder_new (job);
+  ox_job_builder_set_setup (builder, setup);
+  return ox_edit_finish (job, builder, error);
+}
+
+OxJob *
+ox_job_signed (const OxJob *job, const char *name, const char *date, GError **error)
+{
+  g_return_val_if_fail (*name, NULL);
+  OxScope draft = *job->scope;
+  draft.sign_off = (OxSignOff){ job->texts->number, job->texts->revision, (char *) name, (char *) date };
+  g_autoptr (OxScope) scope = ox_scope_new (&draft);
+  return ox_job_with_scope (job, scope, error);
+}
+
+OxJob *
 ox_job_with_machine (const OxJob *job, const OxMachine *machine, GError **error)
 {
   OxJobBuilder *builder = ox_job_builder_new (job);

@@ -2,7 +2,7 @@
  * SPDX-License-Identifier: GPL-3.0-or-later
  *
  * Each returns (transfer full) a new job that shares what did not change, or NULL with @error (OX_JOB_ERROR_REFUSED) and one translated
- * sentence when the result would break a rule of job/check.h that the old job kept.
+ * sentence when the result would break a rule of job/check.h that the old job kept. What becomes of a drawing that was signed: job/sign-off.h.
  */
 #pragma once
 #include "job/job.h"
@@ -28,6 +28,10 @@ OxJob *ox_job_with_calendar (const OxJob *job, const OxCalendar *calendar, GErro
 OxJob *ox_job_with_outfit (const OxJob *job, const OxOutfit *outfit, GError **error) G_GNUC_WARN_UNUSED_RESULT;
 OxJob *ox_job_with_costs (const OxJob *job, const OxCosts *costs, GError **error) G_GNUC_WARN_UNUSED_RESULT;
 OxJob *ox_job_with_record (const OxJob *job, const OxRecord *record, GError **error) G_GNUC_WARN_UNUSED_RESULT;
+OxJob *ox_job_with_scope (const OxJob *job, const OxScope *scope, GError **error) G_GNUC_WARN_UNUSED_RESULT;
+OxJob *ox_job_with_setup (const OxJob *job, const OxSheetSetup *setup, GError **error) G_GNUC_WARN_UNUSED_RESULT;
+/* ox_job_signed: by @name on @date (YYYY-MM-DD), the drawing with its present number and revision */
+OxJob *ox_job_signed (const OxJob *job, const char *name, const char *date, GError **error) G_GNUC_WARN_UNUSED_RESULT;
 OxJob *ox_job_with_machine (const OxJob *job, const OxMachine *machine, GError **error) G_GNUC_WARN_UNUSED_RESULT;
 OxJob *ox_job_with_rates (const OxJob *job, OxRates rates, GError **error) G_GNUC_WARN_UNUSED_RESULT;
 OxJob *ox_job_with_texts (const OxJob *job, const OxTexts *texts) G_GNUC_WARN_UNUSED_RESULT;

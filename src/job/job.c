@@ -81,6 +81,8 @@ job_clear (gpointer data)
   ox_costs_unref (job->costs);
   ox_outfit_unref (job->outfit);
   ox_record_unref (job->record);
+  ox_scope_unref (job->scope);
+  ox_sheet_setup_unref (job->setup);
   for (guint f = 0; f < OX_ITEM_FAMILIES; f++)
     {
       gpointer *items = ox_job_items (job, f);

@@ -10,6 +10,8 @@
 #include "job/machine.h"
 #include "job/outfit.h"
 #include "job/record.h"
+#include "job/scope.h"
+#include "job/setup.h"
 #include "job/terms.h"
 G_BEGIN_DECLS
 
@@ -34,7 +36,7 @@ typedef struct
   char *number;    /* drawing number */
   char *revision;  /* index, "" before the first */
   char *date;      /* YYYY-MM-DD, as typed; never the clock's */
-  char *status;    /* e.g. "for approval" */
+  char *status;    /* one of ox_status_list(), or as typed */
   char *notes;     /* free text for the scope drawing, lines split by \n */
 } OxTexts;
 
@@ -58,6 +60,8 @@ typedef struct
   OxCosts *costs;
   OxOutfit *outfit;
   OxRecord *record;
+  OxScope *scope;
+  OxSheetSetup *setup;
   char *version_minor_note; /* (nullable): "1.7" when the file was written by that newer minor version */
   char *extra;              /* (nullable): the same as that of an item (job/items.h) for all that is not an item */
 } OxJob;
@@ -68,7 +72,8 @@ void ox_job_unref (const OxJob *job);
 OxTexts *ox_texts_copy (const OxTexts *texts) G_GNUC_WARN_UNUSED_RESULT; /* NULL members become "" */
 void ox_texts_free (OxTexts *texts);
 
-/* A builder gathers items; ox_job_builder_end() freezes them into a job and frees the builder. */
+/* A builder gathers items; ox_job_builder_end() freezes them into a job and frees the builder. A drawing that was signed and is now another
+ * gets another revision then, see job/sign-off.h. */
 typedef struct _OxJobBuilder OxJobBuilder;
 OxJobBuilder *ox_job_builder_new (const OxJob *base) G_GNUC_WARN_UNUSED_RESULT; /* @base (nullable): start from its contents */
 void ox_job_builder_set_texts (OxJobBuilder *builder, const OxTexts *texts);
@@ -81,6 +86,8 @@ void ox_job_builder_set_calendar (OxJobBuilder *builder, const OxCalendar *calen
 void ox_job_builder_set_costs (OxJobBuilder *builder, const OxCosts *costs);
 void ox_job_builder_set_outfit (OxJobBuilder *builder, const OxOutfit *outfit);
 void ox_job_builder_set_record (OxJobBuilder *builder, const OxRecord *record);
+void ox_job_builder_set_scope (OxJobBuilder *builder, const OxScope *scope);
+void ox_job_builder_set_setup (OxJobBuilder *builder, const OxSheetSetup *setup);
 void ox_job_builder_set_extra (OxJobBuilder *builder, const char *extra, const char *version_minor_note);
 /* put: replaces the item with the same id at its place, else appends; takes a reference of its own */
 void ox_job_builder_put_room (OxJobBuilder *builder, const OxRoom *room);

@@ -27,8 +27,6 @@ typedef enum
   OX_SHEET_ALL = OX_SHEET_SCOPE | OX_SHEET_CREW | OX_SHEET_SCHEDULE
 } OxSheetKinds;
 
-typedef enum { OX_ORIENTATION_AUTO, OX_ORIENTATION_PORTRAIT, OX_ORIENTATION_LANDSCAPE } OxOrientation;
-
 typedef struct
 {
   OxSheetKinds which;

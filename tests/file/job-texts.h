@@ -11,6 +11,8 @@ G_BEGIN_DECLS
   "<job xmlns=\"urn:oxturn:job\" version=\"1.2\" units=\"metres\" north=\"90\">\n"                                     \
   "  <texts>\n"                                                                                                        \
   "    <title>Hall</title>\n"                                                                                          \
+  "    <number>OX-7</number>\n"                                                                                        \
+  "    <revision>B</revision>\n"                                                                                       \
   "  </texts>\n"
 #define JOB_MACHINE                                                                                                    \
   "  <machine class=\"compact\" name=\"Compact\">\n"                                                                   \
@@ -41,6 +43,18 @@ G_BEGIN_DECLS
   "    <diameter mm=\"202.5\"/>\n"                                                                                     \
   "  </patch>\n"                                                                                                       \
   "  <patch id=\"P2\" speed=\"3.25\"/>\n"
+#define JOB_SCOPE                                                                                                      \
+  "  <scope>\n"                                                                                                        \
+  "    <inclusion key=\"edges\"/>\n"                                                                                   \
+  "    <inclusion key=\"patch\" text=\"Two test patches.\"/>\n"                                                        \
+  "    <exclusion text=\"The loading bay.\"/>\n"                                                                       \
+  "    <assumption key=\"sound\"/>\n"                                                                                  \
+  "    <revision mark=\"A\" date=\"2026-08-01\" author=\"O. Marsh\" text=\"First issue\" accepted-by=\"P. Hollow\" "   \
+  "accepted-on=\"2026-08-05\"/>\n"                                                                                     \
+  "    <revision mark=\"B\" after-sign-off=\"true\"/>\n"                                                               \
+  "    <sign-off number=\"OX-7\" revision=\"B\" name=\"P. Hollow\" date=\"2026-08-20\"/>\n"                            \
+  "  </scope>\n"                                                                                                       \
+  "  <sheets language=\"es\" paper=\"A3\" schedule-paper=\"A4\" tiles=\"Letter\" scale=\"96\" orientation=\"landscape\"/>\n"
 #define JOB_ROOM                                                                                                       \
   "  <room id=\"R1\" name=\"Hall\" profile=\"CSP 3\" along-side=\"2\">\n"                                              \
   "    <corner x=\"0\" y=\"0\"/>\n"                                                                                    \
@@ -86,7 +100,7 @@ G_BEGIN_DECLS
   "0.5)), ((5 0, 6 0, 6 0.25, 5 0)))\" note=\"ground\"/>\n"                                                            \
   "  </record>\n"
 #define JOB_END "</job>\n"
-#define JOB_WHOLE JOB_START JOB_MACHINE JOB_TERMS JOB_ROOM JOB_ITEMS JOB_RECORD JOB_END
+#define JOB_WHOLE JOB_START JOB_MACHINE JOB_TERMS JOB_SCOPE JOB_ROOM JOB_ITEMS JOB_RECORD JOB_END
 
 /* @text with the first @old in it, which must be there, replaced; (transfer full) */
 static inline char *
