@@ -28,8 +28,7 @@ static const struct
   const char *part;
 } unknown_rows[] = {
   { "<rates", "<lighting/><rates",
-    "element <lighting> is not known in <job>; allowed are: texts machine rates calendar costs patch scope sheets "
-    "room" },
+    "element <lighting> is not known in <job>; allowed are: texts machine rates calendar costs" },
   { "<rates", "<job/><rates", "element <job> is not known in <job>" },
   { "<corner x=\"12\" y=\"0\"", "<point x=\"1\" y=\"0\"/><corner x=\"12\" y=\"0\"",
     "element <point> is not known in <room>; allowed are: corner" },
