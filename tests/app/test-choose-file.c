@@ -50,6 +50,14 @@ find_chooser (void)
   return NULL;
 }
 
+/* The chooser comes to a folder of its own accord. It is not told another: that of GTK 4.18 then now and then loses count of the buttons of its path. */
+static gboolean
+has_folder (void)
+{
+  g_autoptr (GFile) folder = gtk_file_chooser_get_current_folder (GTK_FILE_CHOOSER (find_chooser ()));
+  return folder != NULL;
+}
+
 static void
 test_cancelled (void)
 {
@@ -68,22 +76,19 @@ static void
 test_chosen (void)
 {
   OxWindow *window = ox_ui_open (NULL);
-  char *folder = ox_test_folder_new ();
   g_autofree char *name = NULL;
   g_autofree char *got = NULL;
-  g_autoptr (GFile) place = g_file_new_for_path (folder);
 
   ox_choose_file (GTK_WINDOW (window), OX_FILE_SAVE_PDF, "plan-x", chosen_cb, &got);
   OX_WAIT_FOR (find_chooser () != NULL);
   gtk_test_widget_wait_for_draw (find_chooser ());
-  g_assert_true (gtk_file_chooser_set_current_folder (GTK_FILE_CHOOSER (find_chooser ()), place, NULL));
+  OX_WAIT_FOR (has_folder ());
   OX_WAIT_FOR ((g_free (name), name = gtk_file_chooser_get_current_name (GTK_FILE_CHOOSER (find_chooser ()))) != NULL
                && g_str_equal (name, "plan-x"));
   gtk_dialog_response (GTK_DIALOG (find_chooser ()), GTK_RESPONSE_ACCEPT);
   OX_WAIT_FOR (got != NULL);
   g_assert_true (g_str_has_suffix (got, "plan-x.pdf"));
   ox_ui_close (window);
-  ox_test_folder_free (folder);
 }
 
 int
