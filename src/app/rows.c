@@ -87,7 +87,11 @@ ox_rows_widen_names (GtkGrid *rows, int chars)
 
   for (int row = 0; (name = gtk_grid_get_child_at (rows, 0, row)) != NULL; row++)
     if (GTK_IS_LABEL (name))
-      gtk_label_set_max_width_chars (GTK_LABEL (name), chars);
+      {
+        gtk_label_set_max_width_chars (GTK_LABEL (name), chars);
+        /* Names that fit stand on one line at any width, so that the window's height does not hang on its width. */
+        gtk_label_set_wrap (GTK_LABEL (name), g_utf8_strlen (gtk_label_get_text (GTK_LABEL (name)), -1) > chars);
+      }
 }
 
 GtkWidget *

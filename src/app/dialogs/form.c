@@ -7,6 +7,8 @@
 
 #include <glib/gi18n-lib.h>
 
+#define TOLD_CHARS 60
+
 typedef struct
 {
   OxForm form;
@@ -179,7 +181,9 @@ ox_form_open (GtkWindow *parent, const OxForm *form)
   self->told = GTK_LABEL (g_object_new (GTK_TYPE_LABEL, "accessible-role", GTK_ACCESSIBLE_ROLE_STATUS, NULL));
   gtk_label_set_wrap (self->told, TRUE);
   gtk_label_set_xalign (self->told, 0);
-  gtk_label_set_max_width_chars (self->told, 60);
+  /* As wide as it would like to be: a window whose height went by another width would be too low at first. */
+  gtk_label_set_width_chars (self->told, TOLD_CHARS);
+  gtk_label_set_max_width_chars (self->told, TOLD_CHARS);
   gtk_widget_add_css_class (box, "panel");
   gtk_box_append (GTK_BOX (box), form->body);
   gtk_box_append (GTK_BOX (box), GTK_WIDGET (self->told));
