@@ -73,6 +73,7 @@ add_totals (GString *json, const OxTotals *totals)
     { "edge_hours", totals->edge_hours },
     { "labour_hours", totals->labour_hours },
     { "ideal_hours", totals->ideal_hours },
+    { "coats_m2", totals->coats_m2 },
   };
   add_object (json, "totals", figures, G_N_ELEMENTS (figures));
 }

@@ -8,6 +8,7 @@
 #include <math.h>
 #include <string.h>
 #include "base/atomic.h"
+#include "base/number.h"
 #include "file/csv.h"
 #include "geometry/wkt.h"
 
@@ -38,14 +39,35 @@ add_floor_head (OxCsv *csv, const char *id, const char *kind, const char *name)
   ox_csv_text (csv, name);
 }
 
+/* End of a row of the floor: coats and speed, each empty where it is 0. */
 static void
-add_floor_ring (OxCsv *csv, const char *id, const char *kind, const char *name, const OxRing *ring)
+end_floor_row (OxCsv *csv, guint coats, double speed)
+{
+  if (coats > 0)
+    ox_csv_count (csv, coats);
+  else
+    ox_csv_empty (csv);
+  if (speed > 0)
+    ox_csv_number (csv, speed, STORED);
+  else
+    ox_csv_empty (csv);
+  ox_csv_row (csv);
+}
+
+static void
+add_floor_shape (OxCsv *csv, const char *id, const char *kind, const char *name, const OxRing *ring)
 {
   g_autoptr (GString) wkt = g_string_new (NULL);
   ox_wkt_append_ring (wkt, ring, STORED);
   add_floor_head (csv, id, kind, name);
   ox_csv_quoted (csv, wkt->str);
-  ox_csv_row (csv);
+}
+
+static void
+add_floor_ring (OxCsv *csv, const char *id, const char *kind, const char *name, const OxRing *ring)
+{
+  add_floor_shape (csv, id, kind, name, ring);
+  end_floor_row (csv, 0, 0);
 }
 
 static void
@@ -53,7 +75,7 @@ add_floor_region (OxCsv *csv, const char *kind, const OxRegion *region)
 {
   add_floor_head (csv, kind, kind, "");
   add_region (csv, region, TRUE);
-  ox_csv_row (csv);
+  end_floor_row (csv, 0, 0);
 }
 
 static void
@@ -73,12 +95,21 @@ char *
 ox_table_floor (const OxPlan *plan)
 {
   const OxJob *job = plan->job;
-  OxCsv csv = ox_csv_start ("id,kind,name,wkt");
+  OxCsv csv = ox_csv_start ("id,kind,name,wkt,coats,speed_m_per_min");
   for (guint i = 0; i < job->n_rooms; i++)
-    add_floor_ring (&csv, job->rooms[i]->id, "room", job->rooms[i]->name, job->rooms[i]->ring);
+    {
+      add_floor_shape (&csv, job->rooms[i]->id, "room", job->rooms[i]->name, job->rooms[i]->ring);
+      end_floor_row (&csv, job->rooms[i]->coats, 0);
+    }
   add_obstacles (&csv, job);
   for (guint i = 0; i < job->n_excluded; i++)
     add_floor_ring (&csv, job->excluded[i]->id, "excluded", job->excluded[i]->name, job->excluded[i]->ring);
+  for (guint i = 0; i < job->n_conditions; i++)
+    {
+      const OxCondition *condition = job->conditions[i];
+      add_floor_shape (&csv, condition->id, "condition", condition->name, condition->ring);
+      end_floor_row (&csv, condition->coats, condition->speed_m_per_min);
+    }
   for (guint i = 0; i < job->n_doorways; i++)
     {
       g_autoptr (OxRing) ring = ox_doorway_ring (job->doorways[i]);
@@ -88,7 +119,7 @@ ox_table_floor (const OxPlan *plan)
     {
       add_floor_head (&csv, job->joints[i]->id, "joint", job->joints[i]->name);
       add_line (&csv, job->joints[i]->points, job->joints[i]->n);
-      ox_csv_row (&csv);
+      end_floor_row (&csv, 0, 0);
     }
   add_floor_region (&csv, "target", plan->target);
   add_floor_region (&csv, "travel", plan->travel);
@@ -112,6 +143,22 @@ add_way (OxCsv *csv, int station, double way)
     ox_csv_number (csv, way, COMPUTED);
   else
     ox_csv_empty (csv);
+}
+
+/* "4.2@8 3@4": metres at metres a minute, from start to stop; empty where one speed holds all along */
+static void
+add_paces (OxCsv *csv, const OxPlan *plan, const OxStrip *strip)
+{
+  g_autoptr (GString) text = g_string_new (NULL);
+  for (guint i = 0; i < strip->n_paces; i++)
+    {
+      if (i > 0)
+        g_string_append_c (text, ' ');
+      ox_number_append (text, plan->paces[strip->pace + i].length, COMPUTED);
+      g_string_append_c (text, '@');
+      ox_number_append (text, plan->paces[strip->pace + i].speed, COMPUTED);
+    }
+  ox_csv_text (csv, text->str);
 }
 
 static void
@@ -139,6 +186,7 @@ add_strip (OxCsv *csv, const OxPlan *plan, const OxStrip *strip)
   add_way (csv, strip->station, strip->hose_m);
   add_way (csv, strip->supply, strip->cord_m);
   ox_csv_text (csv, strip->out_of_reach ? "out-of-reach" : "");
+  add_paces (csv, plan, strip);
   ox_csv_row (csv);
 }
 
@@ -146,7 +194,7 @@ char *
 ox_table_strips (const OxPlan *plan)
 {
   OxCsv csv = ox_csv_start ("order,strip,room,lane,kind,coat,x1,y1,x2,y2,heading_deg,length_m,width_m,"
-                            "speed_m_per_min,minutes,station,wkt,supply,hose_m,cord_m,caution");
+                            "speed_m_per_min,minutes,station,wkt,supply,hose_m,cord_m,caution,paces");
   for (guint i = 0; i < plan->n_strips; i++)
     add_strip (&csv, plan, &plan->strips[i]);
   return ox_csv_end (&csv);
@@ -181,7 +229,7 @@ ox_table_moves (const OxPlan *plan)
 char *
 ox_table_zones (const OxPlan *plan)
 {
-  OxCsv csv = ox_csv_start ("id,room,area_m2,wkt");
+  OxCsv csv = ox_csv_start ("id,room,area_m2,wkt,coat");
   for (guint i = 0; i < plan->n_zones; i++)
     {
       const OxZone *zone = &plan->zones[i];
@@ -189,6 +237,7 @@ ox_table_zones (const OxPlan *plan)
       ox_csv_text (&csv, plan->job->rooms[zone->room]->id);
       ox_csv_number (&csv, zone->area, COMPUTED);
       add_region (&csv, zone->region, FALSE);
+      ox_csv_count (&csv, zone->coat);
       ox_csv_row (&csv);
     }
   return ox_csv_end (&csv);

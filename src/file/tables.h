@@ -4,10 +4,10 @@
  * CSV after RFC 4180: UTF-8, CRLF, header line, decimal point, WKT in quotes; metres, square metres, minutes, degrees. Stored
  * coordinates have 4 decimals at most, computed ones 6. The same plan gives the same bytes in every locale.
  *
- *      floor.csv     id,kind,name,wkt
- *      strips.csv    order,strip,room,lane,kind,coat,x1,y1,x2,y2,heading_deg,length_m,width_m,speed_m_per_min,minutes,station,wkt,supply,hose_m,cord_m,caution
+ *      floor.csv     id,kind,name,wkt,coats,speed_m_per_min
+ *      strips.csv    order,strip,room,lane,kind,coat,x1,y1,x2,y2,heading_deg,length_m,width_m,speed_m_per_min,minutes,station,wkt,supply,hose_m,cord_m,caution,paces
  *      moves.csv     order,from_strip,to_strip,kind,minutes,length_m,cx,cy,wkt
- *      zones.csv     id,room,area_m2,wkt
+ *      zones.csv     id,room,area_m2,wkt,coat
  *      edge.csv      id,room,cause,area_m2,length_m,wkt
  *      stations.csv  id,kind,x,y,length_m,strips,farthest_m
  *      summary.json  machine, rates, totals, out_of_reach

@@ -31,14 +31,14 @@ strip_of (const OxLayout *layout, const OxDraft *draft)
   const OxFrame *frame = g_ptr_array_index (layout->frames, draft->frame);
   OxPoint low = ox_point_snap (ox_frame_to_floor (frame, (OxPoint) { draft->x0, draft->y }));
   OxPoint high = ox_point_snap (ox_frame_to_floor (frame, (OxPoint) { draft->x1, draft->y }));
-  OxStrip strip = { .room = layout->room, .kind = draft->kind, .coat = 1, .a = low, .b = high, .station = -1 };
+  OxStrip strip = { .room = layout->room, .kind = draft->kind, .coat = layout->coat, .a = low, .b = high, .station = -1 };
   if (draft->sign < 0)
     {
       strip.a = high;
       strip.b = low;
     }
   strip.width = layout->machine->blast_width;
-  strip.speed = layout->machine->travel_speed;
+  strip.speed = layout->speed;
   return strip;
 }
 
@@ -58,7 +58,10 @@ judge (const Case *c, const Change *change)
     }
   OxPlan plan = { .job = (OxJob *) c->job, .n_strips = strips->len, .strips = (OxStrip *) (void *) strips->data };
   OxFloor own = *c->floor;
-  own.target = (OxRegion *) c->layout->target;
+  OxCoat coat = { c->layout->room, c->layout->coat, (OxRegion *) c->layout->target };
+  own.target = coat.target;
+  own.n_coats = 1;
+  own.coats = &coat;
   return ox_plan_verify_laid (&plan, &own);
 }
 

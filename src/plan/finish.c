@@ -46,7 +46,7 @@ best_stretch (Finish *finish, Candidate *c, OxSpan span)
   double half = m->blast_length / 2;
   OxBand band = { frame->angle, span.lo - half, span.hi + half, c->y, m->blast_width };
   ox_cover_profile (layout->cover, &band, 0, profile);
-  double worth = profile->sample_m2 * ox_layout_hand_seconds (layout), cost = profile->step / m->travel_speed * 60;
+  double worth = profile->sample_m2 * ox_layout_hand_seconds (layout), cost = profile->step / layout->speed * 60;
   double sum = 0, best = 0;
   guint start = 0, from = 0, to = 0, cells = 0, best_cells = 0;
   for (guint i = 0; i < profile->counts->len; i++)
@@ -78,7 +78,7 @@ best_stretch (Finish *finish, Candidate *c, OxSpan span)
       x0 -= before;
       x1 = MIN (span.hi, x1 + lack - before);
     }
-  double seconds = (x1 - x0) / m->travel_speed * 60 + finish->move_seconds;
+  double seconds = (x1 - x0) / layout->speed * 60 + finish->move_seconds;
   double gain = best_cells * profile->sample_m2;
   if (gain * ox_layout_hand_seconds (layout) > seconds && gain / seconds > c->rate)
     {
@@ -294,7 +294,7 @@ lay_pair (Finish *finish, const Candidate *first, double shift)
 {
   OxLayout *layout = finish->layout;
   Candidate second = *first;
-  double seconds = 2 * ((first->x1 - first->x0) / layout->machine->travel_speed * 60 + finish->move_seconds);
+  double seconds = 2 * ((first->x1 - first->x0) / layout->speed * 60 + finish->move_seconds);
   second.y += shift;
   if (first->gain * ox_layout_hand_seconds (layout) < seconds
       || !ox_frame_find_span (g_ptr_array_index (layout->frames, second.frame), second.y, second.sign,

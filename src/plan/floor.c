@@ -254,6 +254,7 @@ ox_floor_new (const OxJob *job)
       floor->rooms[i] = ox_region_difference (room, less);
     }
   floor->target = ox_region_union_many ((const OxRegion *const *) floor->rooms, job->n_rooms);
+  floor->coats = ox_coats_new (job, floor->rooms, &floor->n_coats);
   make_travel (job, floor);
   return floor;
 }
@@ -265,6 +266,7 @@ ox_floor_free (OxFloor *floor)
     return;
   for (guint i = 0; i < floor->n_rooms; i++)
     ox_region_unref (floor->rooms[i]);
+  ox_coats_free (floor->coats, floor->n_coats);
   g_free (floor->rooms);
   g_free (floor->by_place);
   ox_region_unref (floor->target);

@@ -13,7 +13,7 @@
  * doorways.
  */
 #pragma once
-#include "job/job.h"
+#include "plan/coat.h"
 G_BEGIN_DECLS
 
 #define OX_FLOOR_SPAN 0.60 /* m: width of a pit that a hose still crosses */
@@ -25,6 +25,8 @@ typedef struct
   OxRegion **rooms;    /* target of each room, in the order of the job */
   guint *by_place;     /* rooms from the lowest, then leftmost corner on: an order that does not hang on how the job lists them */
   OxRegion *target;    /* all of them */
+  guint n_coats;
+  OxCoat *coats;       /* what is to be laid, room by room in the order of the job, coat by coat */
   OxRegion *travel;
   OxRegion *hose;      /* where a hose or cord may lie */
 } OxFloor;

@@ -2,6 +2,8 @@
  * SPDX-License-Identifier: GPL-3.0-or-later
  */
 #include "plan/layout.h"
+#include "plan/pace.h"
+#include "trade/production.h"
 
 #define SAME_ANGLE 1e-7  /* radians */
 #define MOST_STRAY 0.015 /* m */
@@ -14,14 +16,28 @@ cell_size (const OxMachine *machine)
   return (machine->blast_width - machine->min_overlap) / 10;
 }
 
+/* The speed at which the target takes as long as at its own speeds. */
+static double
+mean_speed (const OxJob *job, const OxRegion *target)
+{
+  const OxMachine *m = job->machine;
+  double area = ox_region_area (target);
+  for (guint i = 0; i < job->n_conditions; i++)
+    if (job->conditions[i]->speed_m_per_min > 0 && area > 0)
+      return area / ox_paces_ideal_hours (job, target) / ox_production_area_per_hour (m->blast_width, m->min_overlap, 1, 1);
+  return m->travel_speed;
+}
+
 OxLayout *
-ox_layout_new (const OxFloor *floor, guint room, const OxJob *job, double angle, OxWork work)
+ox_layout_new (const OxFloor *floor, const OxCoat *coat, const OxJob *job, double angle, OxWork work)
 {
   OxLayout *layout = g_new0 (OxLayout, 1);
-  layout->room = room;
+  layout->room = coat->room;
+  layout->coat = coat->coat;
   layout->machine = job->machine;
   layout->travel = floor->travel;
-  layout->target = floor->rooms[room];
+  layout->target = coat->target;
+  layout->speed = mean_speed (job, coat->target);
   layout->hand_rate = job->rates.edge_m2_per_hour;
   layout->work = work;
   layout->frames = g_ptr_array_new_with_free_func ((GDestroyNotify) ox_frame_free);

@@ -42,9 +42,11 @@ typedef struct
 {
   const OxRun *run;       /* (nullable): once cancelled, what is done to the layout may stop half way: it is then to be freed */
   guint room;             /* index in the job */
+  guint coat;             /* from 1 */
   const OxMachine *machine;
   const OxRegion *travel;
-  const OxRegion *target; /* of the room */
+  const OxRegion *target; /* of the room's coat */
+  double speed;           /* m/min: mean walking speed over the target */
   double hand_rate;       /* m2/h */
   OxWork work;
   gboolean one_heading;   /* no swing fits anywhere: only strips with the heading of the work are laid */
@@ -56,8 +58,8 @@ typedef struct
   guint n_main_lanes;
 } OxLayout;
 
-/* ox_layout_new: an empty layout with its main direction; @floor and @machine are borrowed; (transfer full) */
-OxLayout *ox_layout_new (const OxFloor *floor, guint room, const OxJob *job, double angle, OxWork work) G_GNUC_WARN_UNUSED_RESULT;
+/* ox_layout_new: an empty layout with its main direction; @floor, @coat and @job are borrowed; (transfer full) */
+OxLayout *ox_layout_new (const OxFloor *floor, const OxCoat *coat, const OxJob *job, double angle, OxWork work) G_GNUC_WARN_UNUSED_RESULT;
 void ox_layout_free (OxLayout *layout);
 
 /* ox_layout_frame:

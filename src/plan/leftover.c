@@ -35,19 +35,40 @@ region_list (void)
   return g_ptr_array_new_with_free_func ((GDestroyNotify) ox_region_unref);
 }
 
-OxRegion *
-ox_leftover_blasted (const OxFloor *floor, const OxPlan *plan, double *gross)
+/* What the strips of one coat cover, within the target. */
+static OxRegion *
+covered_by_coat (const OxFloor *floor, const OxPlan *plan, guint coat, OxBlasted *sums)
 {
   const OxMachine *m = plan->job->machine;
   g_autofree OxPoint *corners = g_new (OxPoint, 4 * plan->n_strips + 1);
-  *gross = 0;
+  guint n = 0;
   for (guint i = 0; i < plan->n_strips; i++)
+    if (plan->strips[i].coat == coat)
+      {
+        ox_strip_corners (&plan->strips[i], m->blast_length, corners + 4 * n++);
+        sums->gross_m2 += plan->strips[i].width * (ox_strip_length (&plan->strips[i]) + m->blast_length);
+      }
+  g_autoptr (OxRegion) all = ox_region_union_quads (corners, n);
+  OxRegion *within = ox_region_intersection (all, floor->target);
+  sums->covered_m2 += ox_region_area (within);
+  return within;
+}
+
+OxRegion *
+ox_leftover_blasted (const OxFloor *floor, const OxPlan *plan, OxBlasted *sums)
+{
+  *sums = (OxBlasted){ 0 };
+  OxRegion *blasted = covered_by_coat (floor, plan, 1, sums);
+  for (guint k = 2; k <= ox_coats_most (floor->coats, floor->n_coats); k++)
     {
-      ox_strip_corners (&plan->strips[i], m->blast_length, corners + 4 * i);
-      *gross += plan->strips[i].width * (ox_strip_length (&plan->strips[i]) + m->blast_length);
+      g_autoptr (OxRegion) covered = covered_by_coat (floor, plan, k, sums);
+      g_autoptr (OxRegion) asking = ox_coats_floor (floor->coats, floor->n_coats, k);
+      g_autoptr (OxRegion) missed = ox_region_difference (asking, covered);
+      OxRegion *left = ox_region_difference (blasted, missed);
+      ox_region_unref (blasted);
+      blasted = left;
     }
-  g_autoptr (OxRegion) all = ox_region_union_quads (corners, plan->n_strips);
-  return ox_region_intersection (all, floor->target);
+  return blasted;
 }
 
 static gboolean
@@ -248,48 +269,52 @@ ox_leftover_edges (const OxFloor *floor, const OxRegion *blasted, const OxRegion
   plan->edges = (OxEdge *) (void *) g_array_free (g_steal_pointer (&edges), FALSE);
 }
 
-/* Union of what the room's strips of one kind cover. */
+/* Union of what the strips of one kind in a room's coat cover. */
 static OxRegion *
-covered_by (const OxPlan *plan, guint room, OxStripKind kind)
+covered_by (const OxPlan *plan, const OxCoat *coat, OxStripKind kind)
 {
   g_autofree OxPoint *corners = g_new (OxPoint, 4 * plan->n_strips + 1);
   guint n = 0;
   for (guint i = 0; i < plan->n_strips; i++)
-    if (plan->strips[i].room == room && plan->strips[i].kind == kind)
+    if (plan->strips[i].room == coat->room && plan->strips[i].coat == coat->coat && plan->strips[i].kind == kind)
       ox_strip_corners (&plan->strips[i], plan->job->machine->blast_length, corners + 4 * n++);
   return ox_region_union_quads (corners, n);
+}
+
+static void
+add_zones (const OxPlan *plan, const OxCoat *coat, GArray *zones)
+{
+  g_autoptr (OxRegion) crosswise = covered_by (plan, coat, OX_STRIP_CROSSWISE);
+  g_autoptr (OxRegion) mains = covered_by (plan, coat, OX_STRIP_MAIN);
+  g_autoptr (OxRegion) within = ox_region_intersection (crosswise, coat->target);
+  g_autoptr (OxRegion) rest = ox_region_difference (within, mains);
+  /* A single strip along a wall is no zone: take away what is narrower than two lanes, then grow back. */
+  double off = plan->job->machine->blast_width * 0.6;
+  g_autoptr (OxRegion) core = ox_region_offset (rest, -off, FALSE);
+  for (guint i = 0; i < core->n_parts; i++)
+    {
+      g_autoptr (OxRegion) part = ox_region_get_part (core, i);
+      g_autoptr (OxRegion) grown = ox_region_offset (part, off, FALSE);
+      OxZone zone = { NULL, coat->room, coat->coat, 0, ox_region_intersection (grown, rest) };
+      zone.area = ox_region_area (zone.region);
+      if (zone.area < LEAST_ZONE_M2)
+        {
+          ox_region_unref (zone.region);
+          continue;
+        }
+      zone.id = g_strdup_printf ("Z%u", zones->len + 1);
+      g_array_append_val (zones, zone);
+    }
 }
 
 void
 ox_leftover_zones (const OxFloor *floor, OxPlan *plan)
 {
-  const OxMachine *m = plan->job->machine;
   g_autoptr (GArray) zones = g_array_new (FALSE, FALSE, sizeof (OxZone));
   for (guint k = 0; k < floor->n_rooms; k++)
-    {
-      guint r = floor->by_place[k];
-      g_autoptr (OxRegion) crosswise = covered_by (plan, r, OX_STRIP_CROSSWISE);
-      g_autoptr (OxRegion) mains = covered_by (plan, r, OX_STRIP_MAIN);
-      g_autoptr (OxRegion) within = ox_region_intersection (crosswise, floor->rooms[r]);
-      g_autoptr (OxRegion) rest = ox_region_difference (within, mains);
-      /* A single strip along a wall is no zone: take away what is narrower than two lanes, then grow back. */
-      double off = m->blast_width * 0.6;
-      g_autoptr (OxRegion) core = ox_region_offset (rest, -off, FALSE);
-      for (guint i = 0; i < core->n_parts; i++)
-        {
-          g_autoptr (OxRegion) part = ox_region_get_part (core, i);
-          g_autoptr (OxRegion) grown = ox_region_offset (part, off, FALSE);
-          OxZone zone = { NULL, r, 0, ox_region_intersection (grown, rest) };
-          zone.area = ox_region_area (zone.region);
-          if (zone.area < LEAST_ZONE_M2)
-            {
-              ox_region_unref (zone.region);
-              continue;
-            }
-          zone.id = g_strdup_printf ("Z%u", zones->len + 1);
-          g_array_append_val (zones, zone);
-        }
-    }
+    for (guint i = 0; i < floor->n_coats; i++)
+      if (floor->coats[i].room == floor->by_place[k])
+        add_zones (plan, &floor->coats[i], zones);
   plan->n_zones = zones->len;
   plan->zones = (OxZone *) (void *) g_array_free (g_steal_pointer (&zones), FALSE);
 }

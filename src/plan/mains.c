@@ -165,7 +165,7 @@ ox_layout_mains (OxLayout *layout)
   if (isnan (lowest) || isnan (highest))
     return FALSE;
   /* Where the band is a hair wider than one strip, the rest costs less by hand than a second lane. */
-  if ((highest - lowest) * ox_layout_hand_seconds (layout) < 60 / m->travel_speed)
+  if ((highest - lowest) * ox_layout_hand_seconds (layout) < 60 / layout->speed)
     lowest = highest = (lowest + highest) / 2;
   double width = highest - lowest + m->blast_width;
   layout->first_y = lowest;

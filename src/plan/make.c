@@ -14,6 +14,7 @@
 #include "plan/verify.h"
 #include "trade/production.h"
 
+#define TURNED 0.001 /* radians: a coat whose direction is off by more was laid along another one */
 #define PARALLEL 1e-6 /* sine of the angle between a side and the lanes laid along it */
 
 typedef struct
@@ -21,7 +22,7 @@ typedef struct
   OxPlan *plan;
   OxFloor *floor;
   OxWays *ways;
-  OxRoomPlan **rooms;
+  GPtrArray **rooms; /* OxRoomPlan, coat by coat, of each room */
   GPtrArray *notices;
   OxPlanHook hook; /* (nullable) */
   gpointer hook_data;
@@ -69,22 +70,34 @@ plan_room (guint i, gpointer data)
   const Making *making = rooms->making;
   if (ox_run_cancelled (rooms->run, NULL))
     return;
-  making->rooms[i] = ox_room_plan_new (making->floor, i, making->plan->job, making->ways, rooms->run);
+  making->rooms[i] = ox_room_plans_new (making->floor, i, making->plan->job, making->ways, rooms->run);
   ox_run_step (rooms->run, N_("laying strips"), g_atomic_int_add (&rooms->done, 1) + 1, making_steps (making));
 }
 
-/* What the job asks for and this planner does not lay: said, so that nobody counts on it. */
-static void
-tell_what_is_left_out (const Making *making)
+static const char *
+room_name (const OxRoom *room)
 {
-  const OxJob *job = making->plan->job;
-  for (guint i = 0; i < job->n_rooms; i++)
-    if (job->rooms[i]->coats > 1)
-      g_ptr_array_add (making->notices, g_strdup_printf (_("%s: %u coats are asked for; the strips, hours and figures here are those of one coat"),
-                                                         *job->rooms[i]->name ? job->rooms[i]->name : job->rooms[i]->id, job->rooms[i]->coats));
-  for (guint i = 0; i < job->n_conditions; i++)
-    g_ptr_array_add (making->notices, g_strdup_printf (_("Condition area %s: its own speed, coats and profile are not planned yet; strips run over it as elsewhere"),
-                                                       *job->conditions[i]->name ? job->conditions[i]->name : job->conditions[i]->id));
+  return *room->name ? room->name : room->id;
+}
+
+/* What a person must be told of a room's strips. */
+static void
+tell_of_room (const Making *making, guint r)
+{
+  const OxRoom *room = making->plan->job->rooms[r];
+  const OxRoomPlan *first = g_ptr_array_index (making->rooms[r], 0);
+  for (guint k = 0; k < making->rooms[r]->len; k++)
+    {
+      const OxRoomPlan *coat = g_ptr_array_index (making->rooms[r], k);
+      double turn = coat->angle - first->angle - (coat->coat - 1) * room->coat_turn_deg * G_PI / 180;
+      if (coat->legs->len == 0 && k == 0)
+        g_ptr_array_add (making->notices, g_strdup_printf (_("%s: no strip of this machine fits or pays; all of it is edge work"), room_name (room)));
+      else if (coat->legs->len == 0)
+        g_ptr_array_add (making->notices, g_strdup_printf (_("%s: no strip of coat %u fits or pays; what asks for it is edge work"), room_name (room), coat->coat));
+      else if (fabs (remainder (turn, G_PI)) > TURNED)
+        g_ptr_array_add (making->notices, g_strdup_printf (_("%s: coat %u runs along the lanes of coat 1; there is too little room for strips across them"),
+                                                           room_name (room), coat->coat));
+    }
 }
 
 static gboolean
@@ -97,13 +110,22 @@ plan_rooms (Making *making, OxRun *run)
   if (ox_run_cancelled (run, NULL))
     return FALSE;
   for (guint k = 0; k < job->n_rooms; k++)
-    {
-      guint i = making->floor->by_place[k];
-      if (making->rooms[i]->legs->len == 0)
-        g_ptr_array_add (making->notices, g_strdup_printf (_("%s: no strip of this machine fits or pays; all of it is edge work"),
-                                                           *job->rooms[i]->name ? job->rooms[i]->name : job->rooms[i]->id));
-    }
+    tell_of_room (making, making->floor->by_place[k]);
   return TRUE;
+}
+
+/* The strip that a room begins with, or ends with; NULL without strips. */
+static const OxLeg *
+room_end (const Making *making, guint r, gboolean last)
+{
+  guint n = making->rooms[r]->len;
+  for (guint k = 0; k < n; k++)
+    {
+      const GArray *legs = ((const OxRoomPlan *) g_ptr_array_index (making->rooms[r], last ? n - 1 - k : k))->legs;
+      if (legs->len > 0)
+        return &g_array_index (legs, OxLeg, last ? legs->len - 1 : 0);
+    }
+  return NULL;
 }
 
 /* Rooms in order of work: each time the one whose first strip is nearest. */
@@ -121,8 +143,8 @@ order_rooms (const Making *making)
       for (guint place = 0; place < n; place++)
         {
           guint i = making->floor->by_place[place];
-          const GArray *legs = making->rooms[i]->legs;
-          double way = last != NULL && legs->len > 0 ? ox_point_distance (last->b, g_array_index (legs, OxLeg, 0).a) : 0;
+          const OxLeg *first = room_end (making, i, FALSE);
+          double way = last != NULL && first != NULL ? ox_point_distance (last->b, first->a) : 0;
           if (!done[i] && way < least)
             {
               least = way;
@@ -131,9 +153,8 @@ order_rooms (const Making *making)
         }
       order[k] = best;
       done[best] = TRUE;
-      const GArray *legs = making->rooms[best]->legs;
-      if (legs->len > 0)
-        last = &g_array_index (legs, OxLeg, legs->len - 1);
+      if (room_end (making, best, TRUE) != NULL)
+        last = room_end (making, best, TRUE);
     }
   return order;
 }
@@ -141,11 +162,10 @@ order_rooms (const Making *making)
 /* The side that the chalk lines are measured from: parallel ones before others, those that have all lanes on their inner side before others, then the
  * nearest. Lane 1 is the one next to it. */
 static OxChalk
-find_chalk (const Making *making, guint r)
+find_chalk (const Making *making, const OxRoomPlan *room)
 {
-  const OxRoomPlan *room = making->rooms[r];
-  const OxRing *ring = making->plan->job->rooms[r]->ring;
-  OxChalk chalk = { .room = r, .heading = room->angle, .spacing = room->spacing, .lanes = room->lanes };
+  const OxRing *ring = making->plan->job->rooms[room->room]->ring;
+  OxChalk chalk = { .room = room->room, .coat = room->coat, .heading = room->angle, .spacing = room->spacing, .lanes = room->lanes };
   double best = INFINITY, c = cos (room->angle), s = sin (room->angle);
   double turn = ox_ring_area (ring) < 0 ? -1 : 1;
   double last_y = room->first_y + (MAX (room->lanes, 1) - 1) * room->spacing;
@@ -168,11 +188,10 @@ find_chalk (const Making *making, guint r)
 
 /* Whether lanes are numbered against the y of the main frame. */
 static gboolean
-counts_down (const Making *making, guint r)
+counts_down (const Making *making, const OxRoomPlan *room)
 {
-  const OxRoomPlan *room = making->rooms[r];
-  const OxRing *ring = making->plan->job->rooms[r]->ring;
-  guint i = find_chalk (making, r).base_side;
+  const OxRing *ring = making->plan->job->rooms[room->room]->ring;
+  guint i = find_chalk (making, room).base_side;
   OxPoint d = ox_point_sub (ring->points[(i + 1) % ring->n], ring->points[i]);
   return ox_point_turn (d, cos (room->angle), -sin (room->angle)).x * ox_ring_area (ring) < 0;
 }
@@ -206,33 +225,60 @@ know_grid_lanes (const OxRoomPlan *room, gboolean down, GHashTable *others)
     }
 }
 
+/* Speed and minutes of a strip; its pieces are kept where there is more than one. */
+static void
+set_pace (const OxJob *job, OxStrip *strip, GArray *paces)
+{
+  guint before = paces->len;
+  ox_paces_cut (job, strip->a, strip->b, paces);
+  const OxPace *own = &g_array_index (paces, OxPace, before);
+  strip->speed = own->speed;
+  strip->minutes = ox_production_minutes (ox_strip_length (strip), strip->speed);
+  if (paces->len == before + 1)
+    {
+      g_array_set_size (paces, before);
+      return;
+    }
+  strip->pace = before;
+  strip->n_paces = paces->len - before;
+  strip->minutes = ox_paces_minutes (own, strip->n_paces);
+  strip->speed = ox_strip_length (strip) / strip->minutes;
+}
+
+static void
+append_coat (const Making *making, const OxRoomPlan *coat, GArray *strips, GArray *paces)
+{
+  const OxJob *job = making->plan->job;
+  g_autoptr (GHashTable) lanes = g_hash_table_new (NULL, NULL);
+  gboolean down = counts_down (making, coat);
+  know_grid_lanes (coat, down, lanes);
+  for (guint i = 0; i < coat->legs->len; i++)
+    {
+      const OxLeg *leg = &g_array_index (coat->legs, OxLeg, i);
+      OxStrip strip
+          = { .order = strips->len + 1, .room = coat->room, .kind = leg->kind, .coat = coat->coat, .a = leg->a, .b = leg->b, .station = -1, .supply = -1 };
+      strip.lane = lane_number (coat, down, leg, lanes);
+      strip.heading = leg->heading;
+      strip.width = job->machine->blast_width;
+      set_pace (job, &strip, paces);
+      g_array_append_val (strips, strip);
+    }
+}
+
+/* Room by room, coat by coat. */
 static void
 write_strips (Making *making)
 {
   OxPlan *plan = making->plan;
-  const OxMachine *m = plan->job->machine;
   g_autofree guint *order = order_rooms (making);
   g_autoptr (GArray) strips = g_array_new (FALSE, FALSE, sizeof (OxStrip));
+  g_autoptr (GArray) paces = g_array_new (FALSE, FALSE, sizeof (OxPace));
   for (guint k = 0; k < making->floor->n_rooms; k++)
-    {
-      const OxRoomPlan *room = making->rooms[order[k]];
-      g_autoptr (GHashTable) lanes = g_hash_table_new (NULL, NULL);
-      gboolean down = counts_down (making, order[k]);
-      know_grid_lanes (room, down, lanes);
-      for (guint i = 0; i < room->legs->len; i++)
-        {
-          const OxLeg *leg = &g_array_index (room->legs, OxLeg, i);
-          OxStrip strip = { .order = strips->len + 1, .room = order[k], .kind = leg->kind, .coat = 1, .a = leg->a, .b = leg->b, .station = -1, .supply = -1 };
-          strip.lane = lane_number (room, down, leg, lanes);
-          strip.heading = leg->heading;
-          strip.width = m->blast_width;
-          strip.speed = m->travel_speed;
-          strip.minutes = ox_production_minutes (ox_strip_length (&strip), strip.speed);
-          g_array_append_val (strips, strip);
-        }
-    }
+    for (guint c = 0; c < making->rooms[order[k]]->len; c++)
+      append_coat (making, g_ptr_array_index (making->rooms[order[k]], c), strips, paces);
   plan->n_strips = strips->len;
   plan->strips = (OxStrip *) (void *) g_array_free (g_steal_pointer (&strips), FALSE);
+  plan->paces = (OxPace *) (void *) g_array_free (g_steal_pointer (&paces), FALSE);
 }
 
 /* FALSE when cancelled; @carried: moves that have no way on wheels. */
@@ -267,25 +313,44 @@ write_chalks (Making *making)
   g_autoptr (GArray) chalks = g_array_new (FALSE, FALSE, sizeof (OxChalk));
   for (guint k = 0; k < making->floor->n_rooms; k++)
     {
-      guint r = making->floor->by_place[k];
-      if (making->rooms[r]->lanes == 0 || making->rooms[r]->legs->len == 0)
-        continue;
-      OxChalk chalk = find_chalk (making, r);
-      g_array_append_val (chalks, chalk);
+      const GPtrArray *coats = making->rooms[making->floor->by_place[k]];
+      for (guint c = 0; c < coats->len; c++)
+        {
+          const OxRoomPlan *coat = g_ptr_array_index (coats, c);
+          OxChalk chalk = find_chalk (making, coat);
+          if (coat->lanes > 0 && coat->legs->len > 0)
+            g_array_append_val (chalks, chalk);
+        }
     }
   making->plan->n_chalks = chalks->len;
   making->plan->chalks = (OxChalk *) (void *) g_array_free (g_steal_pointer (&chalks), FALSE);
 }
 
-static void
-write_totals (OxPlan *plan, double gross, double limit_m2)
+/* Hours of strips over all that can be reached, each coat counted. */
+static double
+ideal_strip_hours (const Making *making, const OxRegion *reached)
 {
-  const OxMachine *m = plan->job->machine;
+  const OxFloor *floor = making->floor;
+  double hours = 0;
+  for (guint k = 1; k <= ox_coats_most (floor->coats, floor->n_coats); k++)
+    {
+      g_autoptr (OxRegion) asking = k > 1 ? ox_coats_floor (floor->coats, floor->n_coats, k) : NULL;
+      g_autoptr (OxRegion) within = k > 1 ? ox_region_intersection (reached, asking) : ox_region_ref (reached);
+      hours += ox_paces_ideal_hours (making->plan->job, within);
+    }
+  return hours;
+}
+
+static void
+write_totals (const Making *making, const OxBlasted *blasted, const OxRegion *reached)
+{
+  OxPlan *plan = making->plan;
   OxTotals *t = &plan->totals;
   double strip_minutes = 0, move_minutes = 0;
   t->target_m2 = ox_region_area (plan->target);
   t->blasted_m2 = ox_region_area (plan->blasted);
-  t->double_m2 = MAX (gross - t->blasted_m2, 0);
+  t->coats_m2 = blasted->covered_m2;
+  t->double_m2 = MAX (blasted->gross_m2 - blasted->covered_m2, 0);
   t->strips = plan->n_strips;
   for (guint i = 0; i < plan->n_edges; i++)
     t->edge_m2 += plan->edges[i].area;
@@ -299,14 +364,12 @@ write_totals (OxPlan *plan, double gross, double limit_m2)
       t->move_m += plan->moves[i].length;
       move_minutes += plan->moves[i].minutes;
     }
-  t->edge_limit_m2 = MAX (t->target_m2 - limit_m2, 0);
+  t->edge_limit_m2 = MAX (t->target_m2 - ox_region_area (reached), 0);
   t->strip_hours = strip_minutes / 60;
   t->move_hours = move_minutes / 60;
   t->edge_hours = t->edge_m2 / plan->job->rates.edge_m2_per_hour;
   t->labour_hours = t->strip_hours + t->move_hours + t->edge_hours;
-  t->ideal_hours = ox_production_ideal_hours (limit_m2, t->edge_limit_m2,
-                                              ox_production_area_per_hour (m->blast_width, m->min_overlap, m->travel_speed, 1),
-                                              plan->job->rates.edge_m2_per_hour);
+  t->ideal_hours = ideal_strip_hours (making, reached) + t->edge_limit_m2 / plan->job->rates.edge_m2_per_hour;
 }
 
 /* What can be found once the strips are there, at the same time. */
@@ -317,7 +380,7 @@ typedef struct
   GPtrArray *placed; /* notices on stations */
   gboolean moved;
   guint carried;
-  double gross;
+  OxBlasted blasted;
   OxRegion *limit; /* NULL when cancelled */
 } Finding;
 
@@ -341,7 +404,7 @@ find_one (guint i, gpointer data)
       ox_leftover_zones (making->floor, making->plan);
       break;
     default:
-      making->plan->blasted = ox_leftover_blasted (making->floor, making->plan, &finding->gross);
+      making->plan->blasted = ox_leftover_blasted (making->floor, making->plan, &finding->blasted);
     }
 }
 
@@ -350,7 +413,7 @@ make_plan (Making *making, OxRun *run)
 {
   OxPlan *plan = making->plan;
   g_autoptr (GPtrArray) placed = g_ptr_array_new_with_free_func (g_free);
-  Finding finding = { making, run, placed, FALSE, 0, 0, NULL };
+  Finding finding = { .making = making, .run = run, .placed = placed };
   if (!plan_rooms (making, run))
     return FALSE;
   write_strips (making);
@@ -370,7 +433,7 @@ make_plan (Making *making, OxRun *run)
   /* What was reached can be reached: on a floor just as wide as the body the places have no area and the erosion sees none. */
   g_autoptr (OxRegion) reached = ox_region_union (limit, plan->blasted);
   ox_leftover_edges (making->floor, plan->blasted, reached, plan);
-  write_totals (plan, finding.gross, ox_region_area (reached));
+  write_totals (making, &finding.blasted, reached);
   reach_stage (making, OX_STAGE_END);
   return TRUE;
 }
@@ -406,11 +469,10 @@ ox_plan_new_hooked (const OxJob *job, OxPlanHook hook, gpointer data, OxRun *run
   plan->job = ox_job_ref (job);
   plan->target = ox_region_ref (floor->target);
   plan->travel = ox_region_ref (floor->travel);
-  Making making = { plan, floor, ways, g_new0 (OxRoomPlan *, job->n_rooms + 1), notices, hook, data };
-  tell_what_is_left_out (&making);
+  Making making = { plan, floor, ways, g_new0 (GPtrArray *, job->n_rooms + 1), notices, hook, data };
   gboolean made = make_plan (&making, run);
   for (guint i = 0; i < job->n_rooms; i++)
-    g_clear_pointer (&making.rooms[i], ox_room_plan_free);
+    g_clear_pointer (&making.rooms[i], g_ptr_array_unref);
   g_free (making.rooms);
   g_ptr_array_add (notices, NULL);
   plan->notices = g_strdupv ((char **) notices->pdata);

@@ -25,6 +25,7 @@ clear_plan (gpointer data)
     g_free (plan->stations[i].id);
   g_free (plan->stations);
   g_free (plan->strips);
+  g_free (plan->paces);
   g_free (plan->moves);
   g_free (plan->zones);
   g_free (plan->edges);

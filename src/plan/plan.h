@@ -17,6 +17,7 @@
 #pragma once
 #include "base/run.h"
 #include "job/job.h"
+#include "plan/pace.h"
 G_BEGIN_DECLS
 
 #define OX_PLAN_ERROR (ox_plan_error_quark ())
@@ -32,14 +33,15 @@ typedef struct
 {
   guint order;     /* 1, 2, 3 ... in working order; also the strip's number on paper */
   guint room;      /* index in job->rooms */
-  guint lane;      /* chalk line, numbered from 1 in its room over all directions */
+  guint lane;      /* chalk line, numbered from 1 in its room and coat over all directions */
   OxStripKind kind;
-  guint coat;      /* 1 or 2 */
+  guint coat;      /* from 1 (plan/coat.h) */
   OxPoint a, b;    /* start, stop */
   double heading;  /* radians, of a -> b */
   double width;    /* m covered across */
-  double speed;    /* m/min */
-  double minutes;  /* length / speed */
+  double speed;    /* m/min; where it changes along the strip the mean: length / minutes */
+  double minutes;  /* over all paces */
+  guint pace, n_paces; /* where the speed changes: its pieces in OxPlan.paces, from start to stop; 0 pieces: one speed all along */
   int station;     /* index in OxPlan.stations of the collector that serves it, -1 when none does */
   int supply;      /* the same for the power */
   double hose_m;   /* m along the floor from the collector to the farthest point of the strip, 0 without one */
@@ -75,7 +77,7 @@ typedef struct
 typedef struct
 {
   char *id;           /* "Z1" ... */
-  guint room;
+  guint room, coat;
   double area;        /* m2 of target */
   OxRegion *region;
 } OxZone;
@@ -94,7 +96,7 @@ typedef struct
 
 typedef struct
 {
-  guint room;
+  guint room, coat;
   guint base_side;       /* side of the room that the chalk lines are measured from: parallel to them unless an angle was typed */
   double heading;        /* radians, main direction */
   double first_distance; /* m from the base side's line into the room to lane 1; < 0 where lanes lie beyond a side that juts in */
@@ -104,7 +106,10 @@ typedef struct
 
 typedef struct
 {
-  double target_m2, blasted_m2, double_m2, edge_m2;
+  double target_m2, edge_m2;
+  double blasted_m2;     /* floor with all its coats */
+  double coats_m2;       /* floor covered, each coat counted */
+  double double_m2;      /* covered a second time by the same coat */
   double edge_limit_m2;  /* floor outside the reachable limit R*: edge work whatever the plan */
   guint strips;
   double strip_m, move_m;
@@ -115,13 +120,14 @@ typedef struct
 typedef struct
 {
   OxJob *job;
-  OxRegion *target, *travel, *blasted; /* whole floor; blasted = strips within target */
+  OxRegion *target, *travel, *blasted; /* whole floor; blasted = target that all its coats cover */
   guint n_strips, n_moves, n_zones, n_edges, n_chalks, n_stations;
   OxStrip *strips;
+  OxPace *paces;
   OxMove *moves;      /* n_strips - 1 of them, or 0 */
   OxZone *zones;
   OxEdge *edges;
-  OxChalk *chalks;    /* one a room that has main strips */
+  OxChalk *chalks;    /* one a coat of a room that has main strips */
   OxPlanStation *stations; /* those of the job in its order, then the proposed ones */
   OxTotals totals;
   char **notices;     /* NULL-ended, translated: a room without strips and why, a way that is missing ... */

@@ -1,4 +1,4 @@
-/* Oxturn: plan/room - the best strips for one room.
+/* Oxturn: plan/room - the best strips for one room, coat by coat.
  * SPDX-License-Identifier: GPL-3.0-or-later
  */
 #include "plan/room.h"
@@ -110,7 +110,7 @@ drop_pockets (OxLayout *layout, const OxWays *ways)
           g_array_append_val (pockets, pocket);
         }
       g_array_index (pockets, Pocket, k).saved
-          += length * net * ox_layout_hand_seconds (layout) - length / layout->machine->travel_speed * 60;
+          += length * net * ox_layout_hand_seconds (layout) - length / layout->speed * 60;
       pocket_of[i] = k;
     }
   for (guint k = 1; k < pockets->len; k++)
@@ -130,7 +130,7 @@ strip_seconds (const OxLayout *layout)
       const OxDraft *draft = &g_array_index (layout->drafts, OxDraft, i);
       length += draft->x1 - draft->x0;
     }
-  return length / layout->machine->travel_speed * 60;
+  return length / layout->speed * 60;
 }
 
 /* One way of doing the room: lays its strips and says what labour they take, in seconds at a guess; FALSE when cancelled. */
@@ -176,7 +176,10 @@ finish_plan (OxLayout *layout, const OxFloor *floor, const OxJob *job, const OxW
     ox_layout_repair (layout);
   ox_layout_prune (layout);
   ox_layout_amend (layout, floor, job);
+  plan->room = layout->room;
+  plan->coat = layout->coat;
   plan->angle = ((const OxFrame *) g_ptr_array_index (layout->frames, 0))->angle;
+  plan->work = layout->work;
   plan->first_y = layout->first_y;
   plan->spacing = layout->spacing;
   plan->lanes = layout->n_main_lanes;
@@ -186,11 +189,11 @@ finish_plan (OxLayout *layout, const OxFloor *floor, const OxJob *job, const OxW
 }
 
 static gboolean
-worth_one_way (const OxFloor *floor, guint room, double angle)
+worth_one_way (const OxRegion *target, double angle)
 {
   OxBox box = OX_BOX_EMPTY;
-  for (guint i = 0; i < floor->rooms[room]->n_points; i++)
-    ox_box_add (&box, ox_point_turn (floor->rooms[room]->points[i], cos (angle), -sin (angle)));
+  for (guint i = 0; i < target->n_points; i++)
+    ox_box_add (&box, ox_point_turn (target->points[i], cos (angle), -sin (angle)));
   return box.x1 - box.x0 < ONE_WAY_LONGEST;
 }
 
@@ -206,7 +209,7 @@ typedef struct
 typedef struct
 {
   const OxFloor *floor;
-  guint room;
+  const OxCoat *coat;
   const OxJob *job;
   const OxWays *ways;
   const OxRun *run;
@@ -218,7 +221,7 @@ try_one (guint i, gpointer data)
 {
   const Trials *trials = data;
   Trial *trial = &g_array_index (trials->trials, Trial, i);
-  g_autoptr (OxLayout) layout = ox_layout_new (trials->floor, trials->room, trials->job, trial->angle, trial->work);
+  g_autoptr (OxLayout) layout = ox_layout_new (trials->floor, trials->coat, trials->job, trial->angle, trial->work);
   layout->run = trials->run;
   if (try_work (layout, trials->ways, trials->run, &trial->labour))
     trial->layout = g_steal_pointer (&layout);
@@ -231,38 +234,90 @@ clear_trial (gpointer data)
   g_clear_pointer (&trial->layout, ox_layout_free);
 }
 
-static void
-list_trials (Trials *trials)
+/* Whether a way of working is tried; without room to swing, all coats have the heading of the first one. */
+static gboolean
+is_tried (const Trials *trials, double angle, OxWork work, const OxRoomPlan *first)
 {
-  g_autoptr (GArray) directions = list_directions (trials->job->rooms[trials->room]);
-  gboolean turns = ox_ways_has_turns (trials->ways);
+  if (!ox_ways_has_turns (trials->ways))
+    return work != OX_WORK_SERPENTINE && (first == NULL || work == first->work);
+  return work == OX_WORK_SERPENTINE || worth_one_way (trials->coat->target, angle);
+}
+
+static void
+list_trials (Trials *trials, const GArray *directions, const OxRoomPlan *first)
+{
   for (guint d = 0; d < directions->len; d++)
     for (OxWork work = OX_WORK_SERPENTINE; work <= OX_WORK_BACKWARD; work++)
       {
         Trial trial = { g_array_index (directions, Direction, d).angle, work, NULL, INFINITY };
-        if (work == OX_WORK_SERPENTINE ? turns : !turns || worth_one_way (trials->floor, trials->room, trial.angle))
+        if (is_tried (trials, trial.angle, work, first))
           g_array_append_val (trials->trials, trial);
       }
 }
 
-OxRoomPlan *
-ox_room_plan_new (const OxFloor *floor, guint room, const OxJob *job, const OxWays *ways, const OxRun *run)
+/* The trial with the fewest labour hours among those along @angle, NAN: among all; NULL when there is none. */
+static Trial *
+best_trial (const Trials *trials, double angle)
 {
-  g_autoptr (GArray) list = g_array_new (FALSE, FALSE, sizeof (Trial));
-  Trials trials = { floor, room, job, ways, run, list };
   Trial *best = NULL;
-  g_array_set_clear_func (list, clear_trial);
-  list_trials (&trials);
-  ox_share (list->len, try_one, &trials);
-  for (guint i = 0; i < list->len; i++)
+  for (guint i = 0; i < trials->trials->len; i++)
     {
-      Trial *trial = &g_array_index (list, Trial, i);
-      if (trial->layout == NULL)
-        return NULL;
-      if (best == NULL || trial->labour < best->labour - 1e-6)
+      Trial *trial = &g_array_index (trials->trials, Trial, i);
+      if ((isnan (angle) || trial->angle == angle) && (best == NULL || trial->labour < best->labour - 1e-6))
         best = trial;
     }
-  return finish_plan (best->layout, floor, job, ways, run);
+  return best;
+}
+
+/* Directions of a coat after the first: turned from the one before, and that of the first. */
+static GArray *
+turned_directions (const OxRoom *room, guint coat, double first, gboolean turns)
+{
+  GArray *directions = g_array_new (FALSE, FALSE, sizeof (Direction));
+  if (turns)
+    count_direction (directions, fmod (first + (coat - 1) * room->coat_turn_deg * G_PI / 180 + G_PI, G_PI), 0);
+  count_direction (directions, first, 0);
+  return directions;
+}
+
+/* NULL when cancelled; @first: (nullable): the first coat. */
+static OxRoomPlan *
+plan_coat (Trials *trials, const OxRoomPlan *first)
+{
+  const OxRoom *room = trials->job->rooms[trials->coat->room];
+  gboolean turns = ox_ways_has_turns (trials->ways);
+  g_autoptr (GArray) directions
+      = first == NULL ? list_directions (room) : turned_directions (room, trials->coat->coat, first->angle, turns);
+  g_autoptr (GArray) list = g_array_new (FALSE, FALSE, sizeof (Trial));
+  trials->trials = list;
+  g_array_set_clear_func (list, clear_trial);
+  list_trials (trials, directions, first);
+  ox_share (list->len, try_one, trials);
+  for (guint i = 0; i < list->len; i++)
+    if (g_array_index (list, Trial, i).layout == NULL)
+      return NULL;
+  Trial *best = best_trial (trials, NAN);
+  Trial *turned = first == NULL ? NULL : best_trial (trials, g_array_index (directions, Direction, 0).angle);
+  if (turned != NULL && turned->labour < OX_ROOM_MOST_TURN * best->labour)
+    best = turned;
+  return finish_plan (best->layout, trials->floor, trials->job, trials->ways, trials->run);
+}
+
+GPtrArray *
+ox_room_plans_new (const OxFloor *floor, guint room, const OxJob *job, const OxWays *ways, const OxRun *run)
+{
+  g_autoptr (GPtrArray) plans = g_ptr_array_new_with_free_func ((GDestroyNotify) ox_room_plan_free);
+  for (guint i = 0; i < floor->n_coats; i++)
+    {
+      if (floor->coats[i].room != room)
+        continue;
+      Trials trials = { floor, &floor->coats[i], job, ways, run, NULL };
+      OxRoomPlan *plan = plan_coat (&trials, plans->len > 0 ? g_ptr_array_index (plans, 0) : NULL);
+      if (plan == NULL)
+        return NULL;
+      g_ptr_array_add (plans, plan);
+    }
+  return g_steal_pointer (&plans);
 }
 
 void

@@ -7,17 +7,23 @@ G_BEGIN_DECLS
 
 typedef struct
 {
+  guint room, coat;
   GArray *legs;          /* OxLeg, in working order; empty when no strip pays */
   double angle;          /* radians, main direction */
+  OxWork work;
   double first_y, spacing; /* lane grid in the frame of that direction */
   guint lanes;
 } OxRoomPlan;
 
-/* ox_room_plan_new:
- * Tries the directions that the job allows (all distinct wall directions when it leaves the choice), worked to and fro and one way, and keeps what
- * costs the fewest labour hours. NULL when cancelled; (transfer full)
+/* ox_room_plans_new:
+ * The first coat tries the directions that the job allows (all distinct wall directions when it leaves the choice), worked to and fro and one way, and
+ * keeps what costs the fewest labour hours. Each further coat is turned by the room's angle from the one before; where that takes OX_ROOM_MOST_TURN
+ * times the labour of the first coat's direction or more, as in a corridor that is too narrow for strips across it, it has that direction instead. Where
+ * no swing fits anywhere all coats are worked as the first one.
+ * Returns: (transfer full) (element-type OxRoomPlan): the coats of the room in the order of @floor; NULL when cancelled
  */
-OxRoomPlan *ox_room_plan_new (const OxFloor *floor, guint room, const OxJob *job, const OxWays *ways, const OxRun *run) G_GNUC_WARN_UNUSED_RESULT;
+#define OX_ROOM_MOST_TURN 1.5
+GPtrArray *ox_room_plans_new (const OxFloor *floor, guint room, const OxJob *job, const OxWays *ways, const OxRun *run) G_GNUC_WARN_UNUSED_RESULT;
 void ox_room_plan_free (OxRoomPlan *plan);
 
 G_DEFINE_AUTOPTR_CLEANUP_FUNC (OxRoomPlan, ox_room_plan_free)

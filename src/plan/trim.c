@@ -38,7 +38,7 @@ is_idle (const OxLayout *layout, const OxBand *band, OxSpan own, double own_m2)
     return TRUE;
   if (own_m2 < (own.hi - own.lo) * band->width / 4 && own.hi - own.lo > LONG_SLOT)
     return FALSE;
-  double seconds = length / layout->machine->travel_speed * 60;
+  double seconds = length / layout->speed * 60;
   return own_m2 * ox_layout_hand_seconds (layout) < seconds + ox_layout_move_seconds (layout) / 2;
 }
 

@@ -66,6 +66,31 @@ edge_floor (const Account *account)
   return all;
 }
 
+/* Target that all its coats cover. */
+static OxRegion *
+blasted_floor (const OxVerify *verify)
+{
+  OxRegion *blasted = ox_region_intersection (verify->covered[0], verify->floor->target);
+  for (guint k = 1; k < verify->n_coats; k++)
+    {
+      g_autoptr (OxRegion) missed = ox_region_difference (verify->asking[k], verify->covered[k]);
+      OxRegion *left = ox_region_difference (blasted, missed);
+      ox_region_unref (blasted);
+      blasted = left;
+    }
+  return blasted;
+}
+
+/* m2 of target that strips cover, counted once a coat. */
+static double
+coats_area (const OxVerify *verify)
+{
+  double sum = 0;
+  for (guint k = 0; k < verify->n_coats; k++)
+    sum += area_shared (verify->covered[k], verify->floor->target);
+  return sum;
+}
+
 static void
 judge_areas (OxVerify *verify)
 {
@@ -74,7 +99,7 @@ judge_areas (OxVerify *verify)
   double whole = ox_region_area (target);
   OxBox box = ox_region_box (target);
   Account account = { verify, OX_VERIFY_ACCOUNT_TOLERANCE * MAX (whole, OX_GRID), { box.x0, box.y0 } };
-  g_autoptr (OxRegion) blasted = ox_region_intersection (verify->covered, target);
+  g_autoptr (OxRegion) blasted = blasted_floor (verify);
   g_autoptr (OxRegion) edge = edge_floor (&account);
   g_autoptr (OxRegion) both = ox_region_union (blasted, edge);
 
@@ -86,6 +111,7 @@ judge_areas (OxVerify *verify)
                "of the blasted floor differ");
   expect_equal (&account, plan->totals.target_m2, whole, "the target");
   expect_equal (&account, plan->totals.blasted_m2, ox_region_area (blasted), "the blasted floor");
+  expect_equal (&account, plan->totals.coats_m2, coats_area (verify), "the floor covered by coats");
   expect_equal (&account, plan->totals.edge_m2, ox_region_area (edge), "the edge work");
   for (guint i = 0; i < plan->n_zones; i++)
     {

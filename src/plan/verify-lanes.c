@@ -75,8 +75,8 @@ judge_gap (OxVerify *verify, guint index, const Neighbour *n, OxPiece x)
   double w = s->strip->width, gap = fabs (n->y) - w, middle = n->y / 2;
   double least = 2 * verify->machine->min_strip + verify->machine->blast_length;
   g_autoptr (GArray) pieces = g_array_new (FALSE, FALSE, sizeof (OxPiece));
-  ox_bounds_cut (verify->target_bounds, s->axes, middle, x, pieces);
-  ox_verify_subtract_cover (verify, s->axes, middle, pieces);
+  ox_bounds_cut (ox_verify_asking (verify, s->strip), s->axes, middle, x, pieces);
+  ox_verify_subtract_cover (verify, s->strip->coat, s->axes, middle, pieces);
   for (guint k = 0; k < pieces->len; k++)
     {
       OxPiece piece = g_array_index (pieces, OxPiece, k);
@@ -176,7 +176,7 @@ judge_chalk (OxVerify *verify, const OxChalk *chalk)
   for (guint i = 0; i < verify->plan->n_strips; i++)
     {
       const OxStrip *strip = &verify->plan->strips[i];
-      if (strip->room != chalk->room || strip->kind != OX_STRIP_MAIN)
+      if (strip->room != chalk->room || strip->coat != chalk->coat || strip->kind != OX_STRIP_MAIN)
         continue;
       if (fabs (ox_point_cross (u, verify->strips[i].axes.u)) > PARALLEL_SIN)
         {

@@ -27,8 +27,10 @@ static void
 judge_floor (OxVerify *verify, const OxVerifyStrip *s)
 {
   OxPoint at;
-  if (!ox_bounds_holds_box (verify->target_bounds, s->axes, shrunk (s->cover), &at))
-    ox_verify_blame (verify, OX_RULE_TARGET, s->strip->order, at, "floor outside the target is blasted");
+  if (s->strip->coat < 1 || s->strip->coat > verify->n_coats)
+    ox_verify_blame (verify, OX_RULE_TARGET, s->strip->order, s->strip->a, "nothing asks for coat %u", s->strip->coat);
+  else if (!ox_bounds_holds_box (ox_verify_asking (verify, s->strip), s->axes, shrunk (s->cover), &at))
+    ox_verify_blame (verify, OX_RULE_TARGET, s->strip->order, at, "floor outside the target of coat %u is blasted", s->strip->coat);
 }
 
 static void

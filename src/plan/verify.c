@@ -2,6 +2,7 @@
  * SPDX-License-Identifier: GPL-3.0-or-later
  */
 #include "plan/verify-private.h"
+#include <string.h>
 
 void
 ox_breach_free (OxBreach *breach)
@@ -42,7 +43,7 @@ ox_verify_cover_piece (const OxPoint corners[4], double y, OxPiece *piece)
 }
 
 void
-ox_verify_subtract_cover (OxVerify *verify, OxAxes axes, double y, GArray *pieces)
+ox_verify_subtract_cover (OxVerify *verify, guint coat, OxAxes axes, double y, GArray *pieces)
 {
   if (pieces->len == 0)
     return;
@@ -52,6 +53,8 @@ ox_verify_subtract_cover (OxVerify *verify, OxAxes axes, double y, GArray *piece
     {
       const OxVerifyStrip *other = &verify->strips[g_array_index (verify->near, guint, k)];
       OxPoint corners[4];
+      if (other->strip->coat != coat)
+        continue;
       for (guint c = 0; c < 4; c++)
         corners[c] = ox_axes_to (axes, other->corners[c]);
       OxPiece piece;
@@ -60,14 +63,40 @@ ox_verify_subtract_cover (OxVerify *verify, OxAxes axes, double y, GArray *piece
     }
 }
 
-static OxRegion *
-covered_floor (const OxVerify *verify)
+OxBounds *
+ox_verify_asking (const OxVerify *verify, const OxStrip *strip)
 {
-  guint n = verify->plan->n_strips;
-  g_autofree OxPoint *corners = g_new (OxPoint, MAX (4 * n, 1));
-  for (guint i = 0; i < 4 * n; i++)
-    corners[i] = verify->strips[i / 4].corners[i % 4];
+  return verify->asking_bounds[CLAMP (strip->coat, 1, verify->n_coats) - 1];
+}
+
+static OxRegion *
+covered_floor (const OxVerify *verify, guint coat)
+{
+  g_autofree OxPoint *corners = g_new (OxPoint, MAX (4 * verify->plan->n_strips, 1));
+  guint n = 0;
+  for (guint i = 0; i < verify->plan->n_strips; i++)
+    if (verify->plan->strips[i].coat == coat)
+      {
+        memcpy (corners + 4 * n, verify->strips[i].corners, sizeof verify->strips[i].corners);
+        n++;
+      }
   return ox_region_union_quads (corners, n);
+}
+
+static void
+gather_coats (OxVerify *verify)
+{
+  const OxFloor *floor = verify->floor;
+  verify->n_coats = MAX (ox_coats_most (floor->coats, floor->n_coats), 1);
+  verify->asking = g_new0 (OxRegion *, verify->n_coats);
+  verify->asking_bounds = g_new0 (OxBounds *, verify->n_coats);
+  verify->covered = g_new0 (OxRegion *, verify->n_coats);
+  for (guint k = 0; k < verify->n_coats; k++)
+    {
+      verify->asking[k] = k == 0 ? ox_region_ref (floor->target) : ox_coats_floor (floor->coats, floor->n_coats, k + 1);
+      verify->asking_bounds[k] = ox_bounds_new (verify->asking[k]);
+      verify->covered[k] = covered_floor (verify, k + 1);
+    }
 }
 
 static void
@@ -93,7 +122,6 @@ gather_strips (OxVerify *verify)
     }
   verify->strip_grid = ox_box_grid_new (boxes, plan->n_strips);
   verify->near = g_array_new (FALSE, FALSE, sizeof (guint));
-  verify->covered = covered_floor (verify);
 }
 
 static void
@@ -102,18 +130,25 @@ verify_begin (OxVerify *verify, const OxFloor *floor)
   verify->machine = verify->plan->job->machine;
   verify->breaches = g_ptr_array_new_with_free_func ((GDestroyNotify) ox_breach_free);
   verify->floor = floor;
-  verify->target_bounds = ox_bounds_new (floor->target);
   verify->travel_bounds = ox_bounds_new (floor->travel);
   gather_strips (verify);
+  gather_coats (verify);
 }
 
 static GPtrArray *
 verify_end (OxVerify *verify)
 {
-  ox_bounds_free (verify->target_bounds);
   ox_bounds_free (verify->travel_bounds);
   ox_box_grid_free (verify->strip_grid);
-  ox_region_unref (verify->covered);
+  for (guint k = 0; k < verify->n_coats; k++)
+    {
+      ox_region_unref (verify->asking[k]);
+      ox_bounds_free (verify->asking_bounds[k]);
+      ox_region_unref (verify->covered[k]);
+    }
+  g_free (verify->asking);
+  g_free (verify->asking_bounds);
+  g_free (verify->covered);
   g_array_unref (verify->near);
   g_free (verify->strips);
   return verify->breaches;
@@ -126,6 +161,7 @@ ox_plan_verify (const OxPlan *plan)
   g_autoptr (OxFloor) floor = ox_floor_new (plan->job);
   verify_begin (&verify, floor);
   ox_verify_strips (&verify);
+  ox_verify_paces (&verify);
   ox_verify_moves (&verify);
   ox_verify_account (&verify);
   ox_verify_lanes (&verify);

@@ -1,6 +1,9 @@
 /* Oxturn: plan/verify - what must hold for every plan.
  * SPDX-License-Identifier: GPL-3.0-or-later
  *
+ * Rules 4 to 6 and the last hold for the strips of each coat by themselves, as if there were no other: floor that a coat covers is not covered for
+ * another one.
+ *
  * Computed anew from the job's outlines and the plan's own strips and moves, not from anything the planner kept aside.
  */
 #pragma once
@@ -12,12 +15,12 @@ typedef enum
 {
   OX_RULE_BODY = 1,  /* 1 every swept body lies in travel (2 mm) */
   OX_RULE_MOVE,      /* 2 swing circles in travel; paths lead from stop to start with a corridor as wide as the body */
-  OX_RULE_ACCOUNT,   /* 3 target = blasted + edge work, nothing in both (1e-4) */
+  OX_RULE_ACCOUNT,   /* 3 target = blasted + edge work, nothing in both (1e-4); blasted is what every coat that it asks for covers */
   OX_RULE_OVERLAP,   /* 4 neighbouring parallel strips overlap; lane grid even */
   OX_RULE_SLOT,      /* 5 no thin slot between strips */
   OX_RULE_SHORT,     /* 6 no strip under min_strip, none twice for nothing */
-  OX_RULE_ORDER,     /* 7 numbers in working order, one move between any two */
-  OX_RULE_TARGET     /* nothing is blasted outside the target (masked, excluded, beyond an open side) */
+  OX_RULE_ORDER,     /* 7 numbers in working order, one coat of a room after the other, one move between any two; minutes by the speeds asked for */
+  OX_RULE_TARGET     /* nothing is blasted outside the target (masked, excluded, beyond an open side), nor by a coat where it is not asked for */
 } OxRule;
 
 typedef struct

@@ -60,7 +60,7 @@ make_zone (const OxLayout *layout, const OxStretch *stretch, double angle)
   if (zone.lanes > 1)
     {
       double spare = width - m->blast_width - (zone.lanes - 2) * (m->blast_width - m->min_overlap);
-      if (spare * ox_layout_hand_seconds (layout) < 60 / m->travel_speed)
+      if (spare * ox_layout_hand_seconds (layout) < 60 / layout->speed)
         {
           zone.lanes--;
           zone.first += spare;
@@ -99,7 +99,7 @@ pays (const OxLayout *layout, const OxDraft *draft, OxProfile *profile)
   ox_cover_profile (layout->cover, &band, 0, profile);
   for (guint i = 0; i < profile->counts->len; i++)
     cells += g_array_index (profile->counts, guint, i);
-  double seconds = (draft->x1 - draft->x0) / layout->machine->travel_speed * 60 + ox_layout_move_seconds (layout);
+  double seconds = (draft->x1 - draft->x0) / layout->speed * 60 + ox_layout_move_seconds (layout);
   return cells * profile->sample_m2 * ox_layout_hand_seconds (layout) > seconds;
 }
 

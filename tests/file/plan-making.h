@@ -24,8 +24,8 @@ hand_plan_init (HandPlan *hand)
 {
   *hand = (HandPlan){
     .strips = {
-      { 1, 0, 1, OX_STRIP_MAIN, 1, { 1, 2 }, { 7, 2 }, 0, 0.21, 6, 1, 0, 1, 6.25, 7.5, FALSE },
-      { 2, 0, 3, OX_STRIP_CROSSWISE, 2, { 3, 7 }, { 3, 4 }, -G_PI / 2, 0.21, 6, 0.5, -1, 2, 0, 6.5, TRUE },
+      { 1, 0, 1, OX_STRIP_MAIN, 1, { 1, 2 }, { 7, 2 }, 0, 0.21, 6, 1, 0, 0, 0, 1, 6.25, 7.5, FALSE },
+      { 2, 0, 3, OX_STRIP_CROSSWISE, 2, { 3, 7 }, { 3, 4 }, -G_PI / 2, 0.21, 6, 0.5, 0, 0, -1, 2, 0, 6.5, TRUE },
     },
     .moves = { { 1, 2, OX_MOVE_SWING, 0.45, 6, TRUE, { 8, 2.5 }, 3, NULL } },
     .stations = { { (char *) "S1", OX_STATION_COLLECTOR, FALSE, { 1, 1 }, 20, 1, 6.25 },
@@ -33,7 +33,7 @@ hand_plan_init (HandPlan *hand)
                   { (char *) "P1", OX_STATION_SUPPLY, TRUE, { 4, 0.4 }, 30, 0, 0 } },
     .path = { { 7, 2 }, { 8, 2.5 }, { 3, 7 } },
   };
-  hand->zones[0] = (OxZone){ (char *) "Z1", 0, 1.5, ox_test_region ("POLYGON ((0 0, 1.5 0, 1.5 1, 0 1, 0 0))") };
+  hand->zones[0] = (OxZone){ (char *) "Z1", 0, 1, 1.5, ox_test_region ("POLYGON ((0 0, 1.5 0, 1.5 1, 0 1, 0 0))") };
   hand->edges[0]
       = (OxEdge){ (char *) "E1", 0, OX_CAUSE_CORNER, 1.0 / 3, 2.5, ox_test_region ("POLYGON ((0 0, 1 0, 0 1, 0 0))") };
   hand->moves[0].path = hand->path;

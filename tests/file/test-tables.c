@@ -13,16 +13,16 @@ test_floor (void)
   g_autofree char *text = ox_table_floor (&hand.plan);
   g_auto (GStrv) rows = g_strsplit (text, "\r\n", -1);
   g_assert_cmpuint (g_strv_length (rows), ==, 11);
-  g_assert_cmpstr (rows[0], ==, "id,kind,name,wkt");
-  g_assert_true (g_str_has_prefix (rows[1], "R1,room,Hall,\"POLYGON ((0 0, 12 0, 12 8, 0 8, 0 0))\""));
+  g_assert_cmpstr (rows[0], ==, "id,kind,name,wkt,coats,speed_m_per_min");
+  g_assert_true (g_str_has_prefix (rows[1], "R1,room,Hall,\"POLYGON ((0 0, 12 0, 12 8, 0 8, 0 0))\",1,"));
   g_assert_true (g_str_has_prefix (rows[2], "O1,solid,Column,\"POLYGON (("));
   g_assert_true (g_str_has_prefix (rows[3], "O2,pit,,\"POLYGON (("));
   g_assert_true (g_str_has_prefix (rows[4], "O3,masked,,\"POLYGON (("));
   g_assert_true (g_str_has_prefix (rows[5], "X1,excluded,By others,\"POLYGON (("));
   g_assert_true (g_str_has_prefix (rows[6], "D1,doorway,Gate,\"POLYGON (("));
-  g_assert_cmpstr (rows[7], ==, "J1,joint,,\"LINESTRING (0 4, 12 4)\"");
+  g_assert_cmpstr (rows[7], ==, "J1,joint,,\"LINESTRING (0 4, 12 4)\",,");
   g_assert_true (g_str_has_prefix (rows[8], "target,target,,\"MULTIPOLYGON ((("));
-  g_assert_cmpstr (rows[9], ==, "travel,travel,,\"MULTIPOLYGON EMPTY\"");
+  g_assert_cmpstr (rows[9], ==, "travel,travel,,\"MULTIPOLYGON EMPTY\",,");
   g_assert_cmpstr (rows[10], ==, "");
 }
 
@@ -36,7 +36,7 @@ test_strips (void)
   g_assert_cmpuint (g_strv_length (rows), ==, 4);
   g_assert_cmpstr (rows[0], ==,
                    "order,strip,room,lane,kind,coat,x1,y1,x2,y2,heading_deg,length_m,width_m,"
-                   "speed_m_per_min,minutes,station,wkt,supply,hose_m,cord_m,caution");
+                   "speed_m_per_min,minutes,station,wkt,supply,hose_m,cord_m,caution,paces");
   g_assert_true (g_str_has_prefix (rows[1], "1,1,R1,1,main,1,1,2,7,2,0,6,0.21,6,1,S1,\"POLYGON (("));
   g_assert_true (g_str_has_prefix (rows[2], "2,2,R1,3,crosswise,2,3,7,3,4,270,3,0.21,6,0.5,,\"POLYGON (("));
   /* The first strip covers 0.04 m more at both ends: 6.08 m x 0.21 m. */
@@ -91,7 +91,7 @@ test_zones_and_edges (void)
   g_auto (HandPlan) hand;
   hand_plan_init (&hand);
   g_autofree char *zones = ox_table_zones (&hand.plan);
-  g_assert_cmpstr (zones, ==, "id,room,area_m2,wkt\r\nZ1,R1,1.5,\"POLYGON ((0 0, 1.5 0, 1.5 1, 0 1, 0 0))\"\r\n");
+  g_assert_cmpstr (zones, ==, "id,room,area_m2,wkt,coat\r\nZ1,R1,1.5,\"POLYGON ((0 0, 1.5 0, 1.5 1, 0 1, 0 0))\",1\r\n");
   g_autofree char *edges = ox_table_edges (&hand.plan);
   g_assert_cmpstr (edges, ==,
                    "id,room,cause,area_m2,length_m,wkt\r\n"

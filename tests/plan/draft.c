@@ -85,7 +85,7 @@ add_up (Draft *draft)
 {
   OxTotals *t = &draft->plan.totals;
   t->target_m2 = ox_region_area (draft->plan.target);
-  t->blasted_m2 = ox_region_area (draft->plan.blasted);
+  t->blasted_m2 = t->coats_m2 = ox_region_area (draft->plan.blasted);
   t->edge_m2 = draft->edge.area;
   t->strips = draft->strips->len;
   for (guint i = 0; i < draft->strips->len; i++)
@@ -112,6 +112,7 @@ draft_finish (Draft *draft)
   plan->target = ox_region_ref (floor->target);
   plan->travel = ox_region_ref (floor->travel);
   plan->blasted = ox_region_intersection (cover, plan->target);
+  draft->chalk.coat = 1;
   draft->edge.id = (char *) "E1";
   draft->edge.region = ox_region_difference (plan->target, plan->blasted);
   draft->edge.area = ox_region_area (draft->edge.region);

@@ -10,7 +10,7 @@ laid_along (OxJob *job, double angle, OxWork work)
   laid->job = job;
   laid->floor = ox_floor_new (job);
   laid->ways = ox_ways_new (laid->floor->travel, job->machine);
-  laid->layout = ox_layout_new (laid->floor, 0, job, angle, work);
+  laid->layout = ox_layout_new (laid->floor, laid->floor->coats, job, angle, work);
   return laid;
 }
 

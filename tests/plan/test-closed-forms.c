@@ -12,6 +12,7 @@
  *     |  h   |
  *     +------+--- e
  */
+#include <string.h>
 #include "job/classes.h"
 #include "plan/verify.h"
 #include "support/floors.h"
@@ -227,6 +228,124 @@ drop_along_side (void)
     g_assert_cmpfloat (MIN (plan->strips[i].a.y, plan->strips[i].b.y), >=, 0.81 - 0.002);
 }
 
+/* What the strips of one coat cover. */
+static OxRegion *
+covered_by (const OxPlan *plan, guint coat)
+{
+  g_autofree OxPoint *corners = g_new (OxPoint, 4 * plan->n_strips + 1);
+  guint n = 0;
+  for (guint i = 0; i < plan->n_strips; i++)
+    if (plan->strips[i].coat == coat)
+      ox_strip_corners (&plan->strips[i], plan->job->machine->blast_length, corners + 4 * n++);
+  return ox_region_union_quads (corners, n);
+}
+
+/* Each of two coats covers all of a hall that lies 0.33 m (as far as the pattern stays off a wall ahead) and more from its walls; the second one's
+ * main strips run across the first one's. The limit is that of one coat, the ideal hours those of the strips twice and the limit by hand once. */
+static void
+two_coats (void)
+{
+  g_autoptr (OxJob) job = ox_test_floor_with_coats (ox_test_floor_rectangle (12, 8, "compact"), 2, 90);
+  g_autoptr (OxPlan) plan = plan_of (job);
+  g_autoptr (OxRegion) inner = ox_test_region ("POLYGON ((0.33 0.33, 11.67 0.33, 11.67 7.67, 0.33 7.67, 0.33 0.33))");
+  double limit = rectangle_limit (12, 8, job->machine), sum = 0, heading = NAN;
+  for (guint coat = 1; coat <= 2; coat++)
+    {
+      g_autoptr (OxRegion) covered = covered_by (plan, coat);
+      g_autoptr (OxRegion) missed = ox_region_difference (inner, covered);
+      ox_test_near (ox_region_area (missed), 0, 0.02);
+      sum += ox_region_area (covered);
+    }
+  ox_test_near (plan->totals.coats_m2, sum, 1e-6);
+  ox_test_near (plan->totals.edge_limit_m2, limit, 1e-6);
+  ox_test_near (plan->totals.ideal_hours, 2 * (96 - limit) / (0.19 * 6 * 60) + limit / 4, 1e-6);
+  g_assert_cmpfloat (plan->totals.edge_m2, <, 1.2 * limit);
+  g_assert_cmpfloat (plan->totals.double_m2, <, 0.2 * sum);
+  for (guint i = 0; i < plan->n_strips; i++)
+    {
+      const OxStrip *strip = &plan->strips[i];
+      if (i > 0)
+        g_assert_cmpuint (strip->coat, >=, strip[-1].coat);
+      if (strip->kind != OX_STRIP_MAIN)
+        continue;
+      heading = isnan (heading) ? strip->heading : heading;
+      ox_test_near (fabs (sin (strip->heading - heading)), strip->coat - 1, 1e-3);
+    }
+  g_assert_cmpuint (plan->n_chalks, ==, 2);
+  g_assert_cmpuint (plan->chalks[1].coat, ==, 2);
+}
+
+/* An area of 3 x 2 m with a coat more, along y as the first runs along x: ceil ((3 - 0.21) / 0.19) + 1 = 16 lanes of 2 - 0.08 m that cover all of
+ * it and nothing else, since the body may stand all round. */
+static void
+one_coat_more (void)
+{
+  g_autoptr (OxJob) job
+      = ox_test_floor_with_condition (along_side (ox_test_floor_rectangle (12, 8, "compact"), 0), (OxBox){ 4, 3, 7, 5 }, 0, 2);
+  g_autoptr (OxJob) plain = along_side (ox_test_floor_rectangle (12, 8, "compact"), 0);
+  g_autoptr (OxPlan) plan = plan_of (job);
+  g_autoptr (OxPlan) without = plan_of (plain);
+  g_autoptr (OxRegion) covered = covered_by (plan, 2);
+  g_autoptr (OxRegion) area = ox_test_region ("POLYGON ((4 3, 7 3, 7 5, 4 5, 4 3))");
+  ox_test_near (ox_test_difference_area (covered, area), 0, 1e-3);
+  g_assert_cmpuint (plan->n_strips, ==, without->n_strips + 16);
+  ox_test_near (plan->totals.strip_m, without->totals.strip_m + 16 * 1.92, 1e-2);
+  ox_test_near (plan->totals.edge_m2, without->totals.edge_m2, 1e-3);
+}
+
+/* A room in two coats, an area of 3 x 2 m in it in one: coat 2 keeps off it. */
+static void
+one_coat_less (void)
+{
+  OxJob *base = ox_test_floor_with_coats (ox_test_floor_rectangle (12, 8, "compact"), 2, 90);
+  g_autoptr (OxJob) job = ox_test_floor_with_condition (base, (OxBox){ 4, 3, 7, 5 }, 0, 1);
+  g_autoptr (OxPlan) plan = plan_of (job);
+  g_autoptr (OxRegion) area = ox_test_region ("POLYGON ((4 3, 7 3, 7 5, 4 5, 4 3))");
+  g_autoptr (OxRegion) first = covered_by (plan, 1);
+  g_autoptr (OxRegion) second = covered_by (plan, 2);
+  g_autoptr (OxRegion) none = ox_region_intersection (second, area);
+  g_autoptr (OxRegion) missed = ox_region_difference (area, first);
+  ox_test_near (ox_region_area (none), 0, 1e-3);
+  ox_test_near (ox_region_area (missed), 0, 1e-6);
+}
+
+/* Across a corridor of 1.2 m a strip would have to turn where no swing fits: both coats run along it, and a notice says so. */
+static void
+no_room_across (void)
+{
+  g_autoptr (OxJob) job = ox_test_floor_with_coats (ox_test_floor_rectangle (12, 1.2, "compact"), 2, 90);
+  g_autoptr (OxPlan) plan = plan_of (job);
+  for (guint i = 0; i < plan->n_strips; i++)
+    ox_test_near (sin (plan->strips[i].heading), 0, 1e-3);
+  g_assert_cmpuint (plan->strips[plan->n_strips - 1].coat, ==, 2);
+  g_assert_nonnull (plan->notices[0]);
+  g_assert_nonnull (strstr (plan->notices[0], "coat 2 runs along the lanes of coat 1"));
+}
+
+/* A band from x = 3 to x = 6 at 3 instead of 6 m/min: what lies in it of a strip takes twice as long. */
+static void
+slower_band (void)
+{
+  g_autoptr (OxJob) job
+      = ox_test_floor_with_condition (along_side (ox_test_floor_rectangle (12, 8, "compact"), 0), (OxBox){ 3, -1, 6, 9 }, 3, 0);
+  g_autoptr (OxPlan) plan = plan_of (job);
+  guint through = 0;
+  double minutes = 0;
+  for (guint i = 0; i < plan->n_strips; i++)
+    {
+      const OxStrip *strip = &plan->strips[i];
+      double low = MIN (strip->a.x, strip->b.x), high = MAX (strip->a.x, strip->b.x);
+      double within = fabs (cos (strip->heading)) > 0.5 ? MAX (MIN (high, 6) - MAX (low, 3), 0)
+                      : low > 3 && low < 6              ? ox_strip_length (strip)
+                                                        : 0;
+      ox_test_near (strip->minutes, (ox_strip_length (strip) + within) / 6, 2e-3);
+      minutes += (ox_strip_length (strip) + within) / 6;
+      through += low < 2 && high > 7 && strip->n_paces == 3;
+    }
+  ox_test_near (plan->totals.strip_hours, minutes / 60, 1e-3);
+  g_assert_cmpuint (through, >, 30);
+}
+
 int
 main (int argc, char **argv)
 {
@@ -242,5 +361,10 @@ main (int argc, char **argv)
   g_test_add_func ("/plan/closed-forms/no-rooms", no_rooms);
   g_test_add_func ("/plan/closed-forms/sides/open-all-round", open_all_round);
   g_test_add_func ("/plan/closed-forms/sides/drop", drop_along_side);
+  g_test_add_func ("/plan/closed-forms/coats/two", two_coats);
+  g_test_add_func ("/plan/closed-forms/coats/one-more", one_coat_more);
+  g_test_add_func ("/plan/closed-forms/coats/one-less", one_coat_less);
+  g_test_add_func ("/plan/closed-forms/coats/no-room-across", no_room_across);
+  g_test_add_func ("/plan/closed-forms/slower-band", slower_band);
   return g_test_run ();
 }

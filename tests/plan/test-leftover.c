@@ -184,13 +184,14 @@ blasted (void)
   g_autoptr (OxJob) job = ox_test_floor_rectangle (10, 6, "compact");
   g_autoptr (OxFloor) floor = ox_floor_new (job);
   g_autoptr (Draft) draft = draft_new (job);
-  double gross = -1;
+  OxBlasted sums;
   draft_strip (draft, 2, 3, 7, 3);
   draft_strip (draft, 7, 3.19, 2, 3.19);
   draft_finish (draft);
-  g_autoptr (OxRegion) region = ox_leftover_blasted (floor, &draft->plan, &gross);
+  g_autoptr (OxRegion) region = ox_leftover_blasted (floor, &draft->plan, &sums);
   ox_test_near (ox_region_area (region), 5.08 * 0.40, 1e-9);
-  ox_test_near (gross, 5.08 * 0.42, 1e-9);
+  ox_test_near (sums.gross_m2, 5.08 * 0.42, 1e-9);
+  ox_test_near (sums.covered_m2, 5.08 * 0.40, 1e-9);
 }
 
 static void
@@ -199,10 +200,11 @@ no_strips (void)
   g_autoptr (OxJob) job = ox_test_floor_rectangle (10, 6, "compact");
   g_autoptr (OxFloor) floor = ox_floor_new (job);
   OxPlan plan = { .job = job };
-  double gross = -1;
-  g_autoptr (OxRegion) region = ox_leftover_blasted (floor, &plan, &gross);
+  OxBlasted sums;
+  g_autoptr (OxRegion) region = ox_leftover_blasted (floor, &plan, &sums);
   g_assert_true (ox_region_is_empty (region));
-  ox_test_near (gross, 0, 1e-12);
+  ox_test_near (sums.gross_m2, 0, 1e-12);
+  ox_test_near (sums.covered_m2, 0, 1e-12);
 }
 
 /* Crosswise strips @n abreast from x = 1 on, 3 m long, and two main strips that start on the third of them. */

@@ -23,7 +23,8 @@ plan_of (OxJob *base, const OxRun *run)
   g_autoptr (OxJob) job = base;
   g_autoptr (OxFloor) floor = ox_floor_new (job);
   g_autoptr (OxWays) ways = ox_ways_new (floor->travel, job->machine);
-  return ox_room_plan_new (floor, 0, job, ways, run);
+  g_autoptr (GPtrArray) plans = ox_room_plans_new (floor, 0, job, ways, run);
+  return plans != NULL ? g_ptr_array_steal_index (plans, 0) : NULL;
 }
 
 /* Strips of the lane grid run along @angle; there are some. */

@@ -7,10 +7,10 @@ import os
 from shapely import wkt
 
 COLUMNS = {
-    'floor': 'id,kind,name,wkt',
-    'strips': 'order,strip,room,lane,kind,coat,x1,y1,x2,y2,heading_deg,length_m,width_m,speed_m_per_min,minutes,station,wkt,supply,hose_m,cord_m,caution',
+    'floor': 'id,kind,name,wkt,coats,speed_m_per_min',
+    'strips': 'order,strip,room,lane,kind,coat,x1,y1,x2,y2,heading_deg,length_m,width_m,speed_m_per_min,minutes,station,wkt,supply,hose_m,cord_m,caution,paces',
     'moves': 'order,from_strip,to_strip,kind,minutes,length_m,cx,cy,wkt',
-    'zones': 'id,room,area_m2,wkt',
+    'zones': 'id,room,area_m2,wkt,coat',
     'edge': 'id,room,cause,area_m2,length_m,wkt',
     'stations': 'id,kind,x,y,length_m,strips,farthest_m',
 }
@@ -19,10 +19,10 @@ SUMMARY = {
                 'turn_radius_m', 'min_strip_m'],
     'rates': ['travel_speed_m_per_min', 'walk_speed_m_per_min', 'swing_s', 'edge_m2_per_hour'],
     'totals': ['target_m2', 'blasted_m2', 'double_m2', 'edge_m2', 'edge_limit_m2', 'strips', 'strip_m', 'move_m',
-               'strip_hours', 'move_hours', 'edge_hours', 'labour_hours', 'ideal_hours'],
+               'strip_hours', 'move_hours', 'edge_hours', 'labour_hours', 'ideal_hours', 'coats_m2'],
 }
 CAUSES = {'wall', 'corner', 'obstacle', 'drop', 'narrow', 'reach'}
-FLOOR_KINDS = {'room', 'solid', 'pit', 'masked', 'excluded', 'doorway', 'joint', 'target', 'travel'}
+FLOOR_KINDS = {'room', 'solid', 'pit', 'masked', 'excluded', 'condition', 'doorway', 'joint', 'target', 'travel'}
 
 
 class Strip:
@@ -36,6 +36,7 @@ class Strip:
         self.heading_deg, self.length = float(row['heading_deg']), float(row['length_m'])
         self.width, self.speed, self.minutes = float(row['width_m']), float(row['speed_m_per_min']), float(row['minutes'])
         self.shape = wkt.loads(row['wkt'])
+        self.paces = [tuple(float(number) for number in pace.split('@')) for pace in row['paces'].split()]
 
 
 class Move:
@@ -64,6 +65,8 @@ class Tables:
         self.folder, self.problems = folder, []
         floor = self.rows('floor')
         self.floor = [(row['kind'], row['id'], wkt.loads(row['wkt'])) for row in floor]
+        self.asked = [(row['kind'], int(row['coats'] or 0), float(row['speed_m_per_min'] or 0), wkt.loads(row['wkt']))
+                      for row in floor if row['kind'] in ('room', 'condition')]
         self.problems += [f'floor.csv: kind {kind}' for kind, _, _ in self.floor if kind not in FLOOR_KINDS]
         self.strips = [Strip(row) for row in self.rows('strips')]
         self.moves = [Move(row) for row in self.rows('moves')]

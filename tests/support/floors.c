@@ -9,7 +9,7 @@ typedef struct
 {
   GRand *rand;
   OxJobBuilder *builder;
-  guint rooms, obstacles, excluded, doorways;
+  guint rooms, obstacles, excluded, doorways, conditions;
 } Floor;
 
 static double
@@ -303,6 +303,42 @@ ox_test_floor_random (guint32 seed)
   return ox_job_builder_end (floor.builder);
 }
 
+/* An area somewhere on the floor, square to the axes or not. */
+static void
+put_condition (Floor *floor, OxBox box)
+{
+  static const guint coats[] = { 0, 1, 2, 3 };
+  g_autofree char *id = g_strdup_printf ("C%u", ++floor->conditions);
+  OxPoint centre = { between (floor, box.x0, box.x1), between (floor, box.y0, box.y1) };
+  double width = between (floor, 1, 6), depth = between (floor, 0.8, 4);
+  g_autoptr (OxRing) ring
+      = ox_ring_new_rectangle (centre, width, depth, chance (floor, 0.6) ? 0 : between (floor, 0, 3));
+  OxCondition fields = { .id = id, .name = (char *) "", .ring = ring, .profile = (char *) "" };
+  fields.speed_m_per_min = chance (floor, 0.7) ? between (floor, 2, 9) : 0;
+  fields.coats = coats[g_rand_int_range (floor->rand, 0, G_N_ELEMENTS (coats))];
+  g_autoptr (OxCondition) condition = ox_condition_new (&fields);
+  ox_job_builder_put_condition (floor->builder, condition);
+}
+
+OxJob *
+ox_test_floor_coats (guint32 seed)
+{
+  g_autoptr (OxJob) job = ox_test_floor_random (seed);
+  Floor floor = { .rand = g_rand_new_with_seed (seed + 1), .builder = ox_job_builder_new (job) };
+  for (guint i = 0; i < job->n_rooms; i++)
+    {
+      OxRoom fields = *job->rooms[i];
+      fields.coats = (guint) g_rand_int_range (floor.rand, 1, 4);
+      fields.coat_turn_deg = chance (&floor, 0.8) ? 90 : between (&floor, 0, 180);
+      g_autoptr (OxRoom) room = ox_room_new (&fields);
+      ox_job_builder_put_room (floor.builder, room);
+    }
+  for (int n = g_rand_int_range (floor.rand, 0, 4); n > 0; n--)
+    put_condition (&floor, ox_job_box (job));
+  g_rand_free (floor.rand);
+  return ox_job_builder_end (floor.builder);
+}
+
 OxJob *
 ox_test_floor_polygon (const OxPoint *points, guint n, const char *machine_class)
 {
@@ -327,6 +363,38 @@ ox_test_floor_columns (double width, double depth, double column, double bay, co
     for (double x = bay; x < width - bay / 2; x += bay)
       put_obstacle (&floor, OX_OBSTACLE_SOLID, rectangle (x, y, column, column, 0), 0);
   return ox_job_builder_end (floor.builder);
+}
+
+OxJob *
+ox_test_floor_with_coats (OxJob *base, guint coats, double turn_deg)
+{
+  g_autoptr (OxJob) job = base;
+  OxJobBuilder *builder = ox_job_builder_new (job);
+  for (guint i = 0; i < job->n_rooms; i++)
+    {
+      OxRoom fields = *job->rooms[i];
+      fields.coats = coats;
+      fields.coat_turn_deg = turn_deg;
+      g_autoptr (OxRoom) room = ox_room_new (&fields);
+      ox_job_builder_put_room (builder, room);
+    }
+  return ox_job_builder_end (builder);
+}
+
+OxJob *
+ox_test_floor_with_condition (OxJob *base, OxBox box, double speed, guint coats)
+{
+  g_autoptr (OxJob) job = base;
+  g_autofree char *id = ox_job_new_id (job, "C");
+  OxPoint centre = { (box.x0 + box.x1) / 2, (box.y0 + box.y1) / 2 };
+  g_autoptr (OxRing) ring = ox_ring_new_rectangle (centre, box.x1 - box.x0, box.y1 - box.y0, 0);
+  OxCondition fields = { .id = id, .name = (char *) "", .ring = ring, .profile = (char *) "" };
+  fields.speed_m_per_min = speed;
+  fields.coats = coats;
+  g_autoptr (OxCondition) condition = ox_condition_new (&fields);
+  OxJobBuilder *builder = ox_job_builder_new (job);
+  ox_job_builder_put_condition (builder, condition);
+  return ox_job_builder_end (builder);
 }
 
 OxJob *

@@ -14,6 +14,10 @@ G_BEGIN_DECLS
  */
 OxJob *ox_test_floor_random (guint32 seed) G_GNUC_WARN_UNUSED_RESULT;
 
+/* ox_test_floor_coats: the floor that ox_test_floor_random() gives with one to three coats in its rooms, some of them turned by an odd angle, and up to
+ * three condition areas with a speed or a number of coats of their own; (transfer full) */
+OxJob *ox_test_floor_coats (guint32 seed) G_GNUC_WARN_UNUSED_RESULT;
+
 /* ox_test_floor_kind: what kind of floor that seed gives, for messages; a static string */
 const char *ox_test_floor_kind (guint32 seed);
 
@@ -26,6 +30,12 @@ OxJob *ox_test_floor_columns (double width, double depth, double column, double 
 
 /* ox_test_floor_polygon: one room of @n corners, walls all round */
 OxJob *ox_test_floor_polygon (const OxPoint *points, guint n, const char *machine_class) G_GNUC_WARN_UNUSED_RESULT;
+
+/* ox_test_floor_with_coats: @base (transfer full) with that many coats in all rooms, turned by @turn_deg; (transfer full) */
+OxJob *ox_test_floor_with_coats (OxJob *base, guint coats, double turn_deg) G_GNUC_WARN_UNUSED_RESULT;
+
+/* ox_test_floor_with_condition: @base (transfer full) with a further condition area, 0: no speed, no coats of its own; (transfer full) */
+OxJob *ox_test_floor_with_condition (OxJob *base, OxBox box, double speed, guint coats) G_GNUC_WARN_UNUSED_RESULT;
 
 /* ox_test_floor_wkt:
  * @path: a file of one or more polygons in well-known text; first ring the room, inner rings solid obstacles
