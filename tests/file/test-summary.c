@@ -43,7 +43,8 @@ test_whole (void)
                    "    \"move_hours\": 0,\n"
                    "    \"edge_hours\": 0,\n"
                    "    \"labour_hours\": 0.025,\n"
-                   "    \"ideal_hours\": 0\n"
+                   "    \"ideal_hours\": 0,\n"
+                   "    \"coats_m2\": 0\n"
                    "  },\n"
                    "  \"out_of_reach\": 1\n"
                    "}\n");

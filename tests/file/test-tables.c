@@ -12,18 +12,19 @@ test_floor (void)
   hand_plan_init (&hand);
   g_autofree char *text = ox_table_floor (&hand.plan);
   g_auto (GStrv) rows = g_strsplit (text, "\r\n", -1);
-  g_assert_cmpuint (g_strv_length (rows), ==, 11);
+  g_assert_cmpuint (g_strv_length (rows), ==, 12);
   g_assert_cmpstr (rows[0], ==, "id,kind,name,wkt,coats,speed_m_per_min");
   g_assert_true (g_str_has_prefix (rows[1], "R1,room,Hall,\"POLYGON ((0 0, 12 0, 12 8, 0 8, 0 0))\",1,"));
   g_assert_true (g_str_has_prefix (rows[2], "O1,solid,Column,\"POLYGON (("));
   g_assert_true (g_str_has_prefix (rows[3], "O2,pit,,\"POLYGON (("));
   g_assert_true (g_str_has_prefix (rows[4], "O3,masked,,\"POLYGON (("));
   g_assert_true (g_str_has_prefix (rows[5], "X1,excluded,By others,\"POLYGON (("));
-  g_assert_true (g_str_has_prefix (rows[6], "D1,doorway,Gate,\"POLYGON (("));
-  g_assert_cmpstr (rows[7], ==, "J1,joint,,\"LINESTRING (0 4, 12 4)\",,");
-  g_assert_true (g_str_has_prefix (rows[8], "target,target,,\"MULTIPOLYGON ((("));
-  g_assert_cmpstr (rows[9], ==, "travel,travel,,\"MULTIPOLYGON EMPTY\",,");
-  g_assert_cmpstr (rows[10], ==, "");
+  g_assert_true (g_str_has_prefix (rows[6], "K1,condition,"));
+  g_assert_true (g_str_has_prefix (rows[7], "D1,doorway,Gate,\"POLYGON (("));
+  g_assert_cmpstr (rows[8], ==, "J1,joint,,\"LINESTRING (0 4, 12 4)\",,");
+  g_assert_true (g_str_has_prefix (rows[9], "target,target,,\"MULTIPOLYGON ((("));
+  g_assert_cmpstr (rows[10], ==, "travel,travel,,\"MULTIPOLYGON EMPTY\",,");
+  g_assert_cmpstr (rows[11], ==, "");
 }
 
 static void
