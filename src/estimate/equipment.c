@@ -162,6 +162,34 @@ ox_figures_hose (OxEstimate *self)
 
 /* --- Wear parts --- */
 
+/* The shift in which the first check of wear part @part falls due; 0 where the shifts have none. */
+static guint
+wear_shift (const OxEstimate *self, guint part)
+{
+  for (guint i = 0; i < self->work->pieces->len; i++)
+    {
+      const OxPiece *piece = &g_array_index (self->work->pieces, OxPiece, i);
+      if (piece->kind == OX_PIECE_WEAR && piece->index == part)
+        return piece->shift;
+    }
+  return 0;
+}
+
+static char *
+wear_note (const OxEstimate *self, guint i, guint due)
+{
+  const OxWearPart *part = &self->plan->job->machine->wear[i];
+  guint shift = wear_shift (self, i);
+  if (due >= self->plan->n_strips)
+    return g_strdup_printf (_ ("no check within this job; every %.0f h of the wheel, %.1f h run"), part->interval_h,
+                            part->run_h);
+  if (shift == 0)
+    return g_strdup_printf (_ ("check before strip %u; every %.0f h of the wheel, %.1f h run"), due + 1,
+                            part->interval_h, part->run_h);
+  return g_strdup_printf (_ ("check before strip %u, in shift %u; every %.0f h of the wheel, %.1f h run"), due + 1,
+                          shift, part->interval_h, part->run_h);
+}
+
 void
 ox_figures_wear (OxEstimate *self)
 {
@@ -177,20 +205,14 @@ ox_figures_wear (OxEstimate *self)
       guint due = ox_wear_due_strip (left, minutes, plan->n_strips);
       gboolean within = due < plan->n_strips;
       g_autofree char *id = g_strdup_printf ("wear-left-%u", i + 1);
-      ox_figure_add (
-          self,
-          (OxFigure){ .group = OX_FIGURE_WEAR,
-                      .id = g_intern_string (id),
-                      .label = g_strdup (_ (part->name)),
-                      .unit = "h",
-                      .decimals = 1,
-                      .value = left,
-                      .verdict = within ? OX_VERDICT_WARN : OX_VERDICT_FINE,
-                      .assumption
-                      = within ? g_strdup_printf (_ ("check before strip %u; every %.0f h of the wheel, %.1f h run"),
-                                                  due + 1, part->interval_h, part->run_h)
-                               : g_strdup_printf (_ ("no check within this job; every %.0f h of the wheel, %.1f h run"),
-                                                  part->interval_h, part->run_h) });
+      ox_figure_add (self, (OxFigure){ .group = OX_FIGURE_WEAR,
+                                       .id = g_intern_string (id),
+                                       .label = g_strdup (_ (part->name)),
+                                       .unit = "h",
+                                       .decimals = 1,
+                                       .value = left,
+                                       .verdict = within ? OX_VERDICT_WARN : OX_VERDICT_FINE,
+                                       .assumption = wear_note (self, i, due) });
     }
 }
 

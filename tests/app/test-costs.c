@@ -50,6 +50,7 @@ test_set (void)
     press (form, "Add a Rate");
   ox_ui_fill (GTK_WIDGET (form), "Amount 1", "92");
   ox_ui_fill (GTK_WIDGET (form), "Amount 2", "1");
+  choose (form, "Per 1", OX_COST_EDGE_METRE);
   choose (form, "Per 3", OX_COST_ABRASIVE_KG);
   ox_ui_fill (GTK_WIDGET (form), "Name 3", "Steel shot");
   ox_ui_fill (GTK_WIDGET (form), "Amount 3", "1.3475");
@@ -60,7 +61,7 @@ test_set (void)
   g_assert_cmpstr (costs->currency, ==, "EUR");
   g_assert_cmpfloat (costs->contingency, ==, 0.0725);
   g_assert_cmpuint (costs->n, ==, 2);
-  g_assert_cmpint (costs->rates[0].per, ==, OX_COST_LABOUR_HOUR);
+  g_assert_cmpint (costs->rates[0].per, ==, OX_COST_EDGE_METRE);
   g_assert_cmpstr (costs->rates[0].amount, ==, "92");
   g_assert_cmpint (costs->rates[1].per, ==, OX_COST_ABRASIVE_KG);
   g_assert_cmpstr (costs->rates[1].name, ==, "Steel shot");

@@ -7,6 +7,8 @@
 #include "support/floors.h"
 #include "ui.h"
 
+#include <string.h>
+
 static OxWindow *window;
 static OxSession *session;
 
@@ -187,6 +189,37 @@ test_follows_undo (void)
   ox_ui_close (window);
 }
 
+static gboolean
+says (GtkWidget *widget, const char *text)
+{
+  gboolean found = gtk_widget_get_visible (widget) && GTK_IS_LABEL (widget)
+                   && strstr (gtk_label_get_text (GTK_LABEL (widget)), text) != NULL;
+
+  for (GtkWidget *child = gtk_widget_get_first_child (widget); !found && child != NULL;
+       child = gtk_widget_get_next_sibling (child))
+    found = gtk_widget_get_visible (child) && says (child, text);
+  return found;
+}
+
+/* A caution stands where it bites, and nowhere else. */
+static void
+test_cautions (void)
+{
+  set_up ("O1");
+  g_assert_false (says (GTK_WIDGET (window), "dock edges"));
+  choose ("Kind", OX_OBSTACLE_PIT);
+  g_assert_true (says (GTK_WIDGET (window), "dock edges"));
+  ox_session_select (session, (const char *const[]){ ox_session_get_job (session)->rooms[0]->id, NULL });
+  g_assert_false (says (GTK_WIDGET (window), "dock edges"));
+  choose ("Kind", OX_SIDE_DROP);
+  g_assert_true (says (GTK_WIDGET (window), "dock edges"));
+  ox_session_select (session, (const char *const[]){ "S1", NULL });
+  g_assert_false (says (GTK_WIDGET (window), "residual-current"));
+  choose ("Kind", OX_STATION_SUPPLY);
+  g_assert_true (says (GTK_WIDGET (window), "residual-current"));
+  ox_ui_close (window);
+}
+
 /* A corner without a pointer: divided in its middle, moved by a figure, taken away again. */
 static void
 test_corners (void)
@@ -207,6 +240,7 @@ int
 main (int argc, char **argv)
 {
   ox_ui_init (&argc, &argv);
+  g_test_add_func ("/app/inspector/cautions", test_cautions);
   g_test_add_func ("/app/inspector/room", test_room);
   g_test_add_func ("/app/inspector/side", test_side);
   g_test_add_func ("/app/inspector/obstacle", test_obstacle);

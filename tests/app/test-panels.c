@@ -3,6 +3,7 @@
  */
 #include "app/field.h"
 #include "job/classes.h"
+#include "job/edit.h"
 #include "support/floors.h"
 #include "ui.h"
 
@@ -194,12 +195,27 @@ find_expander (GtkWidget *widget, const char *start)
   return NULL;
 }
 
+/* Whether some label below @widget has @text in it; what a closed expander holds counts. */
+static gboolean
+says (GtkWidget *widget, const char *text)
+{
+  gboolean found = GTK_IS_LABEL (widget) && strstr (gtk_label_get_text (GTK_LABEL (widget)), text) != NULL;
+
+  if (GTK_IS_EXPANDER (widget))
+    return says (gtk_expander_get_child (GTK_EXPANDER (widget)), text);
+  for (GtkWidget *child = gtk_widget_get_first_child (widget); !found && child != NULL;
+       child = gtk_widget_get_next_sibling (child))
+    found = says (child, text);
+  return found;
+}
+
 static guint
 count_children (GtkWidget *expander)
 {
   guint n = 0;
+  GtkWidget *inside = gtk_widget_get_first_child (gtk_expander_get_child (GTK_EXPANDER (expander)));
 
-  for (GtkWidget *child = gtk_widget_get_first_child (gtk_expander_get_child (GTK_EXPANDER (expander))); child != NULL;
+  for (GtkWidget *child = gtk_widget_get_first_child (inside); child != NULL;
        child = gtk_widget_get_next_sibling (child))
     n++;
   return n;
@@ -214,7 +230,10 @@ test_estimate (void)
 
   go_to (window, "plan");
   g_assert_cmpuint (count_children (find_expander (GTK_WIDGET (window), "Hours")), >, 5);
-  g_assert_cmpuint (count_children (find_expander (GTK_WIDGET (window), "Cautions")), >, 5);
+  g_assert_true (says (find_expander (GTK_WIDGET (window), "Cautions"), "Loose shot"));
+  g_assert_true (says (find_expander (GTK_WIDGET (window), "Supply"), "residual-current"));
+  g_assert_true (says (find_expander (GTK_WIDGET (window), "Floor"), "dustiest work"));
+  g_assert_false (says (find_expander (GTK_WIDGET (window), "Floor"), "dock edges"));
   g_assert_cmpuint (count_children (find_expander (GTK_WIDGET (window), "Wear parts")), ==, 5);
   go_to (window, "machine");
   type (window, "Cord length", "200");
@@ -224,11 +243,79 @@ test_estimate (void)
   ox_ui_close (window);
 }
 
+/* A job of two rooms with a rate for each m2 and a first day: each sum stands there, and no figure without what it
+ * rests on. */
+static OxJob *
+make_priced (void)
+{
+  OxCostRate rates[] = { { OX_COST_AREA, (char *) "Floor", (char *) "2.50" } };
+  g_autoptr (OxCosts) costs = ox_costs_new (
+      &(OxCosts){ .currency = (char *) "EUR", .decimals = 2, .contingency = 0.1, .n = 1, .rates = rates });
+  g_autoptr (OxJob) one = ox_test_floor_rectangle (10, 8, "compact");
+  OxPoint corners[] = { { 20, 0 }, { 26, 0 }, { 26, 5 }, { 20, 5 } };
+  g_autoptr (OxRing) ring = ox_ring_new (corners, 4);
+  OxSide sides[4] = { { .kind = OX_SIDE_DROP, .keep_back = 0.5 } };
+  g_autoptr (OxRoom) room
+      = ox_room_new (&(OxRoom){ .id = (char *) "R9", .name = (char *) "Dock", .ring = ring, .sides = sides });
+  g_autoptr (OxJob) two = ox_job_with_room (one, room, NULL);
+  OxCalendar draft = *two->calendar;
+  g_autoptr (OxCalendar) calendar = NULL;
+  g_autoptr (OxJob) dated = NULL;
+
+  draft.first_day = (char *) "2026-11-30";
+  calendar = ox_calendar_new (&draft);
+  dated = ox_job_with_calendar (two, calendar, NULL);
+  return ox_job_with_costs (dated, costs, NULL);
+}
+
+static void
+test_lists (void)
+{
+  g_autoptr (OxJob) job = make_priced ();
+  OxWindow *window = ox_ui_open (job);
+  GtkWidget *cost, *checks;
+
+  go_to (window, "plan");
+  cost = find_expander (GTK_WIDGET (window), "Cost");
+  /* 80 and 30 m2 less the drop's keep-back stay in the scope: 200.00 and 75.00, with a tenth on top 302.50 in all */
+  g_assert_true (says (cost, "80.00 m2 at 2.50"));
+  g_assert_true (says (cost, "200.00 EUR"));
+  g_assert_true (says (cost, "75.00 EUR"));
+  g_assert_true (says (cost, "27.50 EUR"));
+  g_assert_true (says (cost, "302.50 EUR"));
+  g_assert_true (says (find_expander (GTK_WIDGET (window), "Hours by shift"), "Shift 1, 2026-11-30"));
+  g_assert_true (says (find_expander (GTK_WIDGET (window), "Floor"), "dock edges"));
+  checks = find_expander (GTK_WIDGET (window), "Profile checks");
+  g_assert_true (says (checks, "1: "));
+  gtk_expander_set_expanded (GTK_EXPANDER (checks), TRUE);
+  gtk_expander_set_expanded (GTK_EXPANDER (cost), TRUE);
+  g_signal_emit_by_name (ox_ui_find (cost, GTK_TYPE_BUTTON, "Costs\342\200\246"), "clicked");
+  g_assert_nonnull (ox_ui_find_dialog (window));
+  gtk_window_destroy (ox_ui_find_dialog (window));
+  ox_ui_close (window);
+}
+
+static void
+test_edge_rates (void)
+{
+  g_autoptr (OxJob) job = ox_test_floor_rectangle (10, 8, "compact");
+  OxWindow *window = ox_ui_open (job);
+
+  go_to (window, "machine");
+  type (window, "Narrow edges, m/h", "11.5");
+  g_assert_cmpfloat (ox_session_get_job (ox_window_get_session (window))->rates.edge_m_per_hour, ==, 11.5);
+  type (window, "Narrow edges, m/h", "-1");
+  g_assert_cmpfloat (ox_session_get_job (ox_window_get_session (window))->rates.edge_m_per_hour, ==, 11.5);
+  ox_ui_close (window);
+}
+
 int
 main (int argc, char **argv)
 {
   ox_ui_init (&argc, &argv);
   g_test_add_func ("/app/panels/plan/what-it-takes", test_estimate);
+  g_test_add_func ("/app/panels/plan/lists", test_lists);
+  g_test_add_func ("/app/panels/edge-rates", test_edge_rates);
   g_test_add_func ("/app/panels/machine", test_machine);
   g_test_add_func ("/app/panels/machine-wrong-figures", test_machine_wrong_figures);
   g_test_add_func ("/app/panels/machine-class", test_machine_class);

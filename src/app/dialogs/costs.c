@@ -12,7 +12,7 @@
 
 #include <glib/gi18n-lib.h>
 
-#define N_DRIVERS (OX_COST_FIXED + 1)
+#define N_DRIVERS (OX_COST_EDGE_METRE + 1)
 
 enum
 {
@@ -51,6 +51,7 @@ make_line (GtkWidget **cells, gpointer data)
     [OX_COST_WEAR_HOUR] = N_ ("hour of the blast wheel"),
     [OX_COST_AREA] = N_ ("m² of floor"),
     [OX_COST_FIXED] = N_ ("job"),
+    [OX_COST_EDGE_METRE] = N_ ("m of edge work"),
   };
   const char *shown[N_DRIVERS + 1] = { NULL };
 

@@ -3,6 +3,7 @@
  */
 #include "app/inspector/section.h"
 
+#include "app/caution-box.h"
 #include "job/edit.h"
 #include "job/text.h"
 
@@ -16,6 +17,7 @@ typedef struct
   OxField *x, *y;
   OxField *width, *depth, *angle, *diameter;
   OxField *keep_back;
+  GtkWidget *caution;
 } ObstacleSection;
 
 static void
@@ -37,6 +39,7 @@ fill (OxSection *section, const OxJob *job, guint index, int side)
   ox_field_set_number (self->angle, shape->angle_deg, 2);
   ox_field_set_length (self->diameter, job->units, 2 * shape->radius);
   ox_field_set_length (self->keep_back, job->units, obstacle->keep_back);
+  gtk_widget_set_visible (self->caution, obstacle->kind == OX_OBSTACLE_PIT);
   ox_rows_set_row_visible (section->rows, self->x, rectangle || circle);
   ox_rows_set_row_visible (section->rows, self->y, rectangle || circle);
   ox_rows_set_row_visible (section->rows, self->width, rectangle);
@@ -147,6 +150,8 @@ ox_obstacle_section_new (OxSession *session)
   self->diameter = add_figure (self, OX_FIELD_LENGTH, _ ("_Diameter"));
   self->x = add_figure (self, OX_FIELD_LENGTH, _ ("Middle at x"));
   self->y = add_figure (self, OX_FIELD_LENGTH, _ ("Middle at y"));
+  self->caution = ox_caution_box_new ("drops");
+  gtk_box_append (GTK_BOX (root), self->caution);
   g_signal_connect (self->name, "commit", G_CALLBACK (name_cb), self);
   g_signal_connect (self->kind, "notify::selected", G_CALLBACK (kind_cb), self);
   ox_section_start (&self->base);

@@ -3,6 +3,7 @@
  */
 #include "app/inspector/section.h"
 
+#include "app/caution-box.h"
 #include "job/corner.h"
 #include "job/edit.h"
 #include "session/selection.h"
@@ -20,6 +21,7 @@ typedef struct
   OxField *keep_back;
   OxField *length;
   OxField *x, *y;
+  GtkWidget *caution;
 } SideSection;
 
 static void
@@ -34,6 +36,7 @@ show_side (SideSection *self, const OxJob *job, const OxRoom *room, guint side)
   ox_field_set_length (self->x, job->units, a.x);
   ox_field_set_length (self->y, job->units, a.y);
   gtk_widget_set_sensitive (GTK_WIDGET (self->keep_back), room->sides[side].kind == OX_SIDE_DROP);
+  gtk_widget_set_visible (self->caution, room->sides[side].kind == OX_SIDE_DROP);
 }
 
 static void
@@ -214,6 +217,8 @@ ox_side_section_new (OxSession *session)
   self->x = ox_rows_add_field (self->base.rows, OX_FIELD_LENGTH, _ ("Starts at x"));
   self->y = ox_rows_add_field (self->base.rows, OX_FIELD_LENGTH, _ ("Starts at y"));
   ox_rows_add_wide (self->base.rows, make_corner_buttons (self));
+  self->caution = ox_caution_box_new ("drops");
+  gtk_box_append (GTK_BOX (root), self->caution);
   g_signal_connect (self->number, "value-changed", G_CALLBACK (number_cb), self);
   g_signal_connect (self->kind, "notify::selected", G_CALLBACK (kind_cb), self);
   g_signal_connect (self->keep_back, "commit", G_CALLBACK (keep_back_cb), self);

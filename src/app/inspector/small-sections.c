@@ -3,6 +3,7 @@
  */
 #include "app/inspector/section.h"
 
+#include "app/caution-box.h"
 #include "job/edit.h"
 #include "job/text.h"
 
@@ -145,6 +146,7 @@ typedef struct
   OxField *name;
   GtkDropDown *kind;
   OxField *x, *y, *length;
+  GtkWidget *caution;
 } StationSection;
 
 static void
@@ -159,6 +161,7 @@ station_fill (OxSection *section, const OxJob *job, guint index, int side)
   ox_field_set_length (self->x, job->units, station->at.x);
   ox_field_set_length (self->y, job->units, station->at.y);
   ox_field_set_length (self->length, job->units, station->length);
+  gtk_widget_set_visible (self->caution, station->kind == OX_STATION_SUPPLY);
 }
 
 static gboolean
@@ -228,6 +231,8 @@ ox_station_section_new (OxSession *session)
   self->x = ox_rows_add_field (self->base.rows, OX_FIELD_LENGTH, _ ("Stands at x"));
   self->y = ox_rows_add_field (self->base.rows, OX_FIELD_LENGTH, _ ("Stands at y"));
   gtk_box_append (GTK_BOX (root), ox_note_new (_ ("A hose or cord of 0 has the length that the machine's has.")));
+  self->caution = ox_caution_box_new ("supply");
+  gtk_box_append (GTK_BOX (root), self->caution);
   for (guint i = 0; i < G_N_ELEMENTS (fields); i++)
     g_signal_connect (*fields[i], "commit", G_CALLBACK (station_cb), self);
   g_signal_connect (self->kind, "notify::selected", G_CALLBACK (station_kind_cb), self);

@@ -3,21 +3,50 @@
  */
 #include "app/panels/estimate-box.h"
 
-#include "app/rows.h"
+#include "app/caution-box.h"
+#include "app/panels/estimate-lists.h"
 #include "estimate/cautions.h"
-#include "estimate/cost.h"
 
 #include <glib/gi18n-lib.h>
 
 typedef struct
 {
   OxSession *session;  /* Borrowed */
+  OxCanvas *canvas;    /* Borrowed */
   const OxPlan *shown; /* Owned: the plan that the figures are of */
   GtkBox *groups[OX_N_FIGURE_GROUPS];
   GtkExpander *expanders[OX_N_FIGURE_GROUPS];
+  GtkBox *shifts;
   GtkBox *cost;
   GtkBox *cautions;
 } EstimateBox;
+
+/* Where a caution bites: the group of figures that it is about, -1 for the cautions themselves. */
+static const struct
+{
+  const char *where;
+  int group;
+} places[] = {
+  { "edges", OX_FIGURE_FLOOR },
+  { "drops", OX_FIGURE_FLOOR },
+  { "supply", OX_FIGURE_SUPPLY },
+  { "drums", OX_FIGURE_DUST },
+  { "coated", -1 },
+  { "always", -1 },
+};
+
+/* The forms in which what a group rests on is changed. */
+static const struct
+{
+  int group;
+  const char *action;
+  const char *label;
+} forms[] = {
+  { OX_FIGURE_TIME, "win.calendar", N_ ("Calendar\342\200\246") },
+  { OX_FIGURE_PROFILE, "win.patches", N_ ("Test Patches\342\200\246") },
+  { OX_FIGURE_WEAR, "win.wear-parts", N_ ("Wear Parts\342\200\246") },
+  { -1, "win.costs", N_ ("Costs\342\200\246") },
+};
 
 static void
 estimate_box_free (EstimateBox *self)
@@ -35,104 +64,21 @@ clear (GtkBox *box)
     gtk_box_remove (box, child);
 }
 
-static GtkWidget *
-make_text (const char *text, gboolean dim)
-{
-  GtkWidget *label = gtk_label_new (text);
-
-  gtk_label_set_xalign (GTK_LABEL (label), 0);
-  gtk_label_set_wrap (GTK_LABEL (label), TRUE);
-  gtk_label_set_wrap_mode (GTK_LABEL (label), PANGO_WRAP_WORD_CHAR);
-  gtk_label_set_max_width_chars (GTK_LABEL (label), dim ? 34 : 22);
-  gtk_widget_set_hexpand (label, TRUE);
-  if (dim)
-    gtk_widget_add_css_class (label, "dim-label");
-  return label;
-}
-
-/* Name and value on one line, below it what the figure rests on. */
-static GtkWidget *
-make_figure (const OxFigure *figure, OxUnits units)
-{
-  GtkWidget *box = gtk_box_new (GTK_ORIENTATION_VERTICAL, 0);
-  GtkWidget *line = gtk_box_new (GTK_ORIENTATION_HORIZONTAL, 6);
-  g_autofree char *text = ox_figure_value_text (figure, units);
-  GtkWidget *value = gtk_label_new (text);
-
-  gtk_widget_set_valign (value, GTK_ALIGN_START);
-  gtk_widget_add_css_class (value, "figure");
-  gtk_box_append (GTK_BOX (line), make_text (figure->label, FALSE));
-  if (figure->verdict == OX_VERDICT_WARN || figure->verdict == OX_VERDICT_STOP)
-    {
-      gboolean stop = figure->verdict == OX_VERDICT_STOP;
-      GtkWidget *mark = gtk_image_new_from_icon_name (stop ? "dialog-error-symbolic" : "dialog-warning-symbolic");
-
-      gtk_widget_set_tooltip_text (mark, stop ? _ ("Cannot stay like this") : _ ("To look at"));
-      gtk_widget_set_valign (mark, GTK_ALIGN_START);
-      gtk_box_append (GTK_BOX (line), mark);
-    }
-  gtk_box_append (GTK_BOX (line), value);
-  gtk_box_append (GTK_BOX (box), line);
-  if (*figure->assumption != '\0')
-    gtk_box_append (GTK_BOX (box), make_text (figure->assumption, TRUE));
-  return box;
-}
-
-static void
-add_amount (GtkBox *box, const char *name, OxMoney amount, const char *currency)
-{
-  GtkWidget *line = gtk_box_new (GTK_ORIENTATION_HORIZONTAL, 6);
-  g_autofree char *number = ox_money_text (amount);
-  g_autofree char *text = *currency != '\0' ? g_strdup_printf ("%s %s", number, currency) : g_strdup (number);
-  GtkWidget *value = gtk_label_new (text);
-
-  gtk_widget_set_valign (value, GTK_ALIGN_START);
-  gtk_widget_add_css_class (value, "figure");
-  gtk_box_append (GTK_BOX (line), make_text (name, FALSE));
-  gtk_box_append (GTK_BOX (line), value);
-  gtk_box_append (box, line);
-}
-
-static void
-show_cost (EstimateBox *self, const OxEstimate *estimate)
-{
-  g_autoptr (OxQuote) quote = ox_quote_new (estimate);
-  const OxJob *job = estimate->plan->job;
-
-  if (quote->lines->len == 0 || !quote->valid)
-    {
-      gtk_box_append (self->cost, ox_note_new (quote->valid ? _ ("The job has no rates of cost.")
-                                                            : _ ("The amounts are too large to be added up.")));
-      return;
-    }
-  for (guint i = 0; i < quote->lines->len; i++)
-    {
-      const OxCostLine *line = &g_array_index (quote->lines, OxCostLine, i);
-      const OxRoom *room = *line->room != '\0' ? ox_job_find_room (job, line->room) : NULL;
-      g_autofree char *name = room != NULL ? g_strdup_printf ("%s, %s", line->what, room->name) : g_strdup (line->what);
-      g_autofree char *rate = ox_money_text (line->rate);
-      g_autofree char *how = g_strdup_printf (_ ("%.2f %s at %s"), line->quantity, line->unit, rate);
-
-      add_amount (self->cost, name, line->amount, job->costs->currency);
-      gtk_box_append (self->cost, make_text (how, TRUE));
-    }
-  add_amount (self->cost, _ ("Subtotal"), quote->sum.subtotal, job->costs->currency);
-  add_amount (self->cost, _ ("Contingency"), quote->sum.contingency, job->costs->currency);
-  add_amount (self->cost, _ ("Total"), quote->sum.total, job->costs->currency);
-}
-
 static void
 show_cautions (EstimateBox *self, const OxEstimate *estimate)
 {
   guint n;
   const OxCaution *rows = ox_cautions_list (&n);
 
-  for (guint i = 0; i < n; i++)
-    if (ox_caution_applies (&rows[i], estimate))
-      {
-        gtk_box_append (self->cautions, make_text (_ (rows[i].text), TRUE));
-        gtk_widget_set_tooltip_text (gtk_widget_get_last_child (GTK_WIDGET (self->cautions)), rows[i].source);
-      }
+  for (guint i = 0; i < G_N_ELEMENTS (places); i++)
+    for (guint k = 0; k < n; k++)
+      if (g_str_equal (rows[k].where, places[i].where) && ox_caution_applies (&rows[k], estimate))
+        {
+          GtkBox *box = places[i].group >= 0 ? self->groups[places[i].group] : self->cautions;
+
+          gtk_box_append (box, ox_caution_box_new (places[i].where));
+          break;
+        }
 }
 
 /* How many figures of a group want a look stands behind its name, so that nothing is hidden by a closed group. */
@@ -159,11 +105,16 @@ show_plan (EstimateBox *self, const OxPlan *plan)
     {
       const OxFigure *figure = g_ptr_array_index (estimate->figures, i);
 
-      gtk_box_append (self->groups[figure->group], make_figure (figure, plan->job->units));
+      g_autofree char *value = ox_figure_value_text (figure, plan->job->units);
+
+      gtk_box_append (self->groups[figure->group],
+                      ox_estimate_row (figure->label, value, figure->assumption, figure->verdict));
       marked[figure->group] += figure->verdict == OX_VERDICT_WARN || figure->verdict == OX_VERDICT_STOP;
     }
   show_titles (self, marked);
-  show_cost (self, estimate);
+  ox_estimate_list_checks (self->groups[OX_FIGURE_TESTS], estimate, self->canvas);
+  ox_estimate_list_shifts (self->shifts, estimate);
+  ox_estimate_list_cost (self->cost, estimate);
   show_cautions (self, estimate);
 }
 
@@ -177,6 +128,7 @@ update (GtkWidget *root)
     return;
   for (guint g = 0; g < OX_N_FIGURE_GROUPS; g++)
     clear (self->groups[g]);
+  clear (self->shifts);
   clear (self->cost);
   clear (self->cautions);
   g_clear_pointer (&self->shown, ox_plan_unref);
@@ -192,26 +144,45 @@ add_expander (GtkBox *root, const char *title, GtkBox **inside)
 {
   GtkWidget *expander = gtk_expander_new (title);
 
+  GtkWidget *outside = gtk_box_new (GTK_ORIENTATION_VERTICAL, 6);
+
   *inside = GTK_BOX (gtk_box_new (GTK_ORIENTATION_VERTICAL, 6));
   /* GTK 4.8 does not take the name from the title. */
   gtk_accessible_update_property (GTK_ACCESSIBLE (expander), GTK_ACCESSIBLE_PROPERTY_LABEL, title, -1);
-  gtk_expander_set_child (GTK_EXPANDER (expander), GTK_WIDGET (*inside));
+  gtk_box_append (GTK_BOX (outside), GTK_WIDGET (*inside));
+  gtk_expander_set_child (GTK_EXPANDER (expander), outside);
   gtk_box_append (root, expander);
   return GTK_EXPANDER (expander);
 }
 
+static void
+add_form_button (GtkBox *inside, const char *label, const char *action)
+{
+  GtkWidget *button = gtk_button_new_with_label (label);
+
+  gtk_accessible_update_property (GTK_ACCESSIBLE (button), GTK_ACCESSIBLE_PROPERTY_LABEL, label, -1);
+  gtk_actionable_set_action_name (GTK_ACTIONABLE (button), action);
+  gtk_widget_set_halign (button, GTK_ALIGN_START);
+  gtk_box_append (GTK_BOX (gtk_widget_get_parent (GTK_WIDGET (inside))), button);
+}
+
 GtkWidget *
-ox_estimate_box_new (OxSession *session)
+ox_estimate_box_new (OxSession *session, OxCanvas *canvas)
 {
   GtkWidget *root = gtk_box_new (GTK_ORIENTATION_VERTICAL, 6);
   EstimateBox *self = g_new0 (EstimateBox, 1);
 
   self->session = session;
+  self->canvas = canvas;
   g_object_set_data_full (G_OBJECT (root), "ox-estimate", self, (GDestroyNotify) estimate_box_free);
   for (guint g = 0; g < OX_N_FIGURE_GROUPS; g++)
     self->expanders[g] = add_expander (GTK_BOX (root), ox_estimate_group_name (g), &self->groups[g]);
   gtk_expander_set_expanded (self->expanders[OX_FIGURE_TIME], TRUE);
+  add_expander (GTK_BOX (root), _ ("Hours by shift"), &self->shifts);
   add_expander (GTK_BOX (root), _ ("Cost"), &self->cost);
+  for (guint i = 0; i < G_N_ELEMENTS (forms); i++)
+    add_form_button (forms[i].group >= 0 ? self->groups[forms[i].group] : self->cost, _ (forms[i].label),
+                     forms[i].action);
   add_expander (GTK_BOX (root), _ ("Cautions"), &self->cautions);
   g_signal_connect_object (session, "plan-changed", G_CALLBACK (update), root, G_CONNECT_SWAPPED);
   g_signal_connect (root, "map", G_CALLBACK (update), NULL);

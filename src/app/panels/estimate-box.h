@@ -2,11 +2,10 @@
  * SPDX-License-Identifier: GPL-3.0-or-later
  */
 #pragma once
-#include "session/session.h"
-#include <gtk/gtk.h>
+#include "app/canvas/canvas.h"
 G_BEGIN_DECLS
 
 /* ox_estimate_box_new: follows the session's plan while it is in sight */
-GtkWidget *ox_estimate_box_new (OxSession *session) G_GNUC_WARN_UNUSED_RESULT;
+GtkWidget *ox_estimate_box_new (OxSession *session, OxCanvas *canvas) G_GNUC_WARN_UNUSED_RESULT;
 
 G_END_DECLS

@@ -20,7 +20,7 @@ typedef struct
   OxField *name;
   OxField *figures[MAX_FIGURES]; /* one a row of ox_machine_fields() */
   GtkDropDown *phases;
-  OxField *hand_rate;
+  OxField *hand_rate, *hand_rate_by_length;
 } MachinePanel;
 
 /* Rows are grouped as in the file of classes. */
@@ -64,6 +64,7 @@ update (GtkWidget *root)
     }
   ox_choice_select (self->phases, job->machine->phases == 3 ? 1 : 0, self);
   ox_field_set_number (self->hand_rate, job->rates.edge_m2_per_hour, 3);
+  ox_field_set_number (self->hand_rate_by_length, job->rates.edge_m_per_hour, 3);
 }
 
 static void
@@ -144,7 +145,10 @@ hand_rate_cb (OxField *field, MachinePanel *self)
   g_autoptr (GError) error = NULL;
   OxJob *job;
 
-  rates.edge_m2_per_hour = ox_field_get_value (field);
+  if (field == self->hand_rate)
+    rates.edge_m2_per_hour = ox_field_get_value (field);
+  else
+    rates.edge_m_per_hour = ox_field_get_value (field);
   job = ox_job_with_rates (ox_session_get_job (self->session), rates, &error);
   take (self, job, error, _ ("Set Hand Rate"), field);
 }
@@ -205,8 +209,35 @@ make_rates (MachinePanel *self)
   GtkWidget *rows = ox_rows_new ();
 
   self->hand_rate = ox_rows_add_field (GTK_GRID (rows), OX_FIELD_NUMBER, _ ("Hand rate, m²/h"));
+  self->hand_rate_by_length = ox_rows_add_field (GTK_GRID (rows), OX_FIELD_NUMBER, _ ("Narrow edges, m/h"));
+  ox_rows_add_wide (GTK_GRID (rows), ox_note_new (_ ("With 0 narrow edges go by their area, too.")));
   g_signal_connect (self->hand_rate, "commit", G_CALLBACK (hand_rate_cb), self);
+  g_signal_connect (self->hand_rate_by_length, "commit", G_CALLBACK (hand_rate_cb), self);
   return rows;
+}
+
+static GtkWidget *
+make_forms (void)
+{
+  static const struct
+  {
+    const char *label;
+    const char *action;
+  } forms[] = {
+    { N_ ("Test Patches\342\200\246"), "win.patches" },
+    { N_ ("Wear Parts\342\200\246"), "win.wear-parts" },
+  };
+  GtkWidget *row = gtk_box_new (GTK_ORIENTATION_HORIZONTAL, 6);
+
+  for (guint i = 0; i < G_N_ELEMENTS (forms); i++)
+    {
+      GtkWidget *button = gtk_button_new_with_label (_ (forms[i].label));
+
+      gtk_actionable_set_action_name (GTK_ACTIONABLE (button), forms[i].action);
+      gtk_accessible_update_property (GTK_ACCESSIBLE (button), GTK_ACCESSIBLE_PROPERTY_LABEL, _ (forms[i].label), -1);
+      gtk_box_append (GTK_BOX (row), button);
+    }
+  return row;
 }
 
 GtkWidget *
@@ -223,6 +254,7 @@ ox_machine_panel_new (OxSession *session)
       GTK_BOX (root),
       ox_note_new (_ ("The classes are examples. Replace their figures by those on the machine's data plate, and its "
                       "travel speed by what a test patch on this floor gave.")));
+  gtk_box_append (GTK_BOX (root), make_forms ());
   gtk_box_append (GTK_BOX (root), ox_heading_new (_ ("Edge work")));
   gtk_box_append (GTK_BOX (root), make_rates (self));
   for (guint i = 0; i < G_N_ELEMENTS (groups); i++)

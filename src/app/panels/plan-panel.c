@@ -189,7 +189,7 @@ ox_plan_panel_new (OxSession *session, OxCanvas *canvas)
   gtk_box_append (GTK_BOX (root), ox_heading_new (_ ("To look at")));
   gtk_box_append (GTK_BOX (root), GTK_WIDGET (self->findings));
   gtk_box_append (GTK_BOX (root), ox_heading_new (_ ("What it takes")));
-  gtk_box_append (GTK_BOX (root), ox_estimate_box_new (session));
+  gtk_box_append (GTK_BOX (root), ox_estimate_box_new (session, canvas));
   gtk_box_append (GTK_BOX (root), ox_heading_new (_ ("Chalk lines")));
   gtk_box_append (GTK_BOX (root), GTK_WIDGET (self->chalk));
   g_signal_connect_object (session, "job-changed", G_CALLBACK (update), root, G_CONNECT_SWAPPED);
