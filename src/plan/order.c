@@ -227,31 +227,57 @@ move_legs (GArray *legs, guint from, guint n, guint to)
   g_array_insert_vals (legs, to > from ? to - n : to, held, n);
 }
 
-/* Tries to move legs [from, from + n) to a better place at or after @fixed; TRUE when it did. */
-static gboolean
-improve_at (GArray *legs, const OxMachine *machine, guint fixed, guint from, guint n)
+/* What is being improved: the legs from @fixed on, and what the moves between them cost, kept so that it need not be found again and again. */
+typedef struct
 {
-  const OxLeg *before = from > 0 ? leg_at (legs, from - 1) : NULL, *after = leg_at (legs, from + n);
+  GArray *legs;
+  GArray *gaps; /* double: seconds from leg i - 1 to leg i; 0 for the first and one past the last */
+  const OxMachine *machine;
+  guint fixed;
+} Improving;
+
+static void
+measure_gaps (Improving *improving, guint first, guint last)
+{
+  for (guint i = first; i <= last; i++)
+    g_array_index (improving->gaps, double, i)
+        = i == 0 ? 0 : seconds (improving->machine, leg_at (improving->legs, i - 1), leg_at (improving->legs, i));
+}
+
+/* Seconds more when the piece from @first to @last stands between @p and @q (nullable), which are @gap apart; @best and more when it is no less. */
+static double
+cost_between (const OxMachine *machine, const OxLeg *p, const OxLeg *first, const OxLeg *last, const OxLeg *q, double gap, double best)
+{
+  double cost = seconds (machine, p, first) - gap;
+  return cost < best ? cost + seconds (machine, last, q) : cost;
+}
+
+/* Tries to move legs [from, from + n) to a better place at or after the fixed ones; TRUE when it did. */
+static gboolean
+improve_at (Improving *improving, guint from, guint n)
+{
+  GArray *legs = improving->legs;
+  const OxMachine *machine = improving->machine;
+  const double *gaps = (const double *) (const void *) improving->gaps->data;
   const OxLeg *first = leg_at (legs, from), *last = leg_at (legs, from + n - 1);
-  double freed = seconds (machine, before, first) + seconds (machine, last, after) - seconds (machine, before, after);
-  double best = freed - 0.01;
+  double joined = from > 0 ? seconds (machine, leg_at (legs, from - 1), leg_at (legs, from + n)) : 0;
+  double best = gaps[from] + gaps[from + n] - joined - 0.01;
   guint best_to = G_MAXUINT;
   gboolean best_reverse = FALSE;
   OxLeg turned = *first;
   ox_leg_reverse (&turned);
   guint window = MAX (SWEEP_WORK / legs->len, 50);
-  guint begin = MAX (MAX (fixed, 1), from > window ? from - window : 0), end = MIN (legs->len, from + n + window);
+  guint begin = MAX (MAX (improving->fixed, 1), from > window ? from - window : 0), end = MIN (legs->len, from + n + window);
   for (guint to = begin; to <= end; to++)
     {
       if (to >= from && to <= from + n)
         continue;
       const OxLeg *p = leg_at (legs, to - 1), *q = leg_at (legs, to);
-      double gap = seconds (machine, p, q);
-      double cost = seconds (machine, p, first) + seconds (machine, last, q) - gap;
+      double cost = cost_between (machine, p, first, last, q, gaps[to], best);
       gboolean reverse = FALSE;
       if (n == 1 && first->reversible)
         {
-          double other = seconds (machine, p, &turned) + seconds (machine, &turned, q) - gap;
+          double other = cost_between (machine, p, &turned, &turned, q, gaps[to], MIN (best, cost));
           reverse = other < cost;
           cost = MIN (cost, other);
         }
@@ -267,13 +293,18 @@ improve_at (GArray *legs, const OxMachine *machine, guint fixed, guint from, gui
   if (best_reverse)
     ox_leg_reverse (&g_array_index (legs, OxLeg, from));
   move_legs (legs, from, n, best_to);
+  measure_gaps (improving, MIN (from, best_to), MIN (MAX (from + n, best_to + n), legs->len));
   return TRUE;
 }
 
 static void
 improve (GArray *legs, const OxMachine *machine, guint fixed, const OxRun *run)
 {
+  g_autoptr (GArray) gaps = g_array_new (FALSE, TRUE, sizeof (double));
+  Improving improving = { legs, gaps, machine, fixed };
   gboolean better = TRUE;
+  g_array_set_size (gaps, legs->len + 1);
+  measure_gaps (&improving, 0, legs->len);
   for (guint sweep = 0; better && sweep < MAX_SWEEPS; sweep++)
     {
       better = FALSE;
@@ -282,7 +313,7 @@ improve (GArray *legs, const OxMachine *machine, guint fixed, const OxRun *run)
           {
             if (ox_run_cancelled (run, NULL))
               return;
-            better = improve_at (legs, machine, fixed, from, n) || better;
+            better = improve_at (&improving, from, n) || better;
           }
     }
 }
