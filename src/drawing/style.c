@@ -38,6 +38,7 @@ static const OxStyleSpec styles[OX_N_STYLES] = {
   [OX_STYLE_ZONE] = { "zone", { NONE, NONE }, { 0x76510f, 0xe6c283 }, 0.35, { 1, 2.5, 0, 0 }, NO_HATCH },
   [OX_STYLE_EDGE]
   = { "edge", { 0xf7ddd0, 0x53311f }, { 0x8c3a1b, 0xf0a27c }, 0.18, SOLID_LINE, 0.13, { 45, 1.2, FALSE } },
+  [OX_STYLE_DONE] = { "done", { 0xb9c6cc, 0x3c4a52 }, { 0x4a5f6a, 0xa3b8c2 }, 0, SOLID_LINE, 0.13, { 120, 2.6, FALSE } },
   [OX_STYLE_MOVE] = { "move", { NONE, NONE }, { 0x5c6670, 0x9aa7b0 }, 0.18, { 2, 4, 0, 0 }, NO_HATCH },
   [OX_STYLE_TO_PREPARE] = { "to-prepare", { 0xdce8e2, 0x2d4340 }, { NONE, NONE }, 0, SOLID_LINE, NO_HATCH },
   [OX_STYLE_STATION] = { "station", { 0xffffff, 0x15191c }, { 0x1f4e79, 0x8fc1f0 }, 0.35, SOLID_LINE, NO_HATCH },

@@ -33,6 +33,7 @@ typedef enum
   OX_STYLE_FIRST,       /* first start */
   OX_STYLE_ZONE,        /* turnaround zone */
   OX_STYLE_EDGE,        /* edge work */
+  OX_STYLE_DONE,        /* strips and edge work that are done */
   OX_STYLE_MOVE,        /* path of a move */
   OX_STYLE_TO_PREPARE,  /* floor that strips cover, where no single strip is shown */
   OX_STYLE_STATION,

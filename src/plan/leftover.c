@@ -195,7 +195,7 @@ add_edge (GArray *edges, const Sorting *sorting, Bin *bin)
 {
   if (bin->pieces->len > 0)
     {
-      OxEdge edge = { NULL, sorting->room_index, bin->cause, 0, 0, NULL };
+      OxEdge edge = { NULL, sorting->room_index, bin->cause, 0, 0, NULL, 0 };
       edge.id = g_strdup_printf ("E%u", edges->len + 1);
       edge.region = ox_region_union_many ((const OxRegion *const *) bin->pieces->pdata, bin->pieces->len);
       edge.area = ox_region_area (edge.region);

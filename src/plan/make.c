@@ -5,6 +5,7 @@
 #include "base/share.h"
 #include "base/words.h"
 #include "job/check.h"
+#include "plan/done.h"
 #include "plan/hook-private.h"
 #include "plan/leftover.h"
 #include "plan/limit.h"
@@ -417,6 +418,7 @@ make_plan (Making *making, OxRun *run)
   if (!plan_rooms (making, run))
     return FALSE;
   write_strips (making);
+  ox_done_strips (plan);
   reach_stage (making, OX_STAGE_STRIPS);
   ox_run_step (run, N_("finding the ways between strips"), making_steps (making) - 2, making_steps (making));
   ox_share (5, find_one, &finding);
@@ -433,6 +435,7 @@ make_plan (Making *making, OxRun *run)
   /* What was reached can be reached: on a floor just as wide as the body the places have no area and the erosion sees none. */
   g_autoptr (OxRegion) reached = ox_region_union (limit, plan->blasted);
   ox_leftover_edges (making->floor, plan->blasted, reached, plan);
+  ox_done_edges (plan);
   write_totals (making, &finding.blasted, reached);
   reach_stage (making, OX_STAGE_END);
   return TRUE;

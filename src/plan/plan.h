@@ -46,6 +46,7 @@ typedef struct
   int supply;      /* the same for the power */
   double hose_m;   /* m along the floor from the collector to the farthest point of the strip, 0 without one */
   double cord_m;   /* the same from the supply */
+  guint done;      /* number, from 1, of its mark in job->record->strips; 0: to be done */
   gboolean out_of_reach; /* no collector, or no supply, of the job reaches it; where the job has none of a kind: no place would */
 } OxStrip;
 
@@ -92,6 +93,7 @@ typedef struct
   double area;        /* m2 */
   double length;      /* m along the wall, obstacle or drop; half the outline where it touches none */
   OxRegion *region;
+  guint done;         /* number, from 1, of a mark in job->record->edges; 0: to be done */
 } OxEdge;
 
 typedef struct

@@ -19,6 +19,7 @@ static const struct
   { OX_STYLE_CROSS_AXIS, FALSE, N_ ("Middle of a crosswise strip") },
   { OX_STYLE_ZONE, FALSE, N_ ("Turnaround zone") },
   { OX_STYLE_EDGE, TRUE, N_ ("Edge work, by hand tools") },
+  { OX_STYLE_DONE, TRUE, N_ ("Done") },
   { OX_STYLE_EXCLUDED, TRUE, N_ ("Excluded: not in the scope") },
   { OX_STYLE_MASKED, TRUE, N_ ("Masked: to be protected") },
   { OX_STYLE_SOLID, TRUE, N_ ("Column or other solid") },

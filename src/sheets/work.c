@@ -12,6 +12,8 @@
 static OxStyle
 strip_style (const OxStrip *strip)
 {
+  if (strip->done > 0)
+    return OX_STYLE_DONE;
   if (strip->kind == OX_STRIP_CROSSWISE)
     return OX_STYLE_CROSSWISE;
   double heading = remainder (strip->heading, 2 * G_PI);
@@ -114,8 +116,9 @@ append_edge_work (const OxPicture *picture)
   ox_picture_layer (picture, "edge-work");
   for (guint i = 0; i < picture->plan->n_edges; i++)
     {
-      ox_picture_item (picture, picture->plan->edges[i].id, 0);
-      ox_drawing_builder_region (picture->builder, OX_STYLE_EDGE, picture->plan->edges[i].region);
+      const OxEdge *edge = &picture->plan->edges[i];
+      ox_picture_item (picture, edge->id, 0);
+      ox_drawing_builder_region (picture->builder, edge->done > 0 ? OX_STYLE_DONE : OX_STYLE_EDGE, edge->region);
     }
 }
 

@@ -48,7 +48,7 @@ static void
 test_ink_is_read_on_every_floor (void)
 {
   const OxStyle floors[] = { OX_STYLE_ROOM, OX_STYLE_STRIP_OUT,  OX_STYLE_STRIP_HOME, OX_STYLE_CROSSWISE,
-                             OX_STYLE_EDGE, OX_STYLE_TO_PREPARE, OX_STYLE_HEAD };
+                             OX_STYLE_EDGE, OX_STYLE_TO_PREPARE, OX_STYLE_DONE, OX_STYLE_HEAD };
   for (guint i = 0; i < G_N_ELEMENTS (floors); i++)
     for (OxPalette p = 0; p < OX_N_PALETTES; p++)
       {
@@ -105,7 +105,7 @@ static void
 test_floor_differs_without_colour (void)
 {
   const OxStyle kinds[]
-      = { OX_STYLE_TO_PREPARE, OX_STYLE_EDGE, OX_STYLE_EXCLUDED, OX_STYLE_MASKED, OX_STYLE_PIT, OX_STYLE_SOLID };
+      = { OX_STYLE_TO_PREPARE, OX_STYLE_DONE, OX_STYLE_EDGE, OX_STYLE_EXCLUDED, OX_STYLE_MASKED, OX_STYLE_PIT, OX_STYLE_SOLID };
   for (guint i = 0; i < G_N_ELEMENTS (kinds); i++)
     for (guint j = 0; j < i; j++)
       {

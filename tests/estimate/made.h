@@ -53,7 +53,7 @@ made_plan (guint n, double height, const char *profile)
       if (i > 0)
         plan->moves[i - 1] = (OxMove){ .from = i, .to = i + 1, .minutes = MADE_MOVE, .length = 3 };
     }
-  plan->edges[0] = (OxEdge){ g_strdup ("E1"), 0, OX_CAUSE_WALL, 10 * height - blasted, 10, ox_region_new_empty () };
+  plan->edges[0] = (OxEdge){ g_strdup ("E1"), 0, OX_CAUSE_WALL, 10 * height - blasted, 10, ox_region_new_empty (), 0 };
   plan->totals = (OxTotals){ .target_m2 = 10 * height,
                              .blasted_m2 = blasted,
                              .edge_m2 = 10 * height - blasted,

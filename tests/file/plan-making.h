@@ -35,7 +35,7 @@ hand_plan_init (HandPlan *hand)
   };
   hand->zones[0] = (OxZone){ (char *) "Z1", 0, 1, 1.5, ox_test_region ("POLYGON ((0 0, 1.5 0, 1.5 1, 0 1, 0 0))") };
   hand->edges[0]
-      = (OxEdge){ (char *) "E1", 0, OX_CAUSE_CORNER, 1.0 / 3, 2.5, ox_test_region ("POLYGON ((0 0, 1 0, 0 1, 0 0))") };
+      = (OxEdge){ (char *) "E1", 0, OX_CAUSE_CORNER, 1.0 / 3, 2.5, ox_test_region ("POLYGON ((0 0, 1 0, 0 1, 0 0))"), 0 };
   hand->moves[0].path = hand->path;
   hand->plan = (OxPlan){
     .job = job_text_read (JOB_WHOLE),

@@ -48,10 +48,28 @@ test_exactly_what_is_on_the_floor (void)
     }
 }
 
+/* A plan of which something is done: the legend says so, as it is drawn. */
+static void
+test_done (void)
+{
+  g_autoptr (OxJob) job = ox_test_hall (OX_UNITS_METRES);
+  g_autoptr (OxPlan) plan = ox_test_plan (job);
+  g_autoptr (OxDrawing) before = legend_of (job, plan, OX_FLOOR_SCREEN);
+  g_assert_false (has_style (before, OX_STYLE_DONE));
+  plan->strips[2].done = 1;
+  g_autoptr (OxDrawing) after = legend_of (job, plan, OX_FLOOR_SCREEN);
+  g_assert_true (has_style (after, OX_STYLE_DONE));
+  plan->strips[2].done = 0;
+  plan->edges[0].done = 1;
+  g_autoptr (OxDrawing) floor = ox_floor_picture_new_at (job, plan, OX_FLOOR_SCREEN, 10, NULL);
+  g_assert_true (has_style (floor, OX_STYLE_DONE));
+}
+
 int
 main (int argc, char **argv)
 {
   g_test_init (&argc, &argv, NULL);
+  g_test_add_func ("/legend/done", test_done);
   g_test_add_func ("/legend/exact", test_exactly_what_is_on_the_floor);
   return g_test_run ();
 }
