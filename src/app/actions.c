@@ -55,6 +55,7 @@ static const OxActionRow rows[] = {
   { "win.stage", "machine", N_("_Machine"), N_("Goes to the machine and the rates."), { "<Control>2" }, FALSE, OX_GROUP_STAGES, 0 },
   { "win.stage", "plan", N_("_Plan"), N_("Goes to the plan: findings and chalk lines."), { "<Control>3" }, FALSE, OX_GROUP_STAGES, 0 },
   { "win.stage", "sheets", N_("_Sheets"), N_("Goes to the sheets: texts, paper, what is printed."), { "<Control>4" }, FALSE, OX_GROUP_STAGES, 0 },
+  { "win.stage", "record", N_("_Record"), N_("Goes to the record: what is done on which day, and what is left."), { "<Control>5" }, FALSE, OX_GROUP_STAGES, 0 },
 
   { "win.tool", "select", N_("_Select"), N_("Selects, moves and reshapes what is on the floor."), { "s" }, TRUE, OX_GROUP_TOOLS, 0 },
   { "win.tool", "room-corners", N_("Room by _Corners"), N_("Draws a room corner by corner."), { "r" }, TRUE, OX_GROUP_TOOLS, 0 },
@@ -69,6 +70,7 @@ static const OxActionRow rows[] = {
   { "win.tool", "doorway", N_("_Doorway"), N_("Places a doorway on a side of a room."), { "d" }, TRUE, OX_GROUP_TOOLS, 0 },
   { "win.tool", "station", N_("S_tation"), N_("Places the dust collector or the power supply."), { "t" }, TRUE, OX_GROUP_TOOLS, 0 },
   { "win.tool", "measure", N_("_Measure"), N_("Measures distance, angle and area; changes nothing."), { "m" }, TRUE, OX_GROUP_TOOLS, 0 },
+  { "win.tool", "mark", N_("Mar_k Done"), N_("Marks strips and edge work done by click, or takes it back."), { "k" }, TRUE, OX_GROUP_TOOLS, 0 },
   { "win.obstacle-kind", "solid", N_("_Solid"), N_("New obstacles are solid: columns, plant, racks."), { NULL }, FALSE, OX_GROUP_TOOLS, 0 },
   { "win.obstacle-kind", "pit", N_("_Pit"), N_("New obstacles are pits: drains, hatches, openings."), { NULL }, FALSE, OX_GROUP_TOOLS, 0 },
   { "win.obstacle-kind", "masked", N_("_Masked"), N_("New obstacles are masked: floor to be protected."), { NULL }, FALSE, OX_GROUP_TOOLS, 0 },

@@ -262,7 +262,9 @@ ox_window_set_stage (OxWindow *self, OxStage stage)
   g_simple_action_set_state (G_SIMPLE_ACTION (action), g_variant_new_string (ox_stage_name (stage)));
   gtk_stack_set_visible_child_name (self->panels, ox_stage_name (stage));
   gtk_stack_set_visible_child_name (self->middle, stage == OX_STAGE_SHEETS ? "sheets" : "floor");
-  if (stage != OX_STAGE_FLOOR)
+  if (stage == OX_STAGE_RECORD)
+    ox_canvas_set_tool (self->canvas, OX_TOOL_MARK);
+  else if (stage != OX_STAGE_FLOOR || ox_canvas_get_tool (self->canvas) == OX_TOOL_MARK)
     ox_canvas_set_tool (self->canvas, OX_TOOL_SELECT);
   ox_window_show_hint (self);
   ox_window_update_pages (self);
@@ -286,7 +288,7 @@ tool_cb (GSimpleAction *action, GVariant *value, gpointer data)
   for (int i = 0; i < OX_N_TOOLS; i++)
     if (g_str_equal (ox_tool_kind_name ((OxToolKind) i), g_variant_get_string (value, NULL)))
       {
-        ox_window_set_stage (self, OX_STAGE_FLOOR);
+        ox_window_set_stage (self, i == OX_TOOL_MARK ? OX_STAGE_RECORD : OX_STAGE_FLOOR);
         ox_canvas_set_tool (self->canvas, (OxToolKind) i);
         gtk_widget_grab_focus (GTK_WIDGET (self->canvas));
       }

@@ -268,6 +268,7 @@ make_panels (OxWindow *self)
   add_panel (self, OX_STAGE_MACHINE, ox_machine_panel_new (self->session));
   add_panel (self, OX_STAGE_PLAN, ox_plan_panel_new (self->session, self->canvas));
   add_panel (self, OX_STAGE_SHEETS, GTK_WIDGET (self->sheets));
+  add_panel (self, OX_STAGE_RECORD, ox_record_panel_new (self->session, self->canvas));
   return GTK_WIDGET (self->panels);
 }
 

@@ -41,6 +41,7 @@ extern const OxToolTable ox_tool_round_table;   /* circular obstacle */
 extern const OxToolTable ox_tool_doorway_table;
 extern const OxToolTable ox_tool_station_table;
 extern const OxToolTable ox_tool_measure_table;
+extern const OxToolTable ox_tool_mark_table;
 
 /* ox_tool_answer_edit:
  * @job: (transfer full) (nullable): result of an edit; NULL: refused

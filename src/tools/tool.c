@@ -26,6 +26,7 @@ static const Row rows[OX_N_TOOLS] = {
   [OX_TOOL_DOORWAY] = { "doorway", N_ ("Doorway"), &ox_tool_doorway_table },
   [OX_TOOL_STATION] = { "station", N_ ("Station"), &ox_tool_station_table },
   [OX_TOOL_MEASURE] = { "measure", N_ ("Measure"), &ox_tool_measure_table },
+  [OX_TOOL_MARK] = { "mark", N_ ("Mark Done"), &ox_tool_mark_table },
 };
 
 void

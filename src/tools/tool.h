@@ -6,6 +6,7 @@
  */
 #pragma once
 #include "job/job.h"
+#include "record/mark.h"
 #include "tools/preview.h"
 G_BEGIN_DECLS
 
@@ -23,6 +24,7 @@ typedef enum
   OX_TOOL_DOORWAY,
   OX_TOOL_STATION,
   OX_TOOL_MEASURE,
+  OX_TOOL_MARK,
   OX_N_TOOLS
 } OxToolKind;
 
@@ -33,6 +35,9 @@ typedef struct
   const char *const *selection; /* see session/selection.h; never NULL */
   double px_per_m;
   OxObstacleKind obstacle_kind; /* of obstacles that are drawn */
+  const OxPlan *plan;           /* (nullable): whose strips are marked */
+  const OxMark *mark;           /* (nullable): what they are marked with */
+  gboolean mark_up_to;          /* a click marks all strips up to the one under it */
 } OxScene;
 
 typedef enum { OX_HOLD_NONE = 0, OX_HOLD_SHIFT = 1 << 0, OX_HOLD_CONTROL = 1 << 1 } OxHold;

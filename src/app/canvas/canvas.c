@@ -30,11 +30,14 @@ struct _OxCanvas
   OxDrawing *drawing; /* (nullable) what the floor layer shows */
   char *pointed;      /* (nullable) id of what the pointer rests on, of the plan */
   char *words;        /* (nullable) what it is */
+  char *mark_date;
 
   double clock; /* minutes of work shown, < 0 for none */
   OxView view;
   OxFloorLayers layers;
   OxObstacleKind obstacle_kind;
+  OxMark mark;
+  gboolean mark_up_to;
   OxPixel pointer; /* where the pointer is, or where the keys moved it to */
   gboolean fitted; /* whether the view was chosen, by us or by the user */
   guint redraw_id; /* idle source that makes the drawing anew, 0 for none */
@@ -59,7 +62,10 @@ scene_of (OxCanvas *self)
   return (OxScene){ .job = ox_session_get_job (self->session),
                     .selection = ox_session_get_selection (self->session),
                     .px_per_m = self->view.px_per_m,
-                    .obstacle_kind = self->obstacle_kind };
+                    .obstacle_kind = self->obstacle_kind,
+                    .plan = ox_session_find_plan (self->session),
+                    .mark = &self->mark,
+                    .mark_up_to = self->mark_up_to };
 }
 
 static void
@@ -170,13 +176,21 @@ ox_canvas_point_out (OxCanvas *self, const char *id)
     describe (self);
 }
 
+static gboolean
+asks (OxCanvas *self)
+{
+  OxToolKind kind = ox_tool_get_kind (self->tool);
+
+  return kind == OX_TOOL_SELECT || kind == OX_TOOL_MARK;
+}
+
 /* Only while nothing is drawn or dragged: then the pointer asks, it does not act. */
 static void
 look_under (OxCanvas *self, OxPoint at)
 {
   const char *id = NULL;
 
-  if (ox_tool_get_kind (self->tool) == OX_TOOL_SELECT && !ox_tool_is_busy (self->tool) && self->drawing != NULL)
+  if (asks (self) && !ox_tool_is_busy (self->tool) && self->drawing != NULL)
     id = ox_drawing_hit (self->drawing, at, 0);
   if (g_strcmp0 (id, self->pointed) != 0)
     ox_canvas_point_out (self, id);
@@ -292,7 +306,7 @@ ox_canvas_key (OxCanvas *self, const OxKey *key)
   take_answer (self, &answer);
   if (taken || key_as_pointer (self, key))
     return TRUE;
-  if (key->name != OX_KEY_ESCAPE || ox_tool_get_kind (self->tool) == OX_TOOL_SELECT)
+  if (key->name != OX_KEY_ESCAPE || asks (self))
     return FALSE;
   ox_canvas_set_tool (self, OX_TOOL_SELECT);
   return TRUE;
@@ -363,6 +377,19 @@ OxFloorLayers
 ox_canvas_get_layers (OxCanvas *self)
 {
   return self->layers;
+}
+
+void
+ox_canvas_set_mark (OxCanvas *self, const OxMark *mark, gboolean up_to)
+{
+  char *date = g_strdup (mark->date);
+
+  g_free (self->mark_date);
+  self->mark_date = date;
+  self->mark = *mark;
+  self->mark.date = date;
+  self->mark.note = NULL;
+  self->mark_up_to = up_to;
 }
 
 void
@@ -490,6 +517,7 @@ ox_canvas_finalize (GObject *object)
   g_clear_pointer (&self->drawing, ox_drawing_unref);
   g_free (self->pointed);
   g_free (self->words);
+  g_free (self->mark_date);
   G_OBJECT_CLASS (ox_canvas_parent_class)->finalize (object);
 }
 

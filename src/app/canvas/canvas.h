@@ -26,6 +26,9 @@ OxObstacleKind ox_canvas_get_obstacle_kind (OxCanvas *canvas);
 void ox_canvas_set_layers (OxCanvas *canvas, OxFloorLayers layers);
 OxFloorLayers ox_canvas_get_layers (OxCanvas *canvas);
 
+/* ox_canvas_set_mark: what strips and edge work are marked with from now on, and whether a click means all strips up to it; copied */
+void ox_canvas_set_mark (OxCanvas *canvas, const OxMark *mark, gboolean up_to);
+
 const OxView *ox_canvas_get_view (OxCanvas *canvas);
 void ox_canvas_zoom (OxCanvas *canvas, double factor); /* about the middle */
 void ox_canvas_fit (OxCanvas *canvas);

@@ -15,6 +15,9 @@ GtkWidget *ox_machine_panel_new (OxSession *session);
 /* ox_plan_panel_new: what is shown of the plan, findings, which bring their place into sight on @canvas, and chalk lines */
 GtkWidget *ox_plan_panel_new (OxSession *session, OxCanvas *canvas);
 
+/* ox_record_panel_new: the day, marking by click on @canvas or by number, what is done and left */
+GtkWidget *ox_record_panel_new (OxSession *session, OxCanvas *canvas);
+
 #define OX_TYPE_SHEETS_PANEL (ox_sheets_panel_get_type ())
 G_DECLARE_FINAL_TYPE (OxSheetsPanel, ox_sheets_panel, OX, SHEETS_PANEL, GtkWidget)
 

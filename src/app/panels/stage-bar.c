@@ -1,4 +1,4 @@
-/* Oxturn: app/panels/stage-bar - the four stages of a job, each with what came of it so far.
+/* Oxturn: app/panels/stage-bar - the five stages of a job, each with what came of it so far.
  * SPDX-License-Identifier: GPL-3.0-or-later
  */
 #include "app/panels/stage-bar.h"
@@ -10,10 +10,9 @@ static const struct
   const char *name;
   const char *title;
 } stages[OX_N_STAGES] = {
-  [OX_STAGE_FLOOR] = { "floor", N_ ("Floor") },
-  [OX_STAGE_MACHINE] = { "machine", N_ ("Machine") },
-  [OX_STAGE_PLAN] = { "plan", N_ ("Plan") },
-  [OX_STAGE_SHEETS] = { "sheets", N_ ("Sheets") },
+  [OX_STAGE_FLOOR] = { "floor", N_ ("Floor") },    [OX_STAGE_MACHINE] = { "machine", N_ ("Machine") },
+  [OX_STAGE_PLAN] = { "plan", N_ ("Plan") },       [OX_STAGE_SHEETS] = { "sheets", N_ ("Sheets") },
+  [OX_STAGE_RECORD] = { "record", N_ ("Record") },
 };
 
 struct _OxStageBar
@@ -71,6 +70,19 @@ plan_result (OxSession *session)
                           plan->n_strips, plan->totals.labour_hours);
 }
 
+static char *
+record_result (OxSession *session)
+{
+  const OxPlan *plan = ox_session_find_plan (session);
+  guint done = 0;
+
+  for (guint i = 0; plan != NULL && i < plan->n_strips; i++)
+    done += plan->strips[i].done > 0;
+  if (done == 0)
+    return g_strdup (_ ("nothing done yet"));
+  return g_strdup_printf (_ ("%u of %u strips done"), done, plan->n_strips);
+}
+
 static void
 update (OxStageBar *self)
 {
@@ -78,10 +90,12 @@ update (OxStageBar *self)
   g_autofree char *floor_text = floor_result (job);
   g_autofree char *machine = machine_result (job);
   g_autofree char *plan = plan_result (self->session);
+  g_autofree char *record = record_result (self->session);
 
   gtk_label_set_text (self->results[OX_STAGE_FLOOR], floor_text);
   gtk_label_set_text (self->results[OX_STAGE_MACHINE], machine);
   gtk_label_set_text (self->results[OX_STAGE_PLAN], plan);
+  gtk_label_set_text (self->results[OX_STAGE_RECORD], record);
 }
 
 void

@@ -1,0 +1,299 @@
+/* Oxturn: app/panels/record-panel - what is done on which day, and what is left.
+ * SPDX-License-Identifier: GPL-3.0-or-later
+ */
+#include "app/panels/panels.h"
+
+#include "app/panels/record-lists.h"
+#include "app/rows.h"
+#include "base/number.h"
+#include "job/text.h"
+#include "session/marking.h"
+
+#include <glib/gi18n-lib.h>
+
+#define CSP_MOST 10
+
+typedef struct
+{
+  OxSession *session; /* Borrowed */
+  OxCanvas *canvas;   /* Borrowed */
+  char *date;         /* Owned: day that is marked and shown, "" until there is one */
+  OxField *day, *meter_start, *meter_end, *notes;
+  GtkDropDown *csp, *click;
+  OxField *depth;
+  OxField *strips, *edges;
+  GtkBox *progress, *days, *wear;
+} RecordPanel;
+
+static const OxFieldRange depth_range = { 0, FALSE, 100 };
+
+static void
+record_panel_free (RecordPanel *self)
+{
+  g_free (self->date);
+  g_free (self);
+}
+
+/* --- The mark --- */
+
+static OxMark
+mark_of (RecordPanel *self)
+{
+  return (OxMark){ .date = self->date,
+                   .csp = gtk_drop_down_get_selected (self->csp),
+                   .depth_mm = ox_field_get_value (self->depth) };
+}
+
+static void
+hand_over (RecordPanel *self)
+{
+  OxMark mark = mark_of (self);
+
+  ox_canvas_set_mark (self->canvas, &mark, gtk_drop_down_get_selected (self->click) == 1);
+}
+
+/* --- The day --- */
+
+static const OxRecordDay *
+find_day (RecordPanel *self)
+{
+  return ox_record_find_day (ox_session_get_job (self->session)->record, self->date);
+}
+
+static char *
+meter_text (double hours)
+{
+  return hours < 0 ? g_strdup ("") : ox_number_text (hours, 2);
+}
+
+static void
+show_day (RecordPanel *self)
+{
+  const OxRecordDay *day = find_day (self);
+  g_autofree char *start = meter_text (day != NULL ? day->meter_start_h : OX_METER_UNREAD);
+  g_autofree char *end = meter_text (day != NULL ? day->meter_end_h : OX_METER_UNREAD);
+
+  ox_field_set_text (self->day, self->date);
+  ox_field_set_text (self->meter_start, start);
+  ox_field_set_text (self->meter_end, end);
+  ox_field_set_text (self->notes, day != NULL ? day->notes : "");
+}
+
+static void
+set_date (RecordPanel *self, const char *date)
+{
+  char *copy = g_strdup (date); /* which may be our own */
+
+  g_free (self->date);
+  self->date = copy;
+  show_day (self);
+  hand_over (self);
+}
+
+static void
+day_cb (OxField *field, RecordPanel *self)
+{
+  g_autofree char *date = g_strstrip (ox_text_clean (ox_field_get_text (field), FALSE));
+
+  if (*date == '\0' || !ox_text_is_date (date))
+    ox_field_refuse (field, _ ("A day is needed, such as 2026-09-14"));
+  else
+    set_date (self, date);
+}
+
+/* A meter that nobody read is an empty field. */
+static gboolean
+read_meter (OxField *field, double *hours)
+{
+  g_autofree char *text = g_strdelimit (g_strstrip (g_strdup (ox_field_get_text (field))), ",", '.');
+
+  *hours = OX_METER_UNREAD;
+  if (*text == '\0' || (ox_number_parse (text, hours) && *hours >= 0))
+    return TRUE;
+  ox_field_refuse (field, _ ("A meter reading in hours is needed, 0 to 1000000, or nothing"));
+  return FALSE;
+}
+
+static void
+day_changed_cb (OxField *field, RecordPanel *self)
+{
+  g_autofree char *notes = ox_text_clean (ox_field_get_text (self->notes), FALSE);
+  OxRecordDay day = { .date = self->date, .notes = notes };
+  g_autoptr (GError) error = NULL;
+
+  if (*self->date == '\0')
+    {
+      ox_field_refuse (field, _ ("Type the day first"));
+      return;
+    }
+  if (read_meter (self->meter_start, &day.meter_start_h) && read_meter (self->meter_end, &day.meter_end_h)
+      && !ox_marking_set_day (self->session, &day, &error))
+    ox_field_refuse (field, error->message);
+}
+
+/* --- Marking by numbers --- */
+
+static void
+mark_cb (RecordPanel *self, GtkWidget *button)
+{
+  gboolean strips = g_object_get_data (G_OBJECT (button), "ox-strips") != NULL;
+  gboolean done = g_object_get_data (G_OBJECT (button), "ox-done") != NULL;
+  OxField *field = strips ? self->strips : self->edges;
+  const char *which = ox_field_get_text (field);
+  OxMark mark = mark_of (self);
+  g_autoptr (GError) error = NULL;
+  gboolean marked;
+
+  if (strips)
+    marked = done ? ox_marking_mark_strips (self->session, which, &mark, &error)
+                  : ox_marking_unmark_strips (self->session, which, &error);
+  else
+    marked = done ? ox_marking_mark_edges (self->session, which, &mark, &error)
+                  : ox_marking_unmark_edges (self->session, which, &error);
+  if (marked)
+    ox_field_set_text (field, "");
+  else
+    ox_field_refuse (field, error->message);
+}
+
+static void
+add_button (RecordPanel *self, GtkBox *row, const char *label, const char *name, gboolean strips, gboolean done)
+{
+  GtkWidget *button = gtk_button_new_with_label (label);
+
+  gtk_accessible_update_property (GTK_ACCESSIBLE (button), GTK_ACCESSIBLE_PROPERTY_LABEL, name, -1);
+  gtk_widget_set_tooltip_text (button, name);
+  g_object_set_data (G_OBJECT (button), "ox-strips", strips ? self : NULL);
+  g_object_set_data (G_OBJECT (button), "ox-done", done ? self : NULL);
+  g_signal_connect_swapped (button, "clicked", G_CALLBACK (mark_cb), self);
+  gtk_box_append (row, button);
+}
+
+static OxField *
+add_numbers (RecordPanel *self, GtkGrid *rows, gboolean strips)
+{
+  OxField *field
+      = ox_rows_add_field (rows, OX_FIELD_TEXT, strips ? _ ("St_rips by number") : _ ("_Edge work by number"));
+  GtkWidget *row = gtk_box_new (GTK_ORIENTATION_HORIZONTAL, 6);
+
+  gtk_entry_set_placeholder_text (GTK_ENTRY (field), strips ? "1-40, 52" : "E1-E4");
+  gtk_widget_set_tooltip_text (GTK_WIDGET (field),
+                               _ ("7: one; 1-40: a run; -40: all up to it; several with commas between them"));
+  add_button (self, GTK_BOX (row), _ ("Done"), strips ? _ ("Mark these strips done") : _ ("Mark this edge work done"),
+              strips, TRUE);
+  add_button (self, GTK_BOX (row), _ ("Not Done"),
+              strips ? _ ("Take back the marks of these strips") : _ ("Take back the marks of this edge work"), strips,
+              FALSE);
+  gtk_box_set_homogeneous (GTK_BOX (row), TRUE);
+  ox_rows_add (rows, "", row);
+  return field;
+}
+
+/* --- What is shown --- */
+
+static void
+choose_day_cb (const char *date, gpointer data)
+{
+  set_date (data, date);
+}
+
+/* To begin with the last day of the record, else the first one of the calendar. */
+static void
+find_date (RecordPanel *self)
+{
+  const OxJob *job = ox_session_get_job (self->session);
+
+  if (*self->date != '\0')
+    return;
+  g_free (self->date);
+  self->date
+      = g_strdup (job->record->n_days > 0 ? job->record->days[job->record->n_days - 1].date : job->calendar->first_day);
+}
+
+static void
+update (GtkWidget *root)
+{
+  RecordPanel *self = g_object_get_data (G_OBJECT (root), "ox-record");
+  const OxPlan *plan = ox_session_find_plan (self->session);
+
+  if (!gtk_widget_get_mapped (root))
+    return;
+  find_date (self);
+  show_day (self);
+  hand_over (self);
+  ox_record_list_progress (self->progress, plan);
+  ox_record_list_days (self->days, plan, choose_day_cb, self);
+  ox_record_list_wear (self->wear, plan);
+}
+
+/* --- Building --- */
+
+static GtkWidget *
+make_day (RecordPanel *self)
+{
+  GtkGrid *rows = GTK_GRID (ox_rows_new ());
+
+  self->day = ox_rows_add_field (rows, OX_FIELD_TEXT, _ ("_Day, year-month-day"));
+  self->meter_start = ox_rows_add_field (rows, OX_FIELD_TEXT, _ ("_Meter at the start, h"));
+  self->meter_end = ox_rows_add_field (rows, OX_FIELD_TEXT, _ ("Me_ter at the end, h"));
+  self->notes = ox_rows_add_field (rows, OX_FIELD_TEXT, _ ("_Notes"));
+  g_signal_connect (self->day, "commit", G_CALLBACK (day_cb), self);
+  g_signal_connect (self->meter_start, "commit", G_CALLBACK (day_changed_cb), self);
+  g_signal_connect (self->meter_end, "commit", G_CALLBACK (day_changed_cb), self);
+  g_signal_connect (self->notes, "commit", G_CALLBACK (day_changed_cb), self);
+  return GTK_WIDGET (rows);
+}
+
+static GtkWidget *
+make_marking (RecordPanel *self)
+{
+  const char *const clicks[] = { _ ("this one"), _ ("all up to it"), NULL };
+  const char *csp[CSP_MOST + 2]
+      = { _ ("not read"), "CSP 1", "CSP 2", "CSP 3", "CSP 4", "CSP 5", "CSP 6", "CSP 7", "CSP 8", "CSP 9", "CSP 10" };
+  GtkGrid *rows = GTK_GRID (ox_rows_new ());
+
+  self->click = ox_rows_add_choice (rows, _ ("A _click marks"), clicks);
+  self->strips = add_numbers (self, rows, TRUE);
+  self->edges = add_numbers (self, rows, FALSE);
+  self->csp = ox_rows_add_choice (rows, _ ("_Profile read"), csp);
+  self->depth = ox_rows_add_field (rows, OX_FIELD_NUMBER, _ ("De_pth read, mm"));
+  ox_field_set_range (self->depth, &depth_range);
+  ox_field_set_number (self->depth, 0, 2);
+  g_signal_connect_swapped (self->click, "notify::selected", G_CALLBACK (hand_over), self);
+  g_signal_connect_swapped (self->csp, "notify::selected", G_CALLBACK (hand_over), self);
+  g_signal_connect_swapped (self->depth, "commit", G_CALLBACK (hand_over), self);
+  return GTK_WIDGET (rows);
+}
+
+static GtkBox *
+add_list (GtkBox *root, const char *title)
+{
+  GtkWidget *box = gtk_box_new (GTK_ORIENTATION_VERTICAL, 6);
+
+  gtk_box_append (root, ox_heading_new (title));
+  gtk_box_append (root, box);
+  return GTK_BOX (box);
+}
+
+GtkWidget *
+ox_record_panel_new (OxSession *session, OxCanvas *canvas)
+{
+  GtkWidget *root = gtk_box_new (GTK_ORIENTATION_VERTICAL, 8);
+  RecordPanel *self = g_new0 (RecordPanel, 1);
+
+  self->session = session;
+  self->canvas = canvas;
+  self->date = g_strdup ("");
+  g_object_set_data_full (G_OBJECT (root), "ox-record", self, (GDestroyNotify) record_panel_free);
+  gtk_box_append (GTK_BOX (root), ox_heading_new (_ ("Day")));
+  gtk_box_append (GTK_BOX (root), make_day (self));
+  gtk_box_append (GTK_BOX (root), ox_heading_new (_ ("Mark done")));
+  gtk_box_append (GTK_BOX (root), make_marking (self));
+  self->progress = add_list (GTK_BOX (root), _ ("Done and left"));
+  self->days = add_list (GTK_BOX (root), _ ("Days"));
+  self->wear = add_list (GTK_BOX (root), _ ("Wear parts"));
+  g_signal_connect_object (session, "job-changed", G_CALLBACK (update), root, G_CONNECT_SWAPPED);
+  g_signal_connect_object (session, "plan-changed", G_CALLBACK (update), root, G_CONNECT_SWAPPED);
+  g_signal_connect (root, "map", G_CALLBACK (update), NULL);
+  return root;
+}
