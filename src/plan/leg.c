@@ -54,7 +54,8 @@ ox_leg_reverse (OxLeg *leg)
   leg->b = old.a;
   leg->turn_a = old.turn_b;
   leg->turn_b = old.turn_a;
-  set_heading (leg);
+  leg->heading = old.heading > 0 ? old.heading - G_PI : old.heading + G_PI;
+  leg->along = (OxPoint) { -old.along.x, -old.along.y };
 }
 
 gboolean
