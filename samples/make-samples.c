@@ -186,8 +186,8 @@ make_warehouse (void)
   put_doorway (builder, "D1", "Gate to yard", (OxPoint){ -0.1, 11 }, (OxPoint){ -0.1, 14 });
   put_joint (builder, "J1", "Saw cut", (OxPoint){ 20, 0 }, (OxPoint){ 20, 25 });
   put_joint (builder, "J2", "Saw cut", (OxPoint){ 0, 12.5 }, (OxPoint){ 40, 12.5 });
-  put_station (builder, OX_STATION_COLLECTOR, "S1", "Collector west", (OxPoint){ 10, 12.5 });
-  put_station (builder, OX_STATION_COLLECTOR, "S2", "Collector east", (OxPoint){ 30, 12.5 });
+  put_station (builder, OX_STATION_COLLECTOR, "S1", "Collector north", (OxPoint){ 20, 19 });
+  put_station (builder, OX_STATION_COLLECTOR, "S2", "Collector south", (OxPoint){ 20, 6 });
   put_station (builder, OX_STATION_SUPPLY, "S3", "Socket at column B2", (OxPoint){ 16, 16 });
   return ox_job_builder_end (builder);
 }
