@@ -12,6 +12,7 @@
 #define SECTOR_NODES 8
 #define MAX_EXPANDED 4000
 #define TURN_STEP 0.25   /* m along a way between places where a swing is tried */
+#define HAIR 1e-9        /* m of rounding, where a circle just fits */
 
 typedef struct
 {
@@ -100,7 +101,7 @@ ox_ways_is_clear (OxWays *ways, OxPoint a, OxPoint b)
 gboolean
 ox_ways_can_turn (OxWays *ways, OxPoint p)
 {
-  return ox_clearance_at (ways->clearance, p, NULL) >= ways->turn_radius;
+  return ox_clearance_at (ways->clearance, p, NULL) >= ways->turn_radius - HAIR;
 }
 
 gboolean
@@ -328,7 +329,7 @@ push_off (const OxWays *ways, OxPoint *p)
     {
       OxPoint nearest = *p;
       double d = ox_clearance_at (ways->clearance, *p, &nearest);
-      if (d >= ways->turn_radius)
+      if (d >= ways->turn_radius - HAIR)
         return TRUE;
       OxPoint away = ox_point_sub (*p, nearest);
       if (d < 1e-9)

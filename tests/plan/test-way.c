@@ -163,6 +163,21 @@ turn_outside_alley (void)
   end (&f);
 }
 
+/* Two alleys that meet in a corner, as wide as lets the circle of 0.75 m radius stand in it and nowhere else: 0.75 (1 + 1 / sqrt 2) m, on the next tenth
+ * of a millimetre. */
+static void
+turn_where_it_just_fits (void)
+{
+  const double d = 1.2804;
+  const OxPoint points[6] = { { 0, 0 }, { 10, 0 }, { 10, 10 }, { 10 - d, 10 }, { 10 - d, d }, { 0, d } };
+  Fixture f = start (ox_test_floor_polygon (points, 6, "compact"));
+  OxPoint a = { 9.36, 5 }, b = { 5, 0.64 }, turn = { 0, 0 };
+  double length = ox_ways_turn (f.ways, (OxWayEnds){ a, -G_PI / 2, b }, f.path, &turn);
+  expect_path (&f, a, b, length);
+  ox_test_near (ox_point_distance (turn, (OxPoint){ 9.25, 0.75 }), 0, 1e-3);
+  end (&f);
+}
+
 /* Offset head, 0.18 m to the left and 0.30 m to the right: an alley of 0.48 m takes it on one lane only. */
 static void
 offset_head (void)
@@ -185,6 +200,7 @@ main (int argc, char **argv)
   g_test_add_func ("/plan/way/where-a-swing-fits", where_a_swing_fits);
   g_test_add_func ("/plan/way/turning-point", turning_point);
   g_test_add_func ("/plan/way/turn-outside-alley", turn_outside_alley);
+  g_test_add_func ("/plan/way/turn/where-it-just-fits", turn_where_it_just_fits);
   g_test_add_func ("/plan/way/offset-head", offset_head);
   return g_test_run ();
 }
