@@ -34,6 +34,8 @@ static const OxStyleSpec styles[OX_N_STYLES] = {
   [OX_STYLE_CROSSWISE] = { "crosswise", { 0xf2e3c3, 0x55452a }, { NONE, NONE }, 0, SOLID_LINE, NO_HATCH },
   [OX_STYLE_STRIP_AXIS] = { "strip-axis", { NONE, NONE }, { 0x2a5a53, 0x9fd0c5 }, 0.18, SOLID_LINE, NO_HATCH },
   [OX_STYLE_CROSS_AXIS] = { "cross-axis", { NONE, NONE }, { 0x76510f, 0xe6c283 }, 0.18, DASHED, NO_HATCH },
+  [OX_STYLE_COAT_AXIS] = { "coat-axis", { NONE, NONE }, { 0x6d2f5b, 0xe2a6cf }, 0.18, { 3, 4, 0, 0 }, NO_HATCH },
+  [OX_STYLE_PACE] = { "pace", { NONE, NONE }, { 0x1b2730, 0xe8edf0 }, 0.5, SOLID_LINE, NO_HATCH },
   [OX_STYLE_FIRST] = { "first", { 0xffffff, 0x15191c }, { 0x7b2d26, 0xffa08f }, 0.35, SOLID_LINE, NO_HATCH },
   [OX_STYLE_ZONE] = { "zone", { NONE, NONE }, { 0x76510f, 0xe6c283 }, 0.35, { 1, 2.5, 0, 0 }, NO_HATCH },
   [OX_STYLE_EDGE]

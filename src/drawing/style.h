@@ -30,6 +30,8 @@ typedef enum
   OX_STYLE_CROSSWISE,   /* what a crosswise strip covers */
   OX_STYLE_STRIP_AXIS,  /* middle of a main strip, from start to stop */
   OX_STYLE_CROSS_AXIS,  /* middle of a crosswise strip */
+  OX_STYLE_COAT_AXIS,   /* middle of a strip of a further coat, over what the first one covers */
+  OX_STYLE_PACE,        /* where the walking speed changes along a strip */
   OX_STYLE_FIRST,       /* first start */
   OX_STYLE_ZONE,        /* turnaround zone */
   OX_STYLE_EDGE,        /* edge work */

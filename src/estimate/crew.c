@@ -8,6 +8,7 @@
 typedef struct
 {
   guint from, to; /* strips, the last one not included */
+  guint coat;
   double minutes;
   gboolean given;
 } Field;
@@ -18,9 +19,19 @@ strip_minutes (const OxPlan *plan, guint i)
   return plan->strips[i].minutes + (i > 0 && i <= plan->n_moves ? plan->moves[i - 1].minutes : 0);
 }
 
-/* A new field begins with another room or station, and between lanes once a fair share is full. */
+/* A fair share of each coat's minutes, by its number. */
+static double *
+fair_shares (const OxPlan *plan, guint coats, guint machines)
+{
+  double *fair = g_new0 (double, coats + 1);
+  for (guint i = 0; i < plan->n_strips; i++)
+    fair[plan->strips[i].coat] += strip_minutes (plan, i) / machines;
+  return fair;
+}
+
+/* A new field begins with another room, coat or station, and between lanes once a fair share of the coat is full. */
 static GArray *
-make_fields (const OxPlan *plan, double fair)
+make_fields (const OxPlan *plan, const double *fair)
 {
   GArray *fields = g_array_new (FALSE, FALSE, sizeof (Field));
   for (guint i = 0; i < plan->n_strips; i++)
@@ -28,10 +39,10 @@ make_fields (const OxPlan *plan, double fair)
       const OxStrip *strip = &plan->strips[i];
       Field *last = fields->len > 0 ? &g_array_index (fields, Field, fields->len - 1) : NULL;
       double minutes = strip_minutes (plan, i);
-      gboolean elsewhere = last == NULL || strip->room != strip[-1].room || strip->station != strip[-1].station;
-      gboolean full = last != NULL && strip->lane != strip[-1].lane && last->minutes + minutes / 2 > fair;
+      gboolean elsewhere = last == NULL || strip->room != strip[-1].room || strip->coat != strip[-1].coat || strip->station != strip[-1].station;
+      gboolean full = last != NULL && strip->lane != strip[-1].lane && last->minutes + minutes / 2 > fair[strip->coat];
       if (elsewhere || full)
-        g_array_append_val (fields, ((Field){ i, i + 1, minutes, FALSE }));
+        g_array_append_val (fields, ((Field){ i, i + 1, strip->coat, minutes, FALSE }));
       else
         {
           last->to = i + 1;
@@ -82,14 +93,17 @@ ox_work_split (const OxPlan *plan, guint machines, guint *machine)
 {
   g_return_if_fail (machines >= 1);
   double all = 0;
+  guint coats = 0;
   for (guint i = 0; i < plan->n_strips; i++)
     {
       all += strip_minutes (plan, i);
+      coats = MAX (coats, plan->strips[i].coat);
       machine[i] = machines > 1 ? G_MAXUINT : 0;
     }
   if (machines == 1)
     return;
-  g_autoptr (GArray) fields = make_fields (plan, all / machines);
+  g_autofree double *fair = fair_shares (plan, coats, machines);
+  g_autoptr (GArray) fields = make_fields (plan, fair);
   g_autofree double *load = g_new0 (double, machines);
   const Crew crew = { plan, machines, machine, load, NEARNESS * all / machines };
   for (guint round = 0; round < fields->len; round++)
@@ -98,7 +112,8 @@ ox_work_split (const OxPlan *plan, guint machines, guint *machine)
       for (guint i = 0; i < fields->len; i++)
         {
           Field *field = &g_array_index (fields, Field, i);
-          if (!field->given && (longest == NULL || field->minutes > longest->minutes))
+          if (!field->given
+              && (longest == NULL || field->coat < longest->coat || (field->coat == longest->coat && field->minutes > longest->minutes)))
             longest = field;
         }
       guint m = choose (&crew, longest);

@@ -60,20 +60,22 @@ add_turned (GArray *to, const OxPoint *points, guint n)
 }
 
 static void
-ground_init (Ground *ground, const OxPlan *plan)
+ground_init (Ground *ground, const OxPlan *plan, const OxRegion *target, guint coat)
 {
   *ground = (Ground){ g_array_new (FALSE, FALSE, sizeof (Quad)), g_array_new (FALSE, FALSE, sizeof (Quad)), INFINITY,
                       -INFINITY, 0 };
   for (guint i = 0; i < plan->n_strips; i++)
     {
       OxPoint corners[4];
+      if (plan->strips[i].coat != coat)
+        continue;
       ox_strip_corners (&plan->strips[i], plan->job->machine->blast_length, corners);
       add_turned (ground->quads, corners, 4);
     }
-  for (guint r = 0; r < plan->target->n_rings; r++)
+  for (guint r = 0; r < target->n_rings; r++)
     {
-      const OxRegionRing *ring = &plan->target->rings[r];
-      const OxPoint *points = plan->target->points + ring->start;
+      const OxRegionRing *ring = &target->rings[r];
+      const OxPoint *points = target->points + ring->start;
       for (guint i = 0; i < ring->n; i++)
         add_turned (ground->sides, (OxPoint[]){ points[i], points[(i + 1) % ring->n] }, 2);
     }
@@ -176,13 +178,14 @@ sweep (const Ground *ground, guint lines, double sums[GROUPS][OX_DOSE_LEVELS])
     }
 }
 
-OxDose
-ox_dose_of (const OxPlan *plan)
+/* Adds the areas of one coat over @target, which asks for it. */
+static void
+add_coat (OxDose *sum, const OxPlan *plan, const OxRegion *target, guint coat)
 {
   OxDose dose = { { 0 }, 0 };
-  double sums[GROUPS][OX_DOSE_LEVELS] = { { 0 } }, area = ox_region_area (plan->target), found = 0;
+  double sums[GROUPS][OX_DOSE_LEVELS] = { { 0 } }, area = ox_region_area (target), found = 0;
   Ground ground;
-  ground_init (&ground, plan);
+  ground_init (&ground, plan, target, coat);
   if (area > 0)
     {
       double wanted = ground.all > 0 ? (ground.high - ground.low) * CROSSINGS / (2 * ground.all) : FEWEST;
@@ -202,7 +205,19 @@ ox_dose_of (const OxPlan *plan)
         }
       dose.error_m2 = MAX (dose.error_m2, most - least);
     }
+  for (guint k = 0; k < OX_DOSE_LEVELS; k++)
+    sum->area[k] += dose.area[k];
+  sum->error_m2 += dose.error_m2;
   g_array_unref (ground.quads);
   g_array_unref (ground.sides);
+}
+
+OxDose
+ox_dose_of (const OxPlan *plan)
+{
+  OxDose dose = { { 0 }, 0 };
+  add_coat (&dose, plan, plan->target, 1);
+  for (guint k = 1; k < plan->n_coats; k++)
+    add_coat (&dose, plan, plan->coats[k], k + 1);
   return dose;
 }

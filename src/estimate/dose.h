@@ -9,14 +9,15 @@ G_BEGIN_DECLS
 
 typedef struct
 {
-  double area[OX_DOSE_LEVELS]; /* m2 of target with 0, 1, 2, and 3 or more strips over it */
+  double area[OX_DOSE_LEVELS]; /* m2 of target with 0, 1, 2, and 3 or more strips of one coat over it, all coats added up */
   double error_m2;             /* each of them is right to about this much */
 } OxDose;
 
 /* ox_dose_of:
  *
  * Lengths along slanting lines evenly spread over the floor, exact on each line, times the distance of the lines: the midpoint rule. The error
- * is how far results from every fourth line lie apart at most. Derived. The areas add up to the target's, scaled so that they do.
+ * is how far results from every fourth line lie apart at most. Derived. The areas add up to the target's, coat by coat the floor
+ * that asks for it, scaled so that they do.
  */
 OxDose ox_dose_of (const OxPlan *plan);
 

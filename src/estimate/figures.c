@@ -72,11 +72,13 @@ ox_figures_floor (OxEstimate *self)
     { "blasted", _ ("Blasted"), "m2", t->blasted_m2 },
     { "edge", _ ("Edge work"), "m2", t->edge_m2 },
     { "edge-length", _ ("Edge work, length"), "m", length },
+    { "coats", _ ("Blasted, each coat counted"), "m2", t->coats_m2 },
     { "strip-length", _ ("Strips, length"), "m", t->strip_m },
     { "move-length", _ ("Moves, length"), "m", t->move_m },
   };
   for (guint i = 0; i < G_N_ELEMENTS (rows); i++)
-    ox_figure_add (self, (OxFigure){ .group = OX_FIGURE_FLOOR,
+    if (self->plan->n_coats > 1 || !g_str_equal (rows[i].id, "coats"))
+      ox_figure_add (self, (OxFigure){ .group = OX_FIGURE_FLOOR,
                                      .id = rows[i].id,
                                      .label = g_strdup (rows[i].label),
                                      .unit = rows[i].unit,
@@ -100,6 +102,22 @@ add_hours (OxEstimate *self, const char *id, const char *label, double minutes, 
                                    .assumption = assumption });
 }
 
+/* What the hours of strips rest on. */
+static char *
+speeds_text (const OxPlan *plan)
+{
+  double slowest = plan->job->machine->travel_speed, fastest = slowest;
+  for (guint i = 0; i < plan->n_strips; i++)
+    for (guint k = 0; k < MAX (plan->strips[i].n_paces, 1); k++)
+      {
+        double speed = plan->strips[i].n_paces > 0 ? plan->paces[plan->strips[i].pace + k].speed : plan->strips[i].speed;
+        slowest = MIN (slowest, speed);
+        fastest = MAX (fastest, speed);
+      }
+  return slowest < fastest ? g_strdup_printf (_ ("at %.1f to %.1f m/min, as condition areas ask"), slowest, fastest)
+                           : g_strdup_printf (_ ("at %.1f m/min"), slowest);
+}
+
 /* Each kind of work over all shifts; with no shift to put it in, only what the plan says. */
 void
 ox_figures_time (OxEstimate *self)
@@ -116,7 +134,7 @@ ox_figures_time (OxEstimate *self)
       start += shift->start_minutes;
     }
   double around = self->work->shifts->len * (self->rules.setup_min + self->rules.cleanup_min);
-  add_hours (self, "blast-hours", _ ("Strips"), blast, g_strdup_printf (_ ("at %.1f m/min"), machine->travel_speed));
+  add_hours (self, "blast-hours", _ ("Strips"), blast, speeds_text (self->plan));
   add_hours (self, "start-hours", _ ("Starts"), start, g_strdup_printf (_ ("%.0f s each"), machine->start_s));
   add_hours (self, "move-hours", _ ("Moves"), move,
              g_strdup_printf (_ ("walking at %.0f m/min, %.0f s for a swing"), machine->walk_speed, machine->swing_s));
@@ -254,6 +272,29 @@ add_patches (OxEstimate *self)
     }
 }
 
+/* The dose of each coat in condition areas that are walked at a speed of their own. */
+static void
+add_area_doses (OxEstimate *self)
+{
+  const OxJob *job = self->plan->job;
+  for (guint i = 0; i < job->n_conditions; i++)
+    {
+      const OxCondition *area = job->conditions[i];
+      if (area->speed_m_per_min <= 0)
+        continue;
+      ox_figure_add (self, (OxFigure){ .group = OX_FIGURE_PROFILE,
+                                       .id = "dose-area",
+                                       .room = area->id,
+                                       .label = g_strdup_printf (_ ("%s: dose of a coat"), *area->name ? area->name : area->id),
+                                       .unit = "kg/m2",
+                                       .value = ox_profile_dose (job->machine->flow_kg_min, job->machine->blast_width,
+                                                                 area->speed_m_per_min),
+                                       .decimals = 1,
+                                       .assumption = g_strdup_printf (_ ("%.0f kg/min at %.1f m/min; calibrate on a test patch"),
+                                                                      job->machine->flow_kg_min, area->speed_m_per_min) });
+    }
+}
+
 void
 ox_figures_profile (OxEstimate *self)
 {
@@ -273,7 +314,10 @@ ox_figures_profile (OxEstimate *self)
                              .decimals = 1,
                              .assumption = g_strdup_printf (_ ("%.0f kg/min at %.1f m/min; calibrate on a test patch"),
                                                             machine->flow_kg_min, machine->travel_speed) });
-  double target = MAX (self->plan->totals.target_m2, 1e-9);
+  add_area_doses (self);
+  double target = 1e-9;
+  for (guint k = 0; k < OX_DOSE_LEVELS; k++)
+    target += self->dose.area[k];
   for (guint k = 0; k < OX_DOSE_LEVELS; k++)
     ox_figure_add (self, (OxFigure){ .group = OX_FIGURE_PROFILE,
                                      .id = ids[k],

@@ -66,8 +66,8 @@ void ox_work_free (OxWork *work);
 /* ox_work_split:
  * @machine: (out): @plan->n_strips numbers from 0, which machine lays which strip
  *
- * Fields - strips that follow each other in one room at one station - are cut between lanes where one is longer than a fair share, then the longest
- * goes first, each to the machine that has least so far; a machine that already works in the same room or at the same station is taken before
+ * Fields - strips that follow each other in one room and coat at one station - are cut between lanes where one is longer than a fair share of its
+ * coat, then coat by coat, so that all machines come to the second one at about the same time, the longest goes first, each to the machine that has least so far; a machine that already works in the same room or at the same station is taken before
  * another one as long as that costs no more than a twentieth of a fair share. Source: the rule of ox_shifts_split(), made to stay near.
  */
 void ox_work_split (const OxPlan *plan, guint machines, guint *machine);

@@ -327,25 +327,34 @@ write_chalks (Making *making)
   making->plan->chalks = (OxChalk *) (void *) g_array_free (g_steal_pointer (&chalks), FALSE);
 }
 
-/* Hours of strips over all that can be reached, each coat counted. */
-static double
-ideal_strip_hours (const Making *making, const OxRegion *reached)
+/* All that is to be prepared asks for the first coat. */
+static void
+write_coats (const Making *making)
 {
   const OxFloor *floor = making->floor;
+  OxPlan *plan = making->plan;
+  plan->n_coats = ox_coats_most (floor->coats, floor->n_coats);
+  plan->coats = g_new0 (OxRegion *, plan->n_coats + 1);
+  for (guint k = 0; k < plan->n_coats; k++)
+    plan->coats[k] = k == 0 ? ox_region_ref (plan->target) : ox_coats_floor (floor->coats, floor->n_coats, k + 1);
+}
+
+/* Hours of strips over all that can be reached, each coat counted. */
+static double
+ideal_strip_hours (const OxPlan *plan, const OxRegion *reached)
+{
   double hours = 0;
-  for (guint k = 1; k <= ox_coats_most (floor->coats, floor->n_coats); k++)
+  for (guint k = 0; k < plan->n_coats; k++)
     {
-      g_autoptr (OxRegion) asking = k > 1 ? ox_coats_floor (floor->coats, floor->n_coats, k) : NULL;
-      g_autoptr (OxRegion) within = k > 1 ? ox_region_intersection (reached, asking) : ox_region_ref (reached);
-      hours += ox_paces_ideal_hours (making->plan->job, within);
+      g_autoptr (OxRegion) within = k > 0 ? ox_region_intersection (reached, plan->coats[k]) : ox_region_ref (reached);
+      hours += ox_paces_ideal_hours (plan->job, within);
     }
   return hours;
 }
 
 static void
-write_totals (const Making *making, const OxBlasted *blasted, const OxRegion *reached)
+write_totals (OxPlan *plan, const OxBlasted *blasted, const OxRegion *reached)
 {
-  OxPlan *plan = making->plan;
   OxTotals *t = &plan->totals;
   double strip_minutes = 0, move_minutes = 0;
   t->target_m2 = ox_region_area (plan->target);
@@ -370,7 +379,7 @@ write_totals (const Making *making, const OxBlasted *blasted, const OxRegion *re
   t->move_hours = move_minutes / 60;
   t->edge_hours = t->edge_m2 / plan->job->rates.edge_m2_per_hour;
   t->labour_hours = t->strip_hours + t->move_hours + t->edge_hours;
-  t->ideal_hours = ideal_strip_hours (making, reached) + t->edge_limit_m2 / plan->job->rates.edge_m2_per_hour;
+  t->ideal_hours = ideal_strip_hours (plan, reached) + t->edge_limit_m2 / plan->job->rates.edge_m2_per_hour;
 }
 
 /* What can be found once the strips are there, at the same time. */
@@ -436,7 +445,7 @@ make_plan (Making *making, OxRun *run)
   g_autoptr (OxRegion) reached = ox_region_union (limit, plan->blasted);
   ox_leftover_edges (making->floor, plan->blasted, reached, plan);
   ox_done_edges (plan);
-  write_totals (making, &finding.blasted, reached);
+  write_totals (plan, &finding.blasted, reached);
   reach_stage (making, OX_STAGE_END);
   return TRUE;
 }
@@ -473,6 +482,7 @@ ox_plan_new_hooked (const OxJob *job, OxPlanHook hook, gpointer data, OxRun *run
   plan->target = ox_region_ref (floor->target);
   plan->travel = ox_region_ref (floor->travel);
   Making making = { plan, floor, ways, g_new0 (GPtrArray *, job->n_rooms + 1), notices, hook, data };
+  write_coats (&making);
   gboolean made = make_plan (&making, run);
   for (guint i = 0; i < job->n_rooms; i++)
     g_clear_pointer (&making.rooms[i], g_ptr_array_unref);

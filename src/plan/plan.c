@@ -21,6 +21,9 @@ clear_plan (gpointer data)
       g_free (plan->edges[i].id);
       ox_region_unref (plan->edges[i].region);
     }
+  for (guint i = 0; i < plan->n_coats; i++)
+    ox_region_unref (plan->coats[i]);
+  g_free (plan->coats);
   for (guint i = 0; i < plan->n_stations; i++)
     g_free (plan->stations[i].id);
   g_free (plan->stations);

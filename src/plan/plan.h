@@ -123,6 +123,8 @@ typedef struct
 {
   OxJob *job;
   OxRegion *target, *travel, *blasted; /* whole floor; blasted = target that all its coats cover */
+  guint n_coats;
+  OxRegion **coats;   /* n_coats of them: target that asks for coat 1, 2 ... (plan/coat.h) */
   guint n_strips, n_moves, n_zones, n_edges, n_chalks, n_stations;
   OxStrip *strips;
   OxPace *paces;

@@ -42,6 +42,9 @@ strip_words (const OxPlan *plan, const OxStrip *strip)
   g_autofree char *length = ox_units_length_text (plan->job->units, ox_strip_length (strip), TRUE);
   const char *room = plan->job->rooms[strip->room]->name;
 
+  if (strip->coat > 1)
+    return g_strdup_printf (_ ("Strip %u of coat %u in %s, lane %u: %s, %.1f min"), strip->order, strip->coat, room, strip->lane,
+                            length, strip->minutes);
   if (strip->kind == OX_STRIP_MAIN)
     return g_strdup_printf (_ ("Strip %u in %s, lane %u: %s, %.1f min"), strip->order, room, strip->lane, length,
                             strip->minutes);

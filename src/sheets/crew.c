@@ -17,6 +17,17 @@ room_name (const OxRoom *room)
   return room->name[0] != '\0' ? room->name : room->id;
 }
 
+/* coat_name: the room, and which coat where it has several; (transfer full) */
+static char *
+coat_name (const OxSheetRun *run, guint room, guint coat)
+{
+  const char *name = room_name (run->job->rooms[room]);
+  for (guint i = 0; i < run->plan->n_strips; i++)
+    if (run->plan->strips[i].room == room && run->plan->strips[i].coat > 1)
+      return g_strdup_printf (_ ("%s, coat %u"), name, coat);
+  return g_strdup (name);
+}
+
 OxBlock *
 ox_crew_order_new (const OxSheetRun *run)
 {
@@ -71,7 +82,8 @@ ox_crew_fields_new (const OxSheetRun *run)
       double turn = first->heading * 180 / G_PI;
       g_autofree char *degrees = ox_words_number (turn < -1e-9 ? turn + 360 : turn, 1);
       g_autofree char *heading = g_strconcat (degrees, "\xc2\xb0", NULL);
-      ox_block_add_cells (block, FALSE, strips, room_name (run->job->rooms[first->room]), heading, "", "", "", NULL);
+      g_autofree char *room = coat_name (run, first->room, first->coat);
+      ox_block_add_cells (block, FALSE, strips, room, heading, "", "", "", NULL);
     }
   return block;
 }
@@ -106,7 +118,8 @@ ox_crew_chalk_new (const OxSheetRun *run)
       g_autofree char *spacing
           = chalk->lanes > 1 ? ox_units_length_text (run->job->units, chalk->spacing, TRUE) : g_strdup ("\xe2\x80\x93");
       g_autofree char *lanes = g_strdup_printf ("%u", chalk->lanes);
-      ox_block_add_cells (block, FALSE, room_name (room), side_text (room, chalk->base_side), heading, first, spacing,
+      g_autofree char *name = coat_name (run, chalk->room, chalk->coat);
+      ox_block_add_cells (block, FALSE, name, side_text (room, chalk->base_side), heading, first, spacing,
                           lanes, NULL);
     }
   return block;

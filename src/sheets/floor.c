@@ -19,6 +19,8 @@ static const OxLayer layers[] = {
   { "moves", N_ ("Moves") },
   { "reach", N_ ("Reach of the stations") },
   { "directions", N_ ("Directions of strips") },
+  { "further-coats", N_ ("Further coats") },
+  { "speeds", N_ ("Changes of walking speed") },
   { "numbers", N_ ("Numbers of strips") },
   { "stations", N_ ("Stations") },
   { "names", N_ ("Names") },

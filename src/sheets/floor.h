@@ -1,7 +1,7 @@
 /* Oxturn: sheets/floor - the floor picture: what window and sheets show of a job and its plan.
  * SPDX-License-Identifier: GPL-3.0-or-later
  *
- * Layers, from below: "rooms", "zones", "strips", "out-of-reach", "edge-work", "excluded", "joints", "obstacles", "outline", "moves", "reach", "directions" (arrows),
+ * Layers, from below: "rooms", "zones", "strips", "out-of-reach", "edge-work", "excluded", "joints", "obstacles", "outline", "moves", "reach", "directions" (arrows), "further-coats", "speeds",
  * "numbers", "stations", "names". Strip numbers and arrows appear as the scale leaves room for them (OxElement.from_mm), first and last strip and
  * every tenth first, so that no two overlap at any scale.
  */

@@ -17,6 +17,8 @@ static const struct
   { OX_STYLE_OUT_OF_REACH, TRUE, N_ ("Strip out of reach of every station") },
   { OX_STYLE_STRIP_AXIS, FALSE, N_ ("Middle of a strip, arrow at its stop") },
   { OX_STYLE_CROSS_AXIS, FALSE, N_ ("Middle of a crosswise strip") },
+  { OX_STYLE_COAT_AXIS, FALSE, N_ ("Middle of a strip of a further coat") },
+  { OX_STYLE_PACE, FALSE, N_ ("Walking speed changes, to what is written there") },
   { OX_STYLE_ZONE, FALSE, N_ ("Turnaround zone") },
   { OX_STYLE_EDGE, TRUE, N_ ("Edge work, by hand tools") },
   { OX_STYLE_DONE, TRUE, N_ ("Done") },

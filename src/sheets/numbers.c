@@ -6,6 +6,7 @@
  */
 #include "drawing/clip.h"
 #include "drawing/text.h"
+#include "sheets/measure.h"
 #include "sheets/picture.h"
 #include <string.h>
 
@@ -30,6 +31,7 @@ typedef enum
   RANK_FIRST_LAST,
   RANK_TAG,
   RANK_ENDS, /* first and last strip of a field */
+  RANK_PACE, /* walking speeds */
   RANK_TENTH,
   RANK_FIFTH,
   RANK_ALL,
@@ -143,18 +145,45 @@ add_strip (GArray *candidates, const OxPicture *picture, const OxStrip *strip)
   if (candidate.rank >= RANK_ENDS && candidate.rank < RANK_ALL)
     candidate.slide_m = ox_point_sub (b, a);
   candidate.may_lead = candidate.rank == RANK_ENDS && picture->mm_per_m > 0;
-  candidate.field = 181 * strip->room + (guint) lround (fmod (strip->heading + 4 * G_PI, G_PI) * 180 / G_PI);
+  candidate.field = 181 * (8 * strip->room + strip->coat) + (guint) lround (fmod (strip->heading + 4 * G_PI, G_PI) * 180 / G_PI);
   add_text (candidates, candidate, number, a);
   if (ox_point_distance (b, strip->b) > 0)
     return;
-  Candidate arrow
-      = { .kind = LABEL_ARROW, .rank = candidate.rank, .layer = "directions", .id = g_strdup (candidate.id) };
-  arrow.arrow_style = strip->kind == OX_STRIP_MAIN ? OX_STYLE_STRIP_AXIS : OX_STYLE_CROSS_AXIS;
+  Candidate arrow = { .kind = LABEL_ARROW, .rank = candidate.rank, .id = g_strdup (candidate.id) };
+  arrow.arrow_style = ox_picture_axis (strip, &arrow.layer);
   arrow.box = (OxLabelBox){ strip->b, heading, { -ARROW_MM, -ARROW_MM * 0.3, 0, ARROW_MM * 0.3 } };
   arrow.room_m = ox_strip_length (strip);
   arrow.field = candidate.field;
   arrow.least_mm_per_m = ox_picture_axis_from (strip);
   g_array_append_val (candidates, arrow);
+}
+
+/* add_paces: the speed stands behind the bar where it changes, on every fifth strip and on the first of those side by side */
+static void
+add_paces (GArray *candidates, const OxPicture *picture, const OxStrip *strip)
+{
+  double heading = remainder (strip->heading, 2 * G_PI), speed;
+  gboolean turned = heading > G_PI / 2 + 1e-6 || heading < -G_PI / 2 + 1e-6;
+  gboolean first = strip->order == 1 || strip[-1].n_paces != strip->n_paces || strip[-1].speed == picture->job->machine->travel_speed;
+  for (guint i = 0; (first || strip->order % 5 == 0) && i < MAX (strip->n_paces, 1); i++)
+    {
+      OxPoint at, same;
+      if (!ox_picture_pace (picture->plan, strip, i, &at, &speed))
+        continue;
+      same = at;
+      if (!ox_clip_line (&at, &same, picture->part))
+        continue;
+      g_autofree char *text = ox_measure_speed (picture->job->units, speed);
+      Candidate candidate
+          = { .rank = RANK_PACE, .layer = "speeds", .id = g_strdup_printf ("strip-%u", strip->order), .field = strip->order };
+      candidate.look = (OxTextLook){
+        OX_STYLE_INK,     NUMBER_MM, turned ? heading + G_PI : heading, turned ? OX_ALIGN_END : OX_ALIGN_START, TRUE, FALSE,
+        NUMBER_GROUND_MM, TRUE
+      };
+      candidate.room_m = strip->n_paces > 0 ? picture->plan->paces[strip->pace + i].length : ox_strip_length (strip);
+      candidate.slide_m = (OxPoint){ cos (heading) * candidate.room_m, sin (heading) * candidate.room_m };
+      add_text (candidates, candidate, text, at);
+    }
 }
 
 /* in_part: (transfer full): what of a room is to be seen */
@@ -213,7 +242,10 @@ gather (const OxPicture *picture)
   for (guint i = 0; plan != NULL && (picture->layers & OX_FLOOR_TAGS) && i < plan->n_edges; i++)
     add_tag (candidates, plan->edges[i].id, plan->edges[i].region, OX_STYLE_TAG);
   for (guint i = 0; plan != NULL && (picture->layers & OX_FLOOR_NUMBERS) && i < plan->n_strips; i++)
-    add_strip (candidates, picture, &plan->strips[i]);
+    {
+      add_strip (candidates, picture, &plan->strips[i]);
+      add_paces (candidates, picture, &plan->strips[i]);
+    }
   return candidates;
 }
 

@@ -26,7 +26,15 @@ gboolean ox_picture_item (const OxPicture *picture, const char *id, double from_
 /* ox_picture_axis_from: mm a metre from which on the axis of a strip is drawn: all where they leave each other room, every fifth before */
 double ox_picture_axis_from (const OxStrip *strip);
 
-/* ox_picture_is_same_field: whether @b goes on with the field of @a, which comes before it in working order: the same room and kind, along
+/* ox_picture_axis: the style of a strip's middle, and @layer: (out): the layer that it lies in */
+OxStyle ox_picture_axis (const OxStrip *strip, const char **layer);
+
+/* ox_picture_pace: piece @i of a strip as far as the speed is told there: where it changes, and at the start where it is not the machine's
+ * @at: (out): where the piece begins
+ * Returns: FALSE where nothing is told; *@speed in m/min */
+gboolean ox_picture_pace (const OxPlan *plan, const OxStrip *strip, guint i, OxPoint *at, double *speed);
+
+/* ox_picture_is_same_field: whether @b goes on with the field of @a, which comes before it in working order: the same room, coat and kind, along
  * the same line */
 gboolean ox_picture_is_same_field (const OxStrip *a, const OxStrip *b);
 

@@ -42,7 +42,13 @@ quantities_block (const OxSheetRun *run)
   ox_block_set_columns (block, columns, G_N_ELEMENTS (columns));
   add_area (block, units, _ ("Floor in scope"), totals->target_m2);
   add_area (block, units, _ ("Prepared by machine"), totals->blasted_m2);
-  add_area (block, units, _ ("of it covered twice"), totals->double_m2);
+  if (totals->coats_m2 > totals->blasted_m2 * (1 + 1e-9))
+    {
+      add_area (block, units, _ ("Floor covered, each coat counted"), totals->coats_m2);
+      add_area (block, units, _ ("of it covered twice by one coat"), totals->double_m2);
+    }
+  else
+    add_area (block, units, _ ("of it covered twice"), totals->double_m2);
   add_area (block, units, _ ("Edge work"), totals->edge_m2);
   g_autofree char *strips = g_strdup_printf ("%u", totals->strips);
   g_autofree char *length = ox_measure_length (units, totals->strip_m);
@@ -50,7 +56,9 @@ quantities_block (const OxSheetRun *run)
   add_figure (block, _ ("Length of all strips"), length);
   g_autofree char *speed = ox_measure_speed (units, run->job->machine->travel_speed);
   g_autofree char *rate = ox_measure_rate (units, run->job->rates.edge_m2_per_hour);
-  g_autofree char *blasting = g_strdup_printf (_ ("Blasting, at %s"), speed);
+  gboolean one_speed = fabs (totals->strip_m - totals->strip_hours * 60 * run->job->machine->travel_speed) < 1e-6 * totals->strip_m;
+  g_autofree char *blasting
+      = one_speed ? g_strdup_printf (_ ("Blasting, at %s"), speed) : g_strdup (_ ("Blasting, at the speed of each area"));
   g_autofree char *hand = g_strdup_printf (_ ("Edge work, at %s"), rate);
   add_hours (block, blasting, totals->strip_hours);
   add_hours (block, _ ("Moves between strips"), totals->move_hours);

@@ -245,6 +245,9 @@ chalk_text (const OxSheetRun *run, const OxChalk *chalk)
 {
   g_autofree char *first = ox_units_length_text (run->job->units, chalk->first_distance, TRUE);
   g_autofree char *spacing = ox_units_length_text (run->job->units, chalk->spacing, TRUE);
+  if (chalk->coat > 1)
+    return chalk->lanes > 1 ? g_strdup_printf (_ ("base wall of coat %u: lane 1 at %s, then every %s"), chalk->coat, first, spacing)
+                            : g_strdup_printf (_ ("base wall of coat %u: lane 1 at %s"), chalk->coat, first);
   return chalk->lanes > 1 ? g_strdup_printf (_ ("base wall: lane 1 at %s, then every %s"), first, spacing)
                           : g_strdup_printf (_ ("base wall: lane 1 at %s"), first);
 }

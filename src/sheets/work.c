@@ -33,11 +33,35 @@ ox_picture_axis_from (const OxStrip *strip)
   return pitch_mm / (strip->width * PITCH_SHARE);
 }
 
+OxStyle
+ox_picture_axis (const OxStrip *strip, const char **layer)
+{
+  *layer = strip->coat > 1 ? "further-coats" : "directions";
+  if (strip->coat > 1)
+    return OX_STYLE_COAT_AXIS;
+  return strip->kind == OX_STRIP_MAIN ? OX_STYLE_STRIP_AXIS : OX_STYLE_CROSS_AXIS;
+}
+
+gboolean
+ox_picture_pace (const OxPlan *plan, const OxStrip *strip, guint i, OxPoint *at, double *speed)
+{
+  const OxPace *paces = plan->paces + strip->pace;
+  OxPoint along = { cos (strip->heading), sin (strip->heading) };
+  double from = 0;
+  if (i >= MAX (strip->n_paces, 1))
+    return FALSE;
+  *speed = strip->n_paces > 0 ? paces[i].speed : strip->speed;
+  for (guint k = 0; k < i; k++)
+    from += paces[k].length;
+  *at = ox_point_add (strip->a, ox_point_scale (along, from));
+  return i > 0 || fabs (*speed - plan->job->machine->travel_speed) > 1e-9;
+}
+
 gboolean
 ox_picture_is_same_field (const OxStrip *a, const OxStrip *b)
 {
   double turn = fabs (remainder (a->heading - b->heading, G_PI));
-  return a->room == b->room && a->kind == b->kind && turn < 1e-3;
+  return a->room == b->room && a->coat == b->coat && a->kind == b->kind && turn < 1e-3;
 }
 
 static gboolean
@@ -69,6 +93,43 @@ append_flagged (const OxPicture *picture, double blast_length)
 }
 
 static void
+append_axes (const OxPicture *picture)
+{
+  for (guint i = 0; i < picture->plan->n_strips; i++)
+    {
+      const OxStrip *strip = &picture->plan->strips[i];
+      const char *layer;
+      OxStyle style = ox_picture_axis (strip, &layer);
+      if (!is_in_part (picture, strip))
+        continue;
+      g_autofree char *id = strip_id (strip);
+      ox_picture_layer (picture, layer);
+      if (ox_picture_item (picture, id, ox_picture_axis_from (strip)))
+        ox_drawing_builder_line (picture->builder, style, strip->a, strip->b);
+    }
+}
+
+/* append_paces: a bar across the strip where its speed changes */
+static void
+append_paces (const OxPicture *picture)
+{
+  ox_picture_layer (picture, "speeds");
+  for (guint i = 0; i < picture->plan->n_strips; i++)
+    {
+      const OxStrip *strip = &picture->plan->strips[i];
+      OxPoint half = { -sin (strip->heading) * strip->width / 2, cos (strip->heading) * strip->width / 2 }, at;
+      double speed;
+      if (!is_in_part (picture, strip))
+        continue;
+      g_autofree char *id = strip_id (strip);
+      ox_picture_item (picture, id, 0);
+      for (guint k = 0; k < MAX (strip->n_paces, 1); k++)
+        if (ox_picture_pace (picture->plan, strip, k, &at, &speed))
+          ox_drawing_builder_line (picture->builder, OX_STYLE_PACE, ox_point_sub (at, half), ox_point_add (at, half));
+    }
+}
+
+static void
 append_strips (const OxPicture *picture)
 {
   const OxPlan *plan = picture->plan;
@@ -76,7 +137,7 @@ append_strips (const OxPicture *picture)
   ox_picture_layer (picture, "strips");
   for (guint i = 0; i < plan->n_strips; i++)
     {
-      if (!is_in_part (picture, &plan->strips[i]))
+      if (!is_in_part (picture, &plan->strips[i]) || plan->strips[i].coat > 1)
         continue;
       g_autofree char *id = strip_id (&plan->strips[i]);
       OxPoint corners[4];
@@ -85,18 +146,8 @@ append_strips (const OxPicture *picture)
       ox_drawing_builder_polygon (picture->builder, strip_style (&plan->strips[i]), corners, 4);
     }
   append_flagged (picture, blast_length);
-  ox_picture_layer (picture, "directions");
-  for (guint i = 0; i < plan->n_strips; i++)
-    {
-      const OxStrip *strip = &plan->strips[i];
-      if (!is_in_part (picture, strip))
-        continue;
-      g_autofree char *id = strip_id (strip);
-      if (ox_picture_item (picture, id, ox_picture_axis_from (strip)))
-        ox_drawing_builder_line (picture->builder,
-                                 strip->kind == OX_STRIP_MAIN ? OX_STYLE_STRIP_AXIS : OX_STYLE_CROSS_AXIS, strip->a,
-                                 strip->b);
-    }
+  append_axes (picture);
+  append_paces (picture);
 }
 
 static void

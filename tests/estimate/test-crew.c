@@ -65,12 +65,28 @@ test_is_fair (void)
     }
 }
 
+/* Two coats of 20 strips on two machines: each has half of either, so that none waits for the other's first coat. */
+static void
+test_coats (void)
+{
+  g_autoptr (OxPlan) plan = made_plan (40, 9, "");
+  guint machine[40], first[2] = { 0, 0 };
+  for (guint i = 0; i < 40; i++)
+    plan->strips[i].coat = i < 20 ? 1 : 2;
+  ox_work_split (plan, 2, machine);
+  for (guint i = 0; i < 20; i++)
+    first[machine[i]]++;
+  g_assert_cmpuint (MAX (first[0], first[1]) - MIN (first[0], first[1]), <=, 2);
+  g_assert_cmpfloat (fabs (load_of (plan, machine, 0) - load_of (plan, machine, 1)), <=, 4 * MADE_MINUTES);
+}
+
 int
 main (int argc, char **argv)
 {
   g_test_init (&argc, &argv, NULL);
   g_test_add_func ("/estimate/crew/one-room-is-cut-between-lanes", test_one_room);
   g_test_add_func ("/estimate/crew/stays-at-its-station", test_stays_near);
+  g_test_add_func ("/estimate/crew/coat-by-coat", test_coats);
   g_test_add_func ("/estimate/crew/fair", test_is_fair);
   return g_test_run ();
 }

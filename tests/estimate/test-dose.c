@@ -21,7 +21,7 @@ test_crossing (void)
 {
   g_autoptr (OxPlan) plan = made_plan (3, 1, "");
   plan->strips[2]
-      = (OxStrip){ .order = 3, .a = { 5, -1 }, .b = { 5, 3 }, .heading = G_PI / 2, .width = 0.25, .minutes = 1 };
+      = (OxStrip){ .order = 3, .coat = 1, .a = { 5, -1 }, .b = { 5, 3 }, .heading = G_PI / 2, .width = 0.25, .minutes = 1 };
   OxDose dose = ox_dose_of (plan);
   /* two lanes cover 4.5 m2, 0.5 m2 of it twice; the third crosses 0.25 m by 1 m, 0.45 m of which the lanes cover */
   static const double expected[]
@@ -33,6 +33,27 @@ test_crossing (void)
       all += dose.area[k];
     }
   ox_test_near (all, 10, 1e-9);
+}
+
+/* The same three lanes in a second coat cover nothing twice: each coat by itself. */
+static void
+test_two_coats (void)
+{
+  g_autoptr (OxPlan) plan = made_plan (6, 1, "");
+  for (guint i = 0; i < 3; i++)
+    {
+      plan->strips[3 + i] = plan->strips[i];
+      plan->strips[3 + i].order = 4 + i;
+      plan->strips[3 + i].coat = 2;
+    }
+  plan->n_coats = 2;
+  plan->coats = g_new (OxRegion *, 2);
+  plan->coats[0] = ox_region_ref (plan->target);
+  plan->coats[1] = ox_region_ref (plan->target);
+  OxDose dose = ox_dose_of (plan);
+  static const double expected[] = { 7, 11, 2, 0 };
+  for (guint k = 0; k < OX_DOSE_LEVELS; k++)
+    ox_test_near (dose.area[k], expected[k], MAX (dose.error_m2, 1e-9));
 }
 
 static void
@@ -53,6 +74,7 @@ main (int argc, char **argv)
   g_test_init (&argc, &argv, NULL);
   g_test_add_func ("/estimate/dose/lanes-side-by-side", test_three_strips);
   g_test_add_func ("/estimate/dose/crosswise-over-lanes", test_crossing);
+  g_test_add_func ("/estimate/dose/two-coats", test_two_coats);
   g_test_add_func ("/estimate/dose/no-strip-no-floor", test_nothing);
   return g_test_run ();
 }

@@ -15,6 +15,19 @@ test_two (void)
   g_assert_cmpuint (g_array_index (spots, OxSpot, 1).strip, ==, 30);
 }
 
+/* Of 40 strips the last 20 are a second coat of an area alone: checks are where the room's only coat is, at the ends of strip 5 and of strip 15. */
+static void
+test_last_coat (void)
+{
+  g_autoptr (OxPlan) plan = made_plan (40, 9, "");
+  for (guint i = 20; i < 40; i++)
+    plan->strips[i].coat = 2;
+  g_autoptr (GArray) spots = ox_spots_of (plan);
+  g_assert_cmpuint (spots->len, ==, 2);
+  g_assert_cmpuint (g_array_index (spots, OxSpot, 0).strip, ==, 5);
+  g_assert_cmpuint (g_array_index (spots, OxSpot, 1).strip, ==, 15);
+}
+
 /* Every spot lies on its strip, in working order, and as many are there as the figure of the estimate says. */
 static void
 test_on_strips (void)
@@ -50,6 +63,7 @@ main (int argc, char **argv)
 {
   g_test_init (&argc, &argv, NULL);
   g_test_add_func ("/estimate/spots/middle-of-each-share", test_two);
+  g_test_add_func ("/estimate/spots/on-the-last-coat", test_last_coat);
   g_test_add_func ("/estimate/spots/on-strips-in-order", test_on_strips);
   g_test_add_func ("/estimate/spots/none-without-strips", test_none);
   return g_test_run ();

@@ -89,6 +89,68 @@ test_walks_are_those_moves_that_lead_elsewhere (void)
   g_assert_cmpuint (ox_test_count (drawing, "moves", NULL), ==, walks);
 }
 
+/* The hall in two coats with an area that is walked at 3 m/min. */
+static OxJob *
+hall_in_coats (void)
+{
+  g_autoptr (OxJob) job = ox_test_hall (OX_UNITS_METRES);
+  OxRoom fields = *job->rooms[0];
+  fields.coats = 2;
+  fields.coat_turn_deg = 90;
+  g_autoptr (OxRoom) room = ox_room_new (&fields);
+  g_autoptr (OxRing) ring = ox_ring_new_rectangle ((OxPoint){ 6, 4 }, 3, 3, 0);
+  g_autoptr (OxCondition) area = ox_condition_new (
+      &(OxCondition){ .id = (char *) "K1", .name = (char *) "", .ring = ring, .speed_m_per_min = 3, .profile = (char *) "" });
+  OxJobBuilder *builder = ox_job_builder_new (job);
+  ox_job_builder_put_room (builder, room);
+  ox_job_builder_put_condition (builder, area);
+  return ox_job_builder_end (builder);
+}
+
+/* Only the first coat is laid out as floor; the second is drawn over it in a layer and a style of its own. */
+static void
+test_further_coats (void)
+{
+  g_autoptr (OxJob) job = hall_in_coats ();
+  g_autoptr (OxPlan) plan = ox_test_plan (job);
+  g_autoptr (OxDrawing) drawing = ox_floor_picture_new (job, plan, OX_FLOOR_STRIPS);
+  guint further = 0;
+  for (guint i = 0; i < plan->n_strips; i++)
+    further += plan->strips[i].coat > 1;
+  g_assert_cmpuint (further, >, 20);
+  g_assert_cmpuint (ox_test_count (drawing, "strips", "strip-"), ==, plan->n_strips - further);
+  g_assert_cmpuint (ox_test_count (drawing, "directions", "strip-"), ==, plan->n_strips - further);
+  g_assert_cmpuint (ox_test_count (drawing, "further-coats", "strip-"), ==, further);
+  for (guint i = 0; i < drawing->n_elements; i++)
+    if (g_str_equal (drawing->layers[drawing->elements[i].layer].id, "further-coats"))
+      g_assert_cmpint (drawing->elements[i].style, ==, OX_STYLE_COAT_AXIS);
+}
+
+/* A bar as long as the strip is wide lies where the strip enters the area and where it leaves it, or where it starts in it. */
+static void
+test_speeds (void)
+{
+  g_autoptr (OxJob) job = hall_in_coats ();
+  g_autoptr (OxPlan) plan = ox_test_plan (job);
+  g_autoptr (OxDrawing) drawing = ox_floor_picture_new (job, plan, OX_FLOOR_STRIPS);
+  guint changes = 0;
+  for (guint i = 0; i < plan->n_strips; i++)
+    changes += plan->strips[i].n_paces > 0 ? plan->strips[i].n_paces - 1 : 0;
+  g_assert_cmpuint (changes, >, 20);
+  g_assert_cmpuint (ox_test_count (drawing, "speeds", "strip-"), >=, changes);
+  for (guint i = 0; i < drawing->n_elements; i++)
+    {
+      const OxElement *element = &drawing->elements[i];
+      if (!g_str_equal (drawing->layers[element->layer].id, "speeds"))
+        continue;
+      const OxPoint *ends = drawing->points + drawing->traces[element->path.first_trace].start;
+      OxPoint middle = ox_point_scale (ox_point_add (ends[0], ends[1]), 0.5);
+      ox_test_near (ox_point_distance (ends[0], ends[1]), job->machine->blast_width, 1e-6);
+      g_assert_true (ox_ring_contains (job->conditions[0]->ring, middle)
+                     || MAX (fabs (middle.x - 6), fabs (middle.y - 4)) < 1.5 + 1e-3);
+    }
+}
+
 int
 main (int argc, char **argv)
 {
@@ -97,5 +159,7 @@ main (int argc, char **argv)
   g_test_add_func ("/work/areas", test_areas_are_those_of_the_plan);
   g_test_add_func ("/work/axes", test_axes_run_from_start_to_stop);
   g_test_add_func ("/work/walks", test_walks_are_those_moves_that_lead_elsewhere);
+  g_test_add_func ("/work/further-coats", test_further_coats);
+  g_test_add_func ("/work/speeds", test_speeds);
   return g_test_run ();
 }

@@ -107,7 +107,8 @@ make_chalk (const OxJob *job, const OxChalk *chalk)
 {
   GtkWidget *box = gtk_box_new (GTK_ORIENTATION_VERTICAL, 2);
   GtkWidget *rows = ox_rows_new ();
-  GtkWidget *name = gtk_label_new (job->rooms[chalk->room]->name);
+  g_autofree char *coat = g_strdup_printf (_ ("%s, coat %u"), job->rooms[chalk->room]->name, chalk->coat);
+  GtkWidget *name = gtk_label_new (chalk->coat > 1 ? coat : job->rooms[chalk->room]->name);
 
   gtk_label_set_xalign (GTK_LABEL (name), 0);
   gtk_box_append (GTK_BOX (box), name);
