@@ -8,7 +8,7 @@
 #include "sheets/sheets.h"
 
 const char ox_usage_draw[]
-    = "oxturn-batch draw JOB --sheet scope|crew|schedule|all --paper A3 --scale auto|1:100|'1/8in' "
+    = "oxturn-batch draw JOB --sheet scope|quote|crew|setup|schedule|days|all --paper A3 --scale auto|1:100|'1/8in' "
       "--language en|es|de --tiles A4 -o OUT.svg|OUT.pdf";
 
 typedef struct

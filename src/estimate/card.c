@@ -5,9 +5,10 @@
 #include <string.h>
 #include "base/words.h"
 #include "estimate/basis.h"
+#include "estimate/settings.h"
+#include "trade/wear.h"
 
-#define METRES 10       /* that are walked by the clock */
-#define SPARE_HOURS 8.0 /* beyond the job: parts due within a shift more are brought as well */
+#define SPARE_HOURS 8.0 /* beyond the job: about a shift */
 
 static const struct
 {
@@ -23,51 +24,72 @@ card_line_free (OxCardLine *line)
   g_free (line);
 }
 
+/* "half past eight" on the face of a clock: 8:30 */
 static char *
-length_text (const OxEstimate *estimate, double metres)
+clock_text (double clock)
 {
-  return ox_units_length_text (estimate->plan->job->units, metres, TRUE);
+  int minutes = (int) lround (clock * 60);
+  return g_strdup_printf ("%d:%02d", minutes / 60, minutes % 60);
 }
 
-/* Chalk lines of the first room that has any; as the machine's least overlap has it where none has. */
-static double
-spacing (const OxPlan *plan)
+static char *
+with_unit (double value, guint decimals, const char *unit)
 {
-  for (guint i = 0; i < plan->n_chalks; i++)
-    if (plan->chalks[i].spacing > 0)
-      return plan->chalks[i].spacing;
-  return plan->job->machine->blast_width - plan->job->machine->min_overlap;
+  g_autofree char *number = ox_words_number (value, decimals);
+  return g_strdup_printf ("%s %s", number, unit);
+}
+
+/* what of the machine and its setting a line asks for; (transfer full) (nullable) */
+static char *
+machine_value (const OxEstimate *estimate, const char *name)
+{
+  const OxMachine *machine = estimate->plan->job->machine;
+  OxUnits units = estimate->plan->job->units;
+  if (g_str_equal (name, "machine"))
+    return g_strdup (_ (machine->name));
+  if (g_str_equal (name, "hopper"))
+    return with_unit (machine->hopper_kg, 1, "kg");
+  if (g_str_equal (name, "distance"))
+    return ox_setting_distance_text (units);
+  if (g_str_equal (name, "seconds"))
+    return with_unit (ox_setting_seconds (units, machine->travel_speed), 0, "s");
+  if (g_str_equal (name, "speed"))
+    return ox_setting_speed_text (units, machine->travel_speed);
+  if (g_str_equal (name, "spacing"))
+    return ox_units_length_text (units, ox_setting_spacing (estimate->plan), TRUE);
+  if (g_str_equal (name, "overlap"))
+    return ox_units_length_text (units, machine->blast_width - ox_setting_spacing (estimate->plan), TRUE);
+  if (g_str_equal (name, "amperes"))
+    return with_unit (machine->amperes, 1, "A");
+  if (g_str_equal (name, "volts"))
+    return with_unit (machine->volts, 0, "V");
+  if (g_str_equal (name, "hose"))
+    return ox_units_length_text (units, machine->hose_length, TRUE);
+  return NULL;
 }
 
 static char *
 value_of (const OxEstimate *estimate, const char *name)
 {
-  const OxMachine *machine = estimate->plan->job->machine;
-  const OxFigure *bags = ox_estimate_find (estimate, "abrasive-bags");
-  if (g_str_equal (name, "machine"))
-    return g_strdup (_ (machine->name));
-  if (g_str_equal (name, "hopper"))
-    return g_strdup_printf ("%.0f kg", machine->hopper_kg);
-  if (g_str_equal (name, "seconds"))
-    return g_strdup_printf ("%.0f s", METRES / machine->travel_speed * 60);
-  if (g_str_equal (name, "speed"))
-    return g_strdup_printf ("%.1f m/min", machine->travel_speed);
-  if (g_str_equal (name, "overlap"))
-    return length_text (estimate, machine->blast_width - spacing (estimate->plan));
-  if (g_str_equal (name, "spacing"))
-    return length_text (estimate, spacing (estimate->plan));
-  if (g_str_equal (name, "amperes"))
-    return g_strdup_printf ("%.0f A", machine->amperes);
+  char *value = machine_value (estimate, name);
+  if (value != NULL)
+    return value;
+  if (g_str_equal (name, "abrasive"))
+    return ox_setting_abrasive_text (estimate);
   if (g_str_equal (name, "circuit"))
-    return g_strdup_printf ("%.0f A", machine->amperes / ox_basis ("continuous-share"));
-  if (g_str_equal (name, "volts"))
-    return g_strdup_printf ("%.0f V", machine->volts);
+    return ox_setting_circuit_text (estimate);
+  if (g_str_equal (name, "limit"))
+    return ox_setting_limit_text (estimate);
   if (g_str_equal (name, "cord"))
-    return length_text (estimate, machine->cord_length);
-  if (g_str_equal (name, "hose"))
-    return length_text (estimate, machine->hose_length);
+    return ox_setting_cord_text (estimate);
+  if (g_str_equal (name, "first"))
+    return clock_text (ox_basis ("cage-first"));
+  if (g_str_equal (name, "last"))
+    return clock_text (ox_basis ("cage-last"));
+  if (g_str_equal (name, "even"))
+    return ox_words_number (ox_basis ("cage-even"), 1);
   if (g_str_equal (name, "bags"))
-    return g_strdup_printf ("%.0f", bags->value);
+    return g_strdup_printf ("%.0f", ox_estimate_find (estimate, "abrasive-bags")->value);
   return g_strdup ("____");
 }
 
@@ -91,27 +113,23 @@ fill (const OxEstimate *estimate, const char *text)
   return g_string_free (g_steal_pointer (&filled), FALSE);
 }
 
-static void
-add (GPtrArray *lines, const char *id, const char *section, char *text)
-{
-  const OxCardLine line = { id, section, text };
-  g_ptr_array_add (lines, g_memdup2 (&line, sizeof line));
-}
-
 GPtrArray *
 ox_card_lines (const OxEstimate *estimate)
 {
-  const OxMachine *machine = estimate->plan->job->machine;
   GPtrArray *lines = g_ptr_array_new_with_free_func ((GDestroyNotify) card_line_free);
   for (guint i = 0; i < G_N_ELEMENTS (rows); i++)
-    add (lines, rows[i].id, rows[i].section, fill (estimate, _ (rows[i].text)));
-  for (guint i = 0; i < machine->n_wear; i++)
     {
-      double left = machine->wear[i].interval_h - machine->wear[i].run_h;
-      if (left <= estimate->plan->totals.strip_hours + SPARE_HOURS)
-        add (lines, "part", "parts",
-             g_strdup_printf (_ ("Bring: %s, due after %.1f h more of the wheel."), _ (machine->wear[i].name),
-                              MAX (left, 0)));
+      const OxCardLine line = { rows[i].id, rows[i].section, fill (estimate, _ (rows[i].text)) };
+      g_ptr_array_add (lines, g_memdup2 (&line, sizeof line));
     }
   return lines;
+}
+
+gboolean
+ox_card_brings_part (const OxEstimate *estimate, guint part)
+{
+  const OxMachine *machine = estimate->plan->job->machine;
+  g_return_val_if_fail (part < machine->n_wear, FALSE);
+  double left = ox_wear_hours_left (machine->wear[part].interval_h, machine->wear[part].run_h);
+  return left <= estimate->plan->totals.strip_hours + SPARE_HOURS;
 }

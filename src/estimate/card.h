@@ -8,12 +8,15 @@ G_BEGIN_DECLS
 typedef struct
 {
   const char *id;
-  const char *section; /* "before", "start", "stop", "walking", "pattern", "parts" */
+  const char *section; /* "before", "start", "stop", "walking", "pattern" */
   char *text;          /* translated, filled from the job */
 } OxCardLine;
 
-/* ox_card_lines: data/trade/card.csv filled from the job, then a line for each wear part whose check falls due within the job or soon after.
+/* ox_card_lines: data/trade/card.csv filled from the job
  * Returns: (transfer full): of OxCardLine */
 GPtrArray *ox_card_lines (const OxEstimate *estimate) G_GNUC_WARN_UNUSED_RESULT;
+
+/* ox_card_brings_part: whether a spare for wear part @part of the machine is to be brought: its check falls due within the job or a shift after */
+gboolean ox_card_brings_part (const OxEstimate *estimate, guint part);
 
 G_END_DECLS

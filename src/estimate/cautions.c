@@ -48,3 +48,17 @@ ox_caution_applies (const OxCaution *caution, const OxEstimate *estimate)
     return is_heavy (estimate);
   return TRUE;
 }
+
+guint
+ox_caution_number (const char *id, const OxEstimate *estimate)
+{
+  guint number = 0;
+  for (guint i = 0; i < G_N_ELEMENTS (rows); i++)
+    {
+      gboolean applies = ox_caution_applies (&rows[i], estimate);
+      number += applies;
+      if (g_str_equal (rows[i].id, id))
+        return applies ? number : 0;
+    }
+  return 0;
+}

@@ -11,7 +11,8 @@ typedef struct
   const char *where;  /* "always", "edges", "drops", "supply", "drums", "coated" */
   const char *rule;   /* kind of rule that it rests on: "law", "standard", "maker", "practice", "note" */
   const char *source;
-  const char *text;   /* English */
+  const char *brief;  /* English: short, for drawings; translate with ox_words() */
+  const char *text;   /* the same at length */
 } OxCaution;
 
 /* ox_cautions_list: data/trade/cautions.csv; @n: (out) */
@@ -19,5 +20,8 @@ const OxCaution *ox_cautions_list (guint *n);
 
 /* ox_caution_applies: whether there is anything in this job for the caution to be about */
 gboolean ox_caution_applies (const OxCaution *caution, const OxEstimate *estimate);
+
+/* ox_caution_number: the number, from 1, under which @id stands in the list of those that apply; 0 when it does not */
+guint ox_caution_number (const char *id, const OxEstimate *estimate);
 
 G_END_DECLS

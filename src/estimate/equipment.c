@@ -1,4 +1,4 @@
-/* Oxturn: estimate/figures - supply, hose, wear parts, profile checks.
+/* Oxturn: estimate/figures - hose, wear parts, profile checks.
  * SPDX-License-Identifier: GPL-3.0-or-later
  */
 #include "base/words.h"
@@ -6,97 +6,7 @@
 #include "estimate/figures-private.h"
 #include "trade/hose.h"
 #include "trade/spots.h"
-#include "trade/supply.h"
 #include "trade/wear.h"
-
-/* --- Supply --- */
-
-/* The conductor of the table that is nearest in size, and its resistance as if it were exactly as thick as the cord. */
-static double
-cord_resistance (double mm2, const OxConductor **nearest)
-{
-  guint n;
-  const OxConductor *rows = ox_supply_conductors (&n);
-  *nearest = rows;
-  for (guint i = 1; i < n; i++)
-    if (fabs (log (rows[i].mm2 / mm2)) < fabs (log ((*nearest)->mm2 / mm2)))
-      *nearest = &rows[i];
-  double celsius = MAX (ox_basis ("conductor-celsius"), (*nearest)->celsius);
-  return ox_supply_resistance (*nearest, celsius) * (*nearest)->mm2 / mm2;
-}
-
-/* The longest cord: of the supply stations, else of the machine. */
-static double
-cord_length (const OxJob *job)
-{
-  double most = 0;
-  for (guint i = 0; i < job->n_stations; i++)
-    if (job->stations[i]->kind == OX_STATION_SUPPLY)
-      most = MAX (most, job->stations[i]->length > 0 ? job->stations[i]->length : job->machine->cord_length);
-  return most > 0 ? most : job->machine->cord_length;
-}
-
-static OxVerdict
-drop_verdict (double share)
-{
-  static const OxVerdict verdicts[] = { OX_VERDICT_FINE, OX_VERDICT_WARN, OX_VERDICT_STOP };
-  return verdicts[ox_supply_judge (share, ox_basis ("drop-warn"), ox_basis ("drop-stop"))];
-}
-
-static void
-add_drop (OxEstimate *self, const OxSupply *supply, const OxConductor *conductor, double ohm)
-{
-  const OxCord cord = { cord_length (self->plan->job), ohm };
-  double share = ox_supply_drop_share (supply, &cord, 1);
-  OxVerdict verdict = drop_verdict (share);
-  OxFigure figure = { .group = OX_FIGURE_SUPPLY, .verdict = verdict, .basis = conductor->source };
-  figure.id = "drop-volts";
-  figure.label = g_strdup (_ ("Voltage drop"));
-  figure.unit = "V";
-  figure.decimals = 2;
-  figure.value = ox_supply_drop (supply, &cord, 1);
-  figure.assumption = g_strdup_printf (_ ("%.0f A, %.0f V over %.0f m of %s; %s; building wire, steady load"),
-                                       supply->amperes, supply->volts, cord.length, conductor->id, conductor->source);
-  ox_figure_add (self, figure);
-  figure.id = "drop-percent";
-  figure.label = g_strdup (_ ("Voltage drop, share"));
-  figure.unit = "%";
-  figure.value = 100 * share;
-  figure.assumption = g_strdup_printf (_ ("advised: up to %.0f %%; at most %.0f %%"), 100 * ox_basis ("drop-warn"),
-                                       100 * ox_basis ("drop-stop"));
-  ox_figure_add (self, figure);
-}
-
-void
-ox_figures_supply (OxEstimate *self)
-{
-  const OxMachine *machine = self->plan->job->machine;
-  const OxSupply supply = { machine->volts, machine->amperes, machine->phases };
-  if (machine->cord_mm2 <= 0 || machine->amperes <= 0 || machine->volts <= 0)
-    return;
-  const OxConductor *conductor;
-  double ohm = cord_resistance (machine->cord_mm2, &conductor), share = ox_basis ("continuous-share");
-  add_drop (self, &supply, conductor, ohm);
-  ox_figure_add (
-      self, (OxFigure){ .group = OX_FIGURE_SUPPLY,
-                        .id = "longest-cord",
-                        .label = g_strdup (_ ("Longest cord")),
-                        .unit = "m",
-                        .decimals = 1,
-                        .value = ox_supply_longest (&supply, ohm, ox_basis ("drop-stop")),
-                        .basis = "drop-stop",
-                        .assumption = g_strdup_printf (_ ("until %.0f %% are lost"), 100 * ox_basis ("drop-stop")) });
-  ox_figure_add (self, (OxFigure){ .group = OX_FIGURE_SUPPLY,
-                                   .id = "circuit",
-                                   .label = g_strdup (_ ("Least circuit")),
-                                   .unit = "A",
-                                   .decimals = 1,
-                                   .value = machine->amperes / share,
-                                   .basis = "continuous-share",
-                                   .assumption = g_strdup_printf (
-                                       _ ("%.0f A for hours take %.0f %% of a circuit: 20 A carry %.0f A"),
-                                       machine->amperes, 100 * share, ox_supply_continuous_limit (20, share)) });
-}
 
 /* --- Dust hose --- */
 

@@ -8,6 +8,7 @@
 #include "trade/abrasive.h"
 #include "trade/dust.h"
 #include "trade/profile.h"
+#include <stdlib.h>
 
 /* --- Floor --- */
 
@@ -118,6 +119,22 @@ speeds_text (const OxPlan *plan)
                            : g_strdup_printf (_ ("at %.1f m/min"), slowest);
 }
 
+/* Where the job has no rate by length, the hours that a usual one would give stand beside it. */
+static void
+add_edge_hours (OxEstimate *self, double minutes)
+{
+  const OxRates *rates = &self->plan->job->rates;
+  const OxFigure *length = ox_estimate_find (self, "edge-length");
+  add_hours (self, "edge-hours", _ ("Edge work by hand"), minutes,
+             rates->edge_m_per_hour > 0
+                 ? g_strdup_printf (_ ("up to %.2f m wide at %.1f m/h, wider at %.1f m²/h, by the machine's crew"),
+                                    ox_basis ("edge-narrow"), rates->edge_m_per_hour, rates->edge_m2_per_hour)
+                 : g_strdup_printf (_ ("at %.1f m²/h, by the machine's crew"), rates->edge_m2_per_hour));
+  if (rates->edge_m_per_hour <= 0)
+    add_hours (self, "edge-hours-by-length", _ ("For comparison: edge work by length"),
+               length->value / ox_basis ("edge-m-per-hour") * 60, ox_basis_note ("edge-m-per-hour"));
+}
+
 /* Each kind of work over all shifts; with no shift to put it in, only what the plan says. */
 void
 ox_figures_time (OxEstimate *self)
@@ -144,11 +161,7 @@ ox_figures_time (OxEstimate *self)
              g_strdup_printf (_ ("%.0f min each"), self->rules.drum_change_min));
   add_hours (self, "wear-hours", _ ("Wear checks"), kinds[OX_PIECE_WEAR],
              g_strdup_printf (_ ("%.0f min each"), self->rules.wear_check_min));
-  add_hours (self, "edge-hours", _ ("Edge work by hand"), kinds[OX_PIECE_EDGE],
-             g_strdup_printf (_ ("at %.1f m²/h, by the machine's crew"), self->plan->job->rates.edge_m2_per_hour));
-  const OxFigure *length = ox_estimate_find (self, "edge-length");
-  add_hours (self, "edge-hours-by-length", _ ("For comparison: edge work by length"),
-             length->value / ox_basis ("edge-m-per-hour") * 60, ox_basis_note ("edge-m-per-hour"));
+  add_edge_hours (self, kinds[OX_PIECE_EDGE]);
   add_hours (self, "around-hours", _ ("Setting up and cleaning up"), around,
              g_strdup_printf (_ ("%.0f and %.0f min a shift"), self->rules.setup_min, self->rules.cleanup_min));
   double all = blast + start + move + around;
@@ -331,6 +344,46 @@ ox_figures_profile (OxEstimate *self)
 
 /* --- Abrasive --- */
 
+/* The lowest and the highest first step that the rooms ask for; FALSE where none asks for any. */
+static gboolean
+steps_asked (const OxJob *job, int *least, int *most)
+{
+  int low, high;
+  *least = G_MAXINT;
+  *most = 0;
+  for (guint i = 0; i < job->n_rooms; i++)
+    if (ox_basis_csp (job->rooms[i]->profile, &low, &high))
+      {
+        *least = MIN (*least, low);
+        *most = MAX (*most, low);
+      }
+  return *most > 0;
+}
+
+/* The size that the job names, where the table knows it, against the profiles that its rooms ask for. */
+static void
+add_shot (OxEstimate *self)
+{
+  const OxJob *job = self->plan->job;
+  const OxShotSize *size = ox_abrasive_find_size (job->outfit->shot);
+  int least, most;
+  if (size == NULL)
+    return;
+  gboolean usual = !steps_asked (job, &least, &most)
+                   || (size->usual_csp_low <= least && most <= size->usual_csp_high);
+  ox_figure_add (self, (OxFigure){ .group = OX_FIGURE_ABRASIVE,
+                                   .id = "shot-opening",
+                                   .label = g_strdup_printf (_ ("%s, nominal opening"), size->id),
+                                   .unit = "mm",
+                                   .decimals = 2,
+                                   .value = ox_abrasive_opening_mm ((guint) atoi (size->id + 1)),
+                                   .verdict = usual ? OX_VERDICT_FINE : OX_VERDICT_WARN,
+                                   .basis = size->source,
+                                   .assumption = g_strdup_printf (
+                                       _ ("usual for CSP %d to %d, common practice; a test patch decides"),
+                                       size->usual_csp_low, size->usual_csp_high) });
+}
+
 void
 ox_figures_abrasive (OxEstimate *self)
 {
@@ -338,6 +391,7 @@ ox_figures_abrasive (OxEstimate *self)
   double area = MAX (self->plan->totals.blasted_m2, 1e-9);
   const OxAbrasiveOrder order
       = { machine->hopper_kg, area, self->used_kg / area, ox_basis ("abrasive-contingency"), ox_basis ("bag") };
+  add_shot (self);
   g_autofree char *contingency = ox_basis_note ("abrasive-contingency");
   g_autofree char *bag = ox_basis_note ("bag");
   ox_figure_add (self, (OxFigure){ .group = OX_FIGURE_ABRASIVE,

@@ -125,10 +125,10 @@ add_strip (Hand *hand, int last, guint i)
 static void
 add_edges (Hand *hand, guint room)
 {
-  double rate = hand->plan->job->rates.edge_m2_per_hour;
+  const OxEdge *edges = hand->plan->edges;
   for (guint i = 0; i < hand->plan->n_edges; i++)
-    if (hand->plan->edges[i].room == room)
-      add_piece (hand, OX_PIECE_EDGE, i, room, hand->plan->edges[i].area / rate * 60);
+    if (edges[i].room == room)
+      add_piece (hand, OX_PIECE_EDGE, i, room, ox_basis_edge_hours (hand->plan->job, &edges[i]) * 60);
 }
 
 /* Which machine's crew does the edge work of a room: the one that lays its last strip; rooms without strips go round.

@@ -29,7 +29,7 @@ static const OxKnown table[] = {
   { "job", "calendar",
     "first-day start shift-h break-min setup-min cleanup-min refill-min drum-change-min wear-check-min machines days",
     "", 0 },
-  { "job", "costs", "currency decimals contingency", "rate", 0 },
+  { "job", "costs", "currency validity decimals contingency", "rate", 0 },
   { "costs", "rate", "per name amount", "", OX_KNOWN_MANY },
   { "job", "outfit", "shot circuit", "cord", 0 },
   { "outfit", "cord", "length mm2", "", OX_KNOWN_MANY },

@@ -265,6 +265,7 @@ add_costs (xmlNode *root, const OxCosts *costs)
 {
   xmlNode *node = add_element (root, "costs");
   set_text_if_any (node, "currency", costs->currency);
+  set_text_if_any (node, "validity", costs->validity);
   set_number (node, "decimals", costs->decimals, 0);
   set_number (node, "contingency", costs->contingency, LENGTH_DECIMALS);
   for (guint i = 0; i < costs->n; i++)

@@ -195,7 +195,8 @@ read_costs (const OxReader *reader, const xmlNode *node, OxJobBuilder *builder)
   g_autoptr (GArray) rates = g_array_new (FALSE, TRUE, sizeof (OxCostRate));
   g_array_set_clear_func (rates, rate_clear);
   g_autofree char *currency = ox_read_text (reader, node, "currency", "");
-  if (!currency || !ox_read_whole (reader, node, &(OxRange){ "decimals", 0, FALSE, 4, FALSE, 2 }, &draft.decimals)
+  g_autofree char *validity = currency ? ox_read_text (reader, node, "validity", "") : NULL;
+  if (!validity || !ox_read_whole (reader, node, &(OxRange){ "decimals", 0, FALSE, 4, FALSE, 2 }, &draft.decimals)
       || !ox_read_number (reader, node, &(OxRange){ "contingency", 0, FALSE, 1, FALSE, 0 }, &draft.contingency))
     return FALSE;
   for (const xmlNode *child = node->children; child; child = child->next)
@@ -209,6 +210,7 @@ read_costs (const OxReader *reader, const xmlNode *node, OxJobBuilder *builder)
         return FALSE;
     }
   draft.currency = currency;
+  draft.validity = validity;
   draft.n = rates->len;
   draft.rates = (OxCostRate *) (gpointer) rates->data;
   g_autoptr (OxCosts) costs = ox_costs_new (&draft);

@@ -153,6 +153,7 @@ ox_costs_new (const OxCosts *costs)
   OxCosts *self = g_atomic_rc_box_new0 (OxCosts);
   self->currency = ox_text_clean (costs->currency, FALSE);
   self->decimals = costs->decimals;
+  self->validity = ox_text_clean (costs->validity, FALSE);
   self->contingency = round (costs->contingency * 1e4) / 1e4;
   self->n = costs->n;
   self->rates = g_new0 (OxCostRate, MAX (costs->n, 1));
@@ -173,6 +174,7 @@ costs_clear (gpointer data)
 {
   OxCosts *costs = data;
   g_free (costs->currency);
+  g_free (costs->validity);
   for (guint i = 0; i < costs->n; i++)
     {
       g_free (costs->rates[i].name);
@@ -196,7 +198,7 @@ ox_costs_default (void)
 gboolean
 ox_costs_equal (const OxCosts *a, const OxCosts *b)
 {
-  if (!g_str_equal (a->currency, b->currency) || a->decimals != b->decimals || a->contingency != b->contingency
+  if (!g_str_equal (a->currency, b->currency) || !g_str_equal (a->validity, b->validity) || a->decimals != b->decimals || a->contingency != b->contingency
       || a->n != b->n)
     return FALSE;
   for (guint i = 0; i < a->n; i++)

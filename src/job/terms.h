@@ -76,6 +76,7 @@ typedef struct
   double contingency; /* share of the subtotal, 0 to 1, to 0.0001 */
   guint n;
   OxCostRate *rates;
+  char *validity;     /* how long the quote holds, as it stands there: "Valid for 30 days."; "" not said */
 } OxCosts;
 
 OxPatches *ox_patches_new (const OxPatches *patches) G_GNUC_WARN_UNUSED_RESULT;

@@ -4,6 +4,7 @@
 #include "sheets/crew.h"
 #include "base/number.h"
 #include "base/words.h"
+#include "sheets/cautions.h"
 #include "sheets/draft.h"
 #include "sheets/floor.h"
 #include "sheets/measure.h"
@@ -218,30 +219,11 @@ ox_crew_stations_new (const OxSheetRun *run)
   return block;
 }
 
-static gboolean
-has_drops (const OxJob *job)
-{
-  for (guint i = 0; i < job->n_obstacles; i++)
-    if (job->obstacles[i]->kind == OX_OBSTACLE_PIT)
-      return TRUE;
-  for (guint i = 0; i < job->n_rooms; i++)
-    for (guint k = 0; k < job->rooms[i]->ring->n; k++)
-      if (job->rooms[i]->sides[k].kind == OX_SIDE_DROP)
-        return TRUE;
-  return FALSE;
-}
-
 OxBlock *
 ox_crew_cautions_new (const OxSheetRun *run, guint untagged, gboolean brief)
 {
   OxBlock *block = ox_block_new (_ ("Cautions"), run->form.block_mm, run->form.body_mm);
-  if (has_drops (run->job))
-    ox_block_add_text (block, "!",
-                       _ ("Drops and pits are marked red: block or cover them, and keep the machine back as marked."));
-  ox_block_add_text (block, "!",
-                     _ ("Silica dust: collector running before the wheel, protection worn, as local rules ask."));
-  ox_block_add_text (block, "!",
-                     _ ("Abrasive rebounds: no one else in the room, eyes covered. Isolate before opening."));
+  ox_cautions_add (block, run->estimate, OX_CAUTIONS_BRIEF);
   if (run->plan->totals.out_of_reach > 0)
     {
       g_autofree char *text = g_strdup_printf (
@@ -324,6 +306,7 @@ ox_crew_append_tags (const OxSheetRun *run, const OxPlot *plot, OxDrawingBuilder
   ox_drawing_builder_layer (builder, "tags", _ ("Tags"));
   ox_tags_append_stations (run, plot, builder, labels);
   ox_tags_append_sides (run, plot, builder, labels);
+  ox_tags_append_checks (run, plot, builder, labels);
   guint untagged = ox_tags_append_edges (run, plot, builder, labels);
   ox_tags_append_pits (run, plot, builder, labels);
   return untagged;

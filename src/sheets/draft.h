@@ -3,6 +3,7 @@
  */
 #pragma once
 #include "estimate/estimate.h"
+#include "estimate/spots.h"
 #include "plan/plan.h"
 #include "plan/reach-line.h"
 #include "sheets/form.h"
@@ -28,6 +29,7 @@ typedef struct
   gboolean has_schedule; /* the set has schedules too, which list all edge work */
   GArray *drafts;      /* of OxDraft */
   const OxReachLines *reach; /* (nullable): for a crew drawing */
+  const OxEstimate *estimate; /* of the plan; (nullable): NULL where no sheet with hours or cautions is made */
 } OxSheetRun;
 
 /* ox_sheet_run_add: one more page; it belongs to the run and moves when the next one is added */
@@ -86,14 +88,22 @@ void ox_plot_append (const OxPlot *plot, const OxSheetRun *run, OxDrawingBuilder
 /* --- The sheets; each appends its drafts --- */
 gboolean ox_scope_append (OxSheetRun *run, GError **error) G_GNUC_WARN_UNUSED_RESULT;
 gboolean ox_crew_append (OxSheetRun *run, GError **error) G_GNUC_WARN_UNUSED_RESULT;
+gboolean ox_quote_append (OxSheetRun *run, GError **error) G_GNUC_WARN_UNUSED_RESULT; /* OX_SHEETS_ERROR_NO_QUOTE */
+void ox_setup_append (OxSheetRun *run); /* one page where it can be */
 void ox_schedule_append (OxSheetRun *run);
-void ox_day_sheets_append (OxSheetRun *run, const OxEstimate *estimate); /* one a shift, to be filled in */
+void ox_day_sheets_append (OxSheetRun *run); /* one a shift and machine, to be filled in */
 
 /* --- Blocks that more than one sheet has --- */
 OxBlock *ox_legend_new (const OxSheetRun *run, const OxDrawing *floor) G_GNUC_WARN_UNUSED_RESULT;
 /* ox_edge_table_new_some: of the @n edge areas of the plan at the places @which, without a sum; NULL: the first @n */
 OxBlock *ox_edge_table_new_some (const OxSheetRun *run, const guint *which, guint n) G_GNUC_WARN_UNUSED_RESULT;
 OxBlock *ox_edge_table_new (const OxSheetRun *run) G_GNUC_WARN_UNUSED_RESULT;
+/* ox_checks_block_new: of the @n profile checks of @spots (OxSpot) at the places @which; NULL: the first @n */
+OxBlock *ox_checks_block_new (const OxSheetRun *run, const GArray *spots, const guint *which, guint n) G_GNUC_WARN_UNUSED_RESULT;
+char *ox_check_name (guint i) G_GNUC_WARN_UNUSED_RESULT; /* "PC1" for 0; (transfer full) */
+/* ox_shift_name: "2, 2026-09-15"; ox_shift_strips: "12 - 87", the strips laid in it, "" without one; (transfer full) */
+char *ox_shift_name (const OxShift *shift) G_GNUC_WARN_UNUSED_RESULT;
+char *ox_shift_strips (const OxEstimate *estimate, const OxShift *shift) G_GNUC_WARN_UNUSED_RESULT;
 OxBlock *ox_shift_table_new (const OxSheetRun *run, const OxEstimate *estimate) G_GNUC_WARN_UNUSED_RESULT;
 OxBlock *ox_figure_table_new (const OxSheetRun *run, const OxEstimate *estimate, OxFigureGroup group) G_GNUC_WARN_UNUSED_RESULT;
 

@@ -59,6 +59,16 @@ ox_form_new (const OxSheetOptions *options, OxUnits units)
   return form;
 }
 
+OxForm
+ox_form_widened (const OxForm *form, double width_mm)
+{
+  OxForm wide = *form;
+  double inner = form->frame.x1 - form->frame.x0 - 2 * PAD_MM;
+  wide.n_columns = (guint) MAX (1, round ((inner + OX_FORM_GAP_MM) / (width_mm + OX_FORM_GAP_MM)));
+  wide.block_mm = (inner - (wide.n_columns - 1) * OX_FORM_GAP_MM) / wide.n_columns;
+  return wide;
+}
+
 double
 ox_form_get_slot_x (const OxForm *form, guint i)
 {
@@ -198,7 +208,12 @@ append_names (OxDrawingBuilder *builder, OxBox box, const OxTexts *texts, const 
                            (OxPoint){ x + 4.5, box.y1 - 5.2 });
   append_fitted (builder, bold, (OxPoint){ x + 11, box.y1 - 6.3 }, texts->company, width - 11);
   append_line (builder, OX_STYLE_ACCENT, box.x0, box.y1 - 10, box.x1, box.y1 - 10);
-  append_fitted (builder, quiet, (OxPoint){ x, box.y1 - 13.8 }, kind, width);
+  const char *plan = _ ("Plan, not a certificate.");
+  double note = ox_text_width (plan, quiet.height_mm, FALSE);
+  append_fitted (builder, quiet, (OxPoint){ x, box.y1 - 13.8 }, kind, width - note - 3);
+  quiet.align = OX_ALIGN_END;
+  ox_drawing_builder_text (builder, quiet, (OxPoint){ x + width, box.y1 - 13.8 }, plan);
+  quiet.align = OX_ALIGN_START;
   bold.height_mm = 5;
   append_fitted (builder, bold, (OxPoint){ x, box.y1 - 20.5 }, texts->title, width);
   append_fitted (builder, plain, (OxPoint){ x, box.y1 - 25 }, texts->site, width);

@@ -48,6 +48,9 @@ typedef struct
 
 OxForm ox_form_new (const OxSheetOptions *options, OxUnits units);
 
+/* ox_form_widened: the same page with columns of about @width_mm */
+OxForm ox_form_widened (const OxForm *form, double width_mm);
+
 /* ox_form_append: frame, grid and title block, in layers of their own */
 void ox_form_append (const OxForm *form, OxDrawingBuilder *builder, const OxTexts *job_texts, const OxFormTexts *texts);
 

@@ -2,6 +2,7 @@
  * SPDX-License-Identifier: GPL-3.0-or-later
  */
 #include "base/words.h"
+#include "sheets/cautions.h"
 #include "sheets/draft.h"
 #include "sheets/measure.h"
 
@@ -117,16 +118,17 @@ void
 ox_schedule_append (OxSheetRun *run)
 {
   g_autoptr (GPtrArray) blocks = g_ptr_array_new_with_free_func ((GDestroyNotify) ox_block_free);
+  g_autoptr (GArray) spots = ox_spots_of (run->plan);
   g_ptr_array_add (blocks, quantities_block (run));
   g_ptr_array_add (blocks, notices_block (run));
   g_ptr_array_add (blocks, reading_block (run));
+  g_ptr_array_add (blocks, ox_cautions_block_new (&run->form, run->estimate, OX_CAUTIONS_BRIEF));
   g_ptr_array_add (blocks, ox_edge_table_new (run));
+  g_ptr_array_add (blocks, ox_checks_block_new (run, spots, NULL, spots->len));
   g_ptr_array_add (blocks, strips_block (run));
-  g_autoptr (OxEstimate) estimate = ox_estimate_new (run->plan, NULL);
   for (OxFigureGroup group = OX_FIGURE_TIME; group < OX_N_FIGURE_GROUPS; group++)
-    g_ptr_array_insert (blocks, 2 + (gint) group, ox_figure_table_new (run, estimate, group));
-  g_ptr_array_insert (blocks, 3, ox_shift_table_new (run, estimate));
+    g_ptr_array_insert (blocks, 2 + (gint) group, ox_figure_table_new (run, run->estimate, group));
+  g_ptr_array_insert (blocks, 3, ox_shift_table_new (run, run->estimate));
   OxFlow flow = { blocks, 0, 0, FALSE };
   ox_flow_finish (&flow, run, _ ("Schedule"), _ ("Quantities, edge work and all strips in working order."));
-  ox_day_sheets_append (run, estimate);
 }

@@ -15,7 +15,9 @@ ox_sheet_kinds_parse (const char *text, OxSheetKinds *out)
     const char *name;
     OxSheetKinds kinds;
   } names[] = {
-    { "scope", OX_SHEET_SCOPE }, { "crew", OX_SHEET_CREW }, { "schedule", OX_SHEET_SCHEDULE }, { "all", OX_SHEET_ALL }
+    { "scope", OX_SHEET_SCOPE }, { "quote", OX_SHEET_QUOTE },       { "crew", OX_SHEET_CREW },
+    { "setup", OX_SHEET_SETUP }, { "schedule", OX_SHEET_SCHEDULE }, { "days", OX_SHEET_DAYS },
+    { "all", OX_SHEET_ALL },
   };
   for (guint i = 0; i < G_N_ELEMENTS (names); i++)
     if (g_str_equal (text, names[i].name))
@@ -81,6 +83,26 @@ finish (const OxSheetRun *run)
   return ox_page_set_new (&set);
 }
 
+/* append_sheets: all kinds of @which, in their order */
+static gboolean
+append_sheets (OxSheetRun *run, OxSheetKinds which, GError **error)
+{
+  gboolean quote = (which & OX_SHEET_QUOTE) && (which == OX_SHEET_QUOTE || run->job->costs->n > 0);
+  if ((which & OX_SHEET_SCOPE) && !ox_scope_append (run, error))
+    return FALSE;
+  if (quote && !ox_quote_append (run, error))
+    return FALSE;
+  if ((which & OX_SHEET_CREW) && !ox_crew_append (run, error))
+    return FALSE;
+  if (which & OX_SHEET_SETUP)
+    ox_setup_append (run);
+  if (which & OX_SHEET_SCHEDULE)
+    ox_schedule_append (run);
+  if (which & OX_SHEET_DAYS)
+    ox_day_sheets_append (run);
+  return TRUE;
+}
+
 OxPageSet *
 ox_sheets_new (const OxJob *job, const OxPlan *plan, const OxSheetOptions *options, GError **error)
 {
@@ -93,17 +115,18 @@ ox_sheets_new (const OxJob *job, const OxPlan *plan, const OxSheetOptions *optio
     }
   g_autoptr (GArray) drafts = g_array_new (FALSE, FALSE, sizeof (OxDraft));
   g_array_set_clear_func (drafts, clear_draft);
-  OxSheetRun run
-      = { job,   plan, ox_form_new (options, job->units), options->scale, (options->which & OX_SHEET_SCHEDULE) != 0,
-          drafts, NULL };
+  g_autoptr (OxEstimate) estimate = ox_estimate_new (plan, NULL);
+  OxSheetRun run = { .job = job,
+                     .plan = plan,
+                     .form = ox_form_new (options, job->units),
+                     .asked = options->scale,
+                     .has_schedule = (options->which & OX_SHEET_SCHEDULE) != 0,
+                     .drafts = drafts,
+                     .estimate = estimate };
   g_autoptr (OxReachLines) reach = options->which & OX_SHEET_CREW ? ox_reach_lines_new (plan) : NULL;
   run.reach = reach;
-  if ((options->which & OX_SHEET_SCOPE) && !ox_scope_append (&run, error))
+  if (!append_sheets (&run, options->which, error))
     return NULL;
-  if ((options->which & OX_SHEET_CREW) && !ox_crew_append (&run, error))
-    return NULL;
-  if (options->which & OX_SHEET_SCHEDULE)
-    ox_schedule_append (&run);
   if (options->tiles == NULL)
     return finish (&run);
   g_autoptr (OxPageSet) whole = finish (&run);

@@ -1,4 +1,4 @@
-/* Oxturn: sheets/sheets - the set of sheets of a job: scope drawing, crew drawing, schedules.
+/* Oxturn: sheets/sheets - the set of sheets of a job: scope drawing, quote, crew drawing, set-up card, schedules, day sheets.
  * SPDX-License-Identifier: GPL-3.0-or-later
  *
  * Frame, grid and title block are laid out after ISO 5457 and ISO 7200, lines and letters after ISO 128-2 and ISO 3098.
@@ -16,6 +16,7 @@ GQuark ox_sheets_error_quark (void);
 typedef enum
 {
   OX_SHEETS_ERROR_NO_FLOOR, /* the job has no room to draw */
+  OX_SHEETS_ERROR_NO_QUOTE, /* a quote is asked for and the job has no rates of cost */
   OX_SHEETS_ERROR_TOO_LARGE /* the floor does not fit on the paper at the scale asked for; the message names one that does */
 } OxSheetsError;
 
@@ -24,7 +25,10 @@ typedef enum
   OX_SHEET_SCOPE = 1 << 0,
   OX_SHEET_CREW = 1 << 1,
   OX_SHEET_SCHEDULE = 1 << 2,
-  OX_SHEET_ALL = OX_SHEET_SCOPE | OX_SHEET_CREW | OX_SHEET_SCHEDULE
+  OX_SHEET_QUOTE = 1 << 3,
+  OX_SHEET_SETUP = 1 << 4,
+  OX_SHEET_DAYS = 1 << 5,
+  OX_SHEET_ALL = OX_SHEET_SCOPE | OX_SHEET_CREW | OX_SHEET_SCHEDULE | OX_SHEET_QUOTE | OX_SHEET_SETUP | OX_SHEET_DAYS
 } OxSheetKinds;
 
 typedef struct
@@ -39,11 +43,12 @@ typedef struct
 
 #define OX_SHEET_OPTIONS_INIT { OX_SHEET_ALL, NULL, OX_ORIENTATION_AUTO, { 0, NULL }, NULL, NULL }
 
-/* ox_sheet_kinds_parse: "scope", "crew", "schedule", "all" */
+/* ox_sheet_kinds_parse: "scope", "quote", "crew", "setup", "schedule", "days", "all" */
 gboolean ox_sheet_kinds_parse (const char *text, OxSheetKinds *out) G_GNUC_WARN_UNUSED_RESULT;
 
 /* ox_sheets_new: @plan must be a plan of @job
- * Returns: (transfer full): one page or more, in the order scope, crew, schedules */
+ * Returns: (transfer full): one page or more, in the order scope, quote, crew, set-up card, schedules, day sheets. A job without rates of cost has no
+ * quote among all sheets; asked for alone it fails. */
 OxPageSet *ox_sheets_new (const OxJob *job, const OxPlan *plan, const OxSheetOptions *options, GError **error) G_GNUC_WARN_UNUSED_RESULT;
 
 G_END_DECLS

@@ -5,6 +5,7 @@
 #include "base/words.h"
 #include "drawing/clip.h"
 #include "drawing/text.h"
+#include "sheets/cautions.h"
 #include "sheets/measure.h"
 
 #define TAG_GROUND_MM 0.7
@@ -12,6 +13,7 @@
 #define DIRECTIONS 16
 #define DOT_MM 0.8
 #define OFF_DOT_MM 1.5 /* leaders from dots that are close together may touch there */
+#define CROSS_MM 1.0 /* arm of the cross of a profile check */
 #define LEAST_SHOWN_M2 0.01
 
 static const double reaches_mm[] = { 6, 8, 11, 14, 18, 23, 29 };
@@ -274,7 +276,8 @@ ox_tags_append_sides (const OxSheetRun *run, const OxPlot *plot, OxDrawingBuilde
         if (side.kind != OX_SIDE_DROP)
           continue;
         g_autofree char *back = ox_units_length_text (run->job->units, side.keep_back, TRUE);
-        g_autofree char *text = g_strdup_printf (_ ("DROP: keep %s back"), back);
+        g_autofree char *caution = ox_cautions_tag ("drop", run->estimate);
+        g_autofree char *keep = g_strdup_printf (_ ("DROP: keep %s back"), back), *text = g_strconcat (keep, caution, NULL);
         ox_drawing_builder_item (builder, run->job->rooms[i]->id, 0);
         if (!append_along (&tagger, run->job->rooms[i], k, OX_STYLE_DROP, text))
           (void) try_leaders (&tagger, side_middle (&tagger, run->job->rooms[i], k), text, TRUE,
@@ -300,8 +303,44 @@ ox_tags_append_pits (const OxSheetRun *run, const OxPlot *plot, OxDrawingBuilder
       g_autofree char *back = ox_units_length_text (job->units, pit->keep_back, TRUE);
       g_autofree char *text
           = pit->keep_back > 0 ? g_strdup_printf (_ ("PIT: keep %s back"), back) : g_strdup (_ ("PIT"));
+      g_autofree char *caution = ox_cautions_tag ("drop", run->estimate), *tag = g_strconcat (text, caution, NULL);
       ox_drawing_builder_item (builder, pit->id, 0);
-      (void) try_leaders (&tagger, ox_plot_to_page (plot, at), text, FALSE, G_N_ELEMENTS (reaches_mm));
+      (void) try_leaders (&tagger, ox_plot_to_page (plot, at), tag, FALSE, G_N_ELEMENTS (reaches_mm));
+    }
+  ox_drawing_builder_item (builder, NULL, 0);
+}
+
+/* append_check: the cross stands on the floor whatever is there, the name beside it where that is free */
+static void
+append_check (const Tagger *tagger, OxPoint metres, const char *name)
+{
+  static const OxPoint arms[] = { { CROSS_MM, CROSS_MM }, { CROSS_MM, -CROSS_MM } };
+  OxPoint at = ox_plot_to_page (tagger->plot, metres);
+  double body = tagger->run->form.body_mm, w = ox_text_width (name, body, FALSE), h = body / 2 + 0.4;
+  OxLabelBox box = { metres, 0, { CROSS_MM + 0.3, -h, CROSS_MM + 1.2 + w, h } };
+  for (guint i = 0; i < G_N_ELEMENTS (arms); i++)
+    ox_drawing_builder_line (tagger->builder, OX_STYLE_LEADER, ox_point_sub (at, arms[i]), ox_point_add (at, arms[i]));
+  if (!ox_labels_is_free (tagger->labels, &box))
+    return;
+  ox_labels_take (tagger->labels, &box);
+  OxTextLook look = { OX_STYLE_TAG, body, 0, OX_ALIGN_START, TRUE, FALSE, 0.3, FALSE };
+  ox_drawing_builder_text (tagger->builder, look, (OxPoint){ at.x + CROSS_MM + 0.6, at.y }, name);
+}
+
+void
+ox_tags_append_checks (const OxSheetRun *run, const OxPlot *plot, OxDrawingBuilder *builder, OxLabels *labels)
+{
+  Tagger tagger = { run, plot, builder, labels };
+  g_autoptr (GArray) spots = ox_spots_of (run->plan);
+  for (guint i = 0; i < spots->len; i++)
+    {
+      const OxSpot *spot = &g_array_index (spots, OxSpot, i);
+      OxPoint a = spot->at, b = spot->at;
+      g_autofree char *name = ox_check_name (i), *id = g_strdup_printf ("check-%u", i + 1);
+      if (!ox_clip_line (&a, &b, plot->shown))
+        continue;
+      ox_drawing_builder_item (builder, id, 0);
+      append_check (&tagger, spot->at, name);
     }
   ox_drawing_builder_item (builder, NULL, 0);
 }

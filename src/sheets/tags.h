@@ -16,6 +16,9 @@ void ox_tags_append_pits (const OxSheetRun *run, const OxPlot *plot, OxDrawingBu
 /* ox_tags_append_sides: drops with what to keep back, and the base walls with what to measure from them */
 void ox_tags_append_sides (const OxSheetRun *run, const OxPlot *plot, OxDrawingBuilder *builder, OxLabels *labels);
 
+/* ox_tags_append_checks: the planned profile checks, each a small cross of its own with its name where there is room for that */
+void ox_tags_append_checks (const OxSheetRun *run, const OxPlot *plot, OxDrawingBuilder *builder, OxLabels *labels);
+
 /* ox_tags_append_stations: names of the stations and of the places proposed for further ones beside them */
 void ox_tags_append_stations (const OxSheetRun *run, const OxPlot *plot, OxDrawingBuilder *builder, OxLabels *labels);
 

@@ -57,6 +57,24 @@ ox_abrasive_find_size (const char *id)
   return NULL;
 }
 
+static gboolean
+is_usual (const OxShotSize *size, int csp)
+{
+  return size->usual_csp_low > 0 && csp >= size->usual_csp_low && csp <= size->usual_csp_high;
+}
+
+const OxShotSize *
+ox_abrasive_usual (int csp)
+{
+  const OxShotSize *first = ox_abrasive_find_size ("S330");
+  if (is_usual (first, csp))
+    return first;
+  for (guint i = G_N_ELEMENTS (sizes); i-- > 0;)
+    if (is_usual (&sizes[i], csp))
+      return &sizes[i];
+  return NULL;
+}
+
 double
 ox_abrasive_opening_mm (guint number)
 {

@@ -72,6 +72,15 @@ const OxShotSize *ox_abrasive_sizes (guint *n);
 /* ox_abrasive_find_size: by its number, for example "S330"; (nullable) */
 const OxShotSize *ox_abrasive_find_size (const char *id);
 
+/* ox_abrasive_usual:
+ * @csp: 1 to 10, the profile wanted
+ *
+ * S330 where its usual range holds @csp, else the finest size whose range does. A figure to start a test patch with, common practice,
+ * no source. Example: CSP 3 to 5 start with S330, CSP 6 with S390.
+ * Returns: (nullable): NULL where no size is usual for it
+ */
+const OxShotSize *ox_abrasive_usual (int csp);
+
 /* ox_abrasive_opening_mm:
  * @number: of the size, 330 for S330
  *

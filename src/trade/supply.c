@@ -88,3 +88,12 @@ ox_supply_continuous_limit (double circuit, double continuous_share)
   g_return_val_if_fail (circuit >= 0 && continuous_share > 0, 0);
   return circuit * continuous_share;
 }
+
+OxCircuitVerdict
+ox_supply_judge_circuit (double amperes, double circuit, double continuous_share)
+{
+  if (amperes > circuit * (1 + FORGIVEN))
+    return OX_CIRCUIT_OVERLOADED;
+  return amperes > ox_supply_continuous_limit (circuit, continuous_share) * (1 + FORGIVEN) ? OX_CIRCUIT_SHORT
+                                                                                             : OX_CIRCUIT_FINE;
+}

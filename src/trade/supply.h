@@ -105,4 +105,18 @@ double ox_supply_long_cord_allowance (double length);
  */
 double ox_supply_continuous_limit (double circuit, double continuous_share);
 
+typedef enum
+{
+  OX_CIRCUIT_FINE,      /* may be drawn for hours */
+  OX_CIRCUIT_SHORT,     /* for less than three hours only: over the share for continuous loads */
+  OX_CIRCUIT_OVERLOADED /* over the rating */
+} OxCircuitVerdict;
+
+/* ox_supply_judge_circuit:
+ * @amperes: drawn
+ *
+ * Source: NFPA 70, continuous load. Example: on 20 A at a share of 0.8, 16 A are fine, 18 A are not for hours, 21 A not at all.
+ */
+OxCircuitVerdict ox_supply_judge_circuit (double amperes, double circuit, double continuous_share);
+
 G_END_DECLS

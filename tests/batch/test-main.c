@@ -19,7 +19,7 @@ test_help (void)
 {
   static const char *const lines[]
       = { "oxturn-batch check JOB\n", "oxturn-batch new OUT --room FILE.wkt --machine CLASS",
-          "oxturn-batch plan JOB --tables DIR\n", "oxturn-batch draw JOB --sheet scope|crew|schedule|all" };
+          "oxturn-batch plan JOB --tables DIR\n", "oxturn-batch draw JOB --sheet scope|quote|crew|setup|schedule|days|all" };
   g_auto (Run) run = run_batch ("--help");
   g_assert_cmpint (run.status, ==, 0);
   g_assert_cmpstr (run.err, ==, "");

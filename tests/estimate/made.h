@@ -63,4 +63,13 @@ made_plan (guint n, double height, const char *profile)
   return plan;
 }
 
+/* gives the plan's job another outfit */
+static inline void
+plan_set_outfit (const OxPlan *plan, const OxOutfit *outfit)
+{
+  OxJob *job = (OxJob *) plan->job;
+  ox_outfit_unref (job->outfit);
+  job->outfit = ox_outfit_ref (outfit);
+}
+
 G_END_DECLS

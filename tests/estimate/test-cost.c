@@ -41,6 +41,22 @@ test_by_hand (void)
   g_assert_cmpstr (total, ==, "405.52");
 }
 
+/* 10 m of edge work at 2.50 a metre. */
+static void
+test_edge_metres (void)
+{
+  OxCostRate rate = { OX_COST_EDGE_METRE, (char *) "", (char *) "2.50" };
+  g_autoptr (OxPlan) plan = made_plan (40, 9, "");
+  g_autoptr (OxCosts) costs = ox_costs_new (&(OxCosts){ .decimals = 2, .n = 1, .rates = &rate });
+  ox_costs_unref (plan->job->costs);
+  plan->job->costs = ox_costs_ref (costs);
+  g_autoptr (OxEstimate) estimate = ox_estimate_new (plan, NULL);
+  g_autoptr (OxQuote) quote = ox_quote_new (estimate);
+  g_autofree char *total = ox_money_text (quote->sum.total);
+  g_assert_cmpstr (total, ==, "25.00");
+  g_assert_cmpstr (g_array_index (quote->lines, OxCostLine, 0).unit, ==, "m");
+}
+
 static void
 test_no_rates (void)
 {
@@ -58,5 +74,6 @@ main (int argc, char **argv)
   g_test_init (&argc, &argv, NULL);
   g_test_add_func ("/estimate/cost/reckoned-by-hand", test_by_hand);
   g_test_add_func ("/estimate/cost/no-rates", test_no_rates);
+  g_test_add_func ("/estimate/cost/edge-work-by-the-metre", test_edge_metres);
   return g_test_run ();
 }

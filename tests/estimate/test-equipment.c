@@ -12,42 +12,6 @@ find (const OxEstimate *estimate, const char *id)
   return figure;
 }
 
-/* 20 A over 100 ft of 12 AWG at 120 V: 7.92 V, 6.60 %, too high; 5 % are lost after 75.76 ft (NFPA 70 Chapter 9 Table
- * 8). Such a load asks for a circuit of 25 A, so that a circuit of 20 A, common with these machines, is too small for
- * hours. */
-static void
-test_supply (void)
-{
-  g_autoptr (OxPlan) plan = made_plan (3, 1, "");
-  OxMachine *machine = plan->job->machine;
-  machine->volts = 120;
-  machine->amperes = 20;
-  machine->phases = 1;
-  machine->cord_length = 30.48;
-  machine->cord_mm2 = 3.31;
-  g_autoptr (OxEstimate) estimate = ox_estimate_new (plan, NULL);
-  ox_test_near (find (estimate, "drop-volts")->value, 7.92, 1e-4);
-  ox_test_near (find (estimate, "drop-percent")->value, 6.60, 1e-4);
-  g_assert_cmpint (find (estimate, "drop-percent")->verdict, ==, OX_VERDICT_STOP);
-  ox_test_near (find (estimate, "longest-cord")->value, 30.48 * 5 / 6.60, 1e-3);
-  ox_test_near (find (estimate, "circuit")->value, 25, 1e-9);
-}
-
-/* A cord that lies between two sizes loses as much as its copper says: half the copper, twice the drop. */
-static void
-test_cord_between (void)
-{
-  double drop[2];
-  for (guint i = 0; i < 2; i++)
-    {
-      g_autoptr (OxPlan) plan = made_plan (3, 1, "");
-      plan->job->machine->cord_mm2 = i == 0 ? 3.31 : 3.4;
-      g_autoptr (OxEstimate) estimate = ox_estimate_new (plan, NULL);
-      drop[i] = find (estimate, "drop-volts")->value;
-    }
-  ox_test_near (drop[0] * 3.31, drop[1] * 3.4, 1e-9);
-}
-
 /* 1,272.3 m3/h in 150 mm move at 20 m/s, just enough for heavy dust; 10 % less and it settles. */
 static void
 test_hose (void)
@@ -90,8 +54,6 @@ int
 main (int argc, char **argv)
 {
   g_test_init (&argc, &argv, NULL);
-  g_test_add_func ("/estimate/equipment/supply/published-drop", test_supply);
-  g_test_add_func ("/estimate/equipment/supply/cord-between-sizes", test_cord_between);
   g_test_add_func ("/estimate/equipment/hose/keeps-heavy-dust-moving", test_hose);
   g_test_add_func ("/estimate/equipment/wear/check-falls-due", test_wear);
   g_test_add_func ("/estimate/equipment/tests/by-area", test_checks);

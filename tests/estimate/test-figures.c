@@ -38,6 +38,36 @@ test_hours (void)
   ox_test_near (value (estimate, "edge-hours-by-length"), 10.0 / 12, 1e-9);
 }
 
+/* 9.5 m2 along 10 m are 0.95 m wide and go by area, along 20 m 0.475 m and go by length where the job has a rate for it. */
+static void
+test_edge_by_length (void)
+{
+  g_autoptr (OxPlan) plan = made_plan (40, 9, "");
+  ((OxJob *) plan->job)->rates.edge_m_per_hour = 10;
+  g_autoptr (OxEstimate) wide = ox_estimate_new (plan, NULL);
+  ox_test_near (value (wide, "edge-hours"), 9.5 / 4, 1e-9);
+  g_assert_null (ox_estimate_find (wide, "edge-hours-by-length"));
+  plan->edges[0].length = 20;
+  g_autoptr (OxEstimate) narrow = ox_estimate_new (plan, NULL);
+  ox_test_near (value (narrow, "edge-hours"), 2, 1e-9);
+}
+
+/* S330 is usual for CSP 3 to 5, its nominal opening 0.0330 in (SAE J444). */
+static void
+test_shot (void)
+{
+  g_autoptr (OxOutfit) outfit = ox_outfit_new (&(OxOutfit){ (char *) "S330", 0, 0, { { 0, 0 } } });
+  for (guint i = 0; i < 2; i++)
+    {
+      g_autoptr (OxPlan) plan = made_plan (3, 1, i == 0 ? "CSP 3" : "CSP 7");
+      plan_set_outfit (plan, outfit);
+      g_autoptr (OxEstimate) estimate = ox_estimate_new (plan, NULL);
+      ox_test_near (value (estimate, "shot-opening"), 0.8382, 1e-9);
+      g_assert_cmpint (ox_estimate_find (estimate, "shot-opening")->verdict, ==,
+                       i == 0 ? OX_VERDICT_FINE : OX_VERDICT_WARN);
+    }
+}
+
 /* Of CSP 3 and CSP 5 only the second is beyond a hand grinder; CSP 10 is beyond shot blasting (ICRI 310.2R-2013). */
 static void
 test_asked (void)
@@ -133,5 +163,7 @@ main (int argc, char **argv)
   g_test_add_func ("/estimate/figures/profile/from-test-patches", test_patches);
   g_test_add_func ("/estimate/figures/abrasive/worked-example", test_abrasive);
   g_test_add_func ("/estimate/figures/dust/worked-example", test_dust);
+  g_test_add_func ("/estimate/figures/edge-work-by-length", test_edge_by_length);
+  g_test_add_func ("/estimate/figures/size-of-the-abrasive", test_shot);
   return g_test_run ();
 }

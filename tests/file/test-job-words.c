@@ -25,7 +25,7 @@ test_words (void)
   g_assert_cmpstr (ox_words_cost[OX_COST_DUST_DRUM], ==, "dust-drum");
   g_assert_cmpstr (ox_words_cost[OX_COST_AREA], ==, "m2");
   g_assert_cmpstr (ox_words_cost[OX_COST_FIXED], ==, "fixed");
-  g_assert_null (ox_words_cost[OX_COST_FIXED + 1]);
+  g_assert_null (ox_words_cost[OX_COST_EDGE_METRE + 1]);
   g_assert_cmpstr (ox_words_day[6], ==, "sun");
   g_assert_null (ox_words_day[7]);
   g_assert_null (ox_words_units[OX_UNITS_FEET + 1]);

@@ -55,9 +55,9 @@ put_random_terms (OxJobBuilder *builder)
                             .diameters_mm = { random_length (300), random_length (300) },
                             .note = (char *) "a \"b\" <c>" };
   for (guint i = 0; i < 4; i++)
-    rates[i] = (OxCostRate){ (OxCostDriver) g_test_rand_int_range (0, 8), (char *) "ä & ö", (char *) "12.3450" };
+    rates[i] = (OxCostRate){ (OxCostDriver) g_test_rand_int_range (0, 9), (char *) "ä & ö", (char *) "12.3450" };
   g_autoptr (OxPatches) tried = ox_patches_new (&(OxPatches){ 3, patches });
-  g_autoptr (OxCosts) costs = ox_costs_new (&(OxCosts){ (char *) "kr", 0, g_test_rand_double_range (0, 1), 4, rates });
+  g_autoptr (OxCosts) costs = ox_costs_new (&(OxCosts){ (char *) "kr", 0, g_test_rand_double_range (0, 1), 4, rates, (char *) "30 d" });
   g_autoptr (OxCalendar) calendar = ox_calendar_new (&(OxCalendar){
       .start_min = (guint) g_test_rand_int_range (0, 1440),
       .shift_h = random_length (24),

@@ -17,6 +17,7 @@ test_values (void)
   g_assert_cmpint (job->costs->rates[0].per, ==, OX_COST_LABOUR_HOUR);
   g_assert_cmpstr (job->costs->rates[1].amount, ==, "-20.0375");
   g_assert_cmpfloat (job->costs->contingency, ==, 0.075);
+  g_assert_cmpstr (job->costs->validity, ==, "30 days");
   g_assert_cmpstr (job->outfit->shot, ==, "S330");
   g_assert_cmpfloat (job->outfit->circuit_a, ==, 20);
   g_assert_cmpuint (job->outfit->n_cords, ==, 2);

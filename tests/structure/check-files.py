@@ -96,7 +96,7 @@ def quiet_problems(tree: Tree):
 def translated_problems(tree: Tree):
     """po/POTFILES names the sources with texts for people, and no others."""
     listed = {line for line in tree.read('po/POTFILES').splitlines() if line and not line.startswith('#')}
-    holding = {path for path in tree.files(['src', 'data'], ['.c', '.h'])
+    holding = {path for path in tree.files(['src', 'data', 'po'], ['.c', '.h'])
                if re.search(r'\b(?:C_|N_|NC_|Q_|_|ngettext|g_dngettext) ?\("', tree.read(path))}
     holding |= {path for path in tree.files(['src', 'data'], ['.ui', '.desktop.in', '.metainfo.xml.in'])
                 if path.endswith('.in') or 'translatable=' in tree.read(path)}

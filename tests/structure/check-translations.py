@@ -59,9 +59,19 @@ def language_problems(tree: Tree, language, pot, folder):
     return lacking + unsure, [f'{name}: {line}' for line in formats.splitlines()]
 
 
+def data_problems(tree: Tree):
+    """Whether the list of texts of the data tables is what po/collect-data.py makes of them."""
+    tool = os.path.join(tree.root, 'po', 'collect-data.py')
+    if not os.path.exists(tool):
+        return []
+    now, trouble = run(sys.executable, '-B', tool, tree.root)
+    same = now == tree.read('po/data-texts.h')
+    return [] if same else [trouble or 'po/data-texts.h is not what po/collect-data.py makes of the tables']
+
+
 def check(tree: Tree):
     """Returns (rule, problems) for each rule."""
-    complete, formats = [], []
+    complete, formats = data_problems(tree), []
     with tempfile.TemporaryDirectory() as folder:
         pot, trouble = template(tree, folder)
         if trouble:

@@ -173,7 +173,8 @@ make_texts (OxSheetsPanel *self)
 static void
 which_cb (GtkDropDown *choice, GParamSpec *pspec, OxSheetsPanel *self)
 {
-  static const OxSheetKinds kinds[] = { OX_SHEET_ALL, OX_SHEET_SCOPE, OX_SHEET_CREW, OX_SHEET_SCHEDULE };
+  static const OxSheetKinds kinds[] = { OX_SHEET_ALL,   OX_SHEET_SCOPE,    OX_SHEET_QUOTE, OX_SHEET_CREW,
+                                        OX_SHEET_SETUP, OX_SHEET_SCHEDULE, OX_SHEET_DAYS };
 
   (void) pspec;
   self->options.which = kinds[gtk_drop_down_get_selected (choice)];
@@ -264,7 +265,8 @@ static GtkWidget *
 make_paper (OxSheetsPanel *self)
 {
   GtkWidget *rows = ox_rows_new ();
-  const char *const which[] = { _ ("All sheets"), _ ("Scope drawing"), _ ("Crew drawing"), _ ("Schedules"), NULL };
+  const char *const which[] = { _ ("All sheets"),  _ ("Scope drawing"), _ ("Quote"),      _ ("Crew drawing"),
+                                _ ("Set-up card"), _ ("Schedules"),     _ ("Day sheets"), NULL };
   const char *const orientations[] = { _ ("Automatic"), _ ("Portrait"), _ ("Landscape"), NULL };
   g_autoptr (GPtrArray) papers = g_ptr_array_new ();
   GtkDropDown *choice;

@@ -1,0 +1,183 @@
+/* Oxturn: sheets/days - a day sheet for each shift: what is planned, to be ticked off and filled in by hand.
+ * SPDX-License-Identifier: GPL-3.0-or-later
+ */
+#include "base/words.h"
+#include "estimate/spots.h"
+#include "sheets/draft.h"
+#include "sheets/measure.h"
+
+#define FREE_LINES 4 /* for notes */
+#define HAND_MM 2.5  /* height of capitals in rows that are filled in by hand: rows of 5.5 mm */
+
+typedef struct
+{
+  const OxSheetRun *run;
+  const OxShift *shift;
+  GArray *spots; /* of OxSpot: of the whole plan */
+} Day;
+
+/* The next piece of the shift from @i on; the number of pieces when there is none. */
+static guint
+next_piece (const Day *day, guint i)
+{
+  const GArray *pieces = day->run->estimate->work->pieces;
+  for (; i < pieces->len; i++)
+    {
+      const OxPiece *piece = &g_array_index (pieces, OxPiece, i);
+      if (piece->machine == day->shift->machine && piece->shift == day->shift->shift)
+        break;
+    }
+  return i;
+}
+
+static const char *
+room_name (const OxJob *job, guint room)
+{
+  return *job->rooms[room]->name != '\0' ? job->rooms[room]->name : job->rooms[room]->id;
+}
+
+static OxBlock *
+planned_block (const Day *day)
+{
+  const OxColumn columns[] = { { NULL, 0.6, OX_ALIGN_START }, { NULL, 0.4, OX_ALIGN_END } };
+  const OxForm *form = &day->run->form;
+  g_autofree char *name = ox_shift_name (day->shift), *title = g_strdup_printf (_ ("Planned for shift %s"), name);
+  OxBlock *block = ox_block_new (title, form->block_mm, form->body_mm);
+  g_autofree char *machine = g_strdup_printf ("%u", day->shift->machine + 1);
+  g_autofree char *strips = ox_shift_strips (day->run->estimate, day->shift);
+  g_autofree char *laid = ox_measure_number (day->shift->minutes[OX_PIECE_STRIP] / 60, 2);
+  g_autofree char *edge = ox_measure_number (day->shift->minutes[OX_PIECE_EDGE] / 60, 2);
+  g_autofree char *all = ox_measure_number (day->shift->working / 60, 2);
+  ox_block_set_columns (block, columns, G_N_ELEMENTS (columns));
+  ox_block_add_cells (block, FALSE, _ ("Machine"), machine, NULL);
+  ox_block_add_cells (block, FALSE, _ ("Strips"), strips, NULL);
+  ox_block_add_cells (block, FALSE, _ ("Strips, h"), laid, NULL);
+  ox_block_add_cells (block, FALSE, _ ("Edge work, h"), edge, NULL);
+  ox_block_add_cells (block, TRUE, _ ("All, h"), all, NULL);
+  return block;
+}
+
+static OxBlock *
+done_block (const Day *day)
+{
+  const char *const pairs[][2] = { { _ ("Date"), _ ("Crew") },
+                                   { _ ("Start"), _ ("End") },
+                                   { _ ("Meter at the start, h"), _ ("Meter at the end, h") },
+                                   { _ ("Walking speed"), _ ("Ammeter, A") },
+                                   { _ ("Bags of abrasive used"), _ ("Drums of dust filled") },
+                                   { _ ("Parts checked or changed"), _ ("Delays and causes") } };
+  OxBlock *block = ox_block_new (_ ("Done"), day->run->form.block_mm, day->run->form.body_mm);
+  for (guint i = 0; i < G_N_ELEMENTS (pairs); i++)
+    {
+      ox_block_add_blank (block, pairs[i][0], 0.5, FALSE);
+      ox_block_add_blank (block, pairs[i][1], 0.5, TRUE);
+    }
+  return block;
+}
+
+static OxBlock *
+strips_block (const Day *day)
+{
+  const OxColumn columns[] = { { _ ("Strip"), 0.2, OX_ALIGN_END },    { _ ("Length"), 0.23, OX_ALIGN_END },
+                               { _ ("Done"), 0.12, OX_ALIGN_START },  { _ ("Meter"), 0.14, OX_ALIGN_START },
+                               { _ ("Init."), 0.12, OX_ALIGN_START }, { _ ("Notes"), 0.19, OX_ALIGN_START } };
+  const OxSheetRun *run = day->run;
+  const GArray *pieces = run->estimate->work->pieces;
+  OxBlock *block = ox_block_new (_ ("Strips"), run->form.block_mm, HAND_MM);
+  guint room = G_MAXUINT;
+  ox_block_set_columns (block, columns, G_N_ELEMENTS (columns));
+  ox_block_set_by_hand (block, 4);
+  for (guint i = next_piece (day, 0); i < pieces->len; i = next_piece (day, i + 1))
+    {
+      const OxPiece *piece = &g_array_index (pieces, OxPiece, i);
+      if (piece->kind != OX_PIECE_STRIP)
+        continue;
+      const OxStrip *strip = &run->plan->strips[piece->index];
+      g_autofree char *order = g_strdup_printf (strip->kind == OX_STRIP_CROSSWISE ? "%u \xc3\x97" : "%u", strip->order);
+      g_autofree char *length = ox_measure_length (run->job->units, ox_strip_length (strip));
+      if (run->job->n_rooms > 1 && room != strip->room)
+        ox_block_add_cells (block, TRUE, "", room_name (run->job, strip->room), "", "", "", "", NULL);
+      room = strip->room;
+      ox_block_add_cells (block, FALSE, order, length, "", "", "", "", NULL);
+    }
+  return block;
+}
+
+static OxBlock *
+edges_block (const Day *day)
+{
+  const OxColumn columns[] = { { _ ("Id"), 0.13, OX_ALIGN_START },    { _ ("Area"), 0.22, OX_ALIGN_END },
+                               { _ ("Length"), 0.22, OX_ALIGN_END },  { _ ("Done"), 0.12, OX_ALIGN_START },
+                               { _ ("Init."), 0.12, OX_ALIGN_START }, { _ ("Notes"), 0.19, OX_ALIGN_START } };
+  const OxSheetRun *run = day->run;
+  const GArray *pieces = run->estimate->work->pieces;
+  OxBlock *block = ox_block_new (_ ("Edge work"), run->form.block_mm, HAND_MM);
+  ox_block_set_columns (block, columns, G_N_ELEMENTS (columns));
+  ox_block_set_by_hand (block, 3);
+  for (guint i = next_piece (day, 0); i < pieces->len; i = next_piece (day, i + 1))
+    {
+      const OxPiece *piece = &g_array_index (pieces, OxPiece, i);
+      if (piece->kind != OX_PIECE_EDGE)
+        continue;
+      const OxEdge *edge = &run->plan->edges[piece->index];
+      g_autofree char *area = ox_measure_area (run->job->units, edge->area * piece->share);
+      g_autofree char *length = ox_measure_length (run->job->units, edge->length * piece->share);
+      ox_block_add_cells (block, FALSE, edge->id, area, length, "", "", "", NULL);
+    }
+  return block;
+}
+
+/* is_here: whether @spot lies on a strip of the shift */
+static gboolean
+is_here (const Day *day, const OxSpot *spot)
+{
+  const GArray *pieces = day->run->estimate->work->pieces;
+  for (guint i = next_piece (day, 0); i < pieces->len; i = next_piece (day, i + 1))
+    {
+      const OxPiece *piece = &g_array_index (pieces, OxPiece, i);
+      if (piece->kind == OX_PIECE_STRIP && day->run->plan->strips[piece->index].order == spot->strip)
+        return TRUE;
+    }
+  return FALSE;
+}
+
+static OxBlock *
+checks_block (const Day *day)
+{
+  g_autofree guint *which = g_new (guint, day->spots->len + 1);
+  guint n = 0;
+  for (guint i = 0; i < day->spots->len; i++)
+    if (is_here (day, &g_array_index (day->spots, OxSpot, i)))
+      which[n++] = i;
+  return ox_checks_block_new (day->run, day->spots, which, n);
+}
+
+static OxBlock *
+notes_block (const Day *day)
+{
+  OxBlock *block = ox_block_new (_ ("Notes"), day->run->form.block_mm, day->run->form.body_mm);
+  for (guint i = 0; i < FREE_LINES; i++)
+    ox_block_add_blank (block, "", 1, TRUE);
+  ox_block_add_blank (block, _ ("Signature"), 1, TRUE);
+  return block;
+}
+
+void
+ox_day_sheets_append (OxSheetRun *run)
+{
+  g_autoptr (GArray) spots = ox_spots_of (run->plan);
+  for (guint i = 0; i < run->estimate->work->shifts->len; i++)
+    {
+      const Day day = { run, &g_array_index (run->estimate->work->shifts, OxShift, i), spots };
+      g_autoptr (GPtrArray) blocks = g_ptr_array_new_with_free_func ((GDestroyNotify) ox_block_free);
+      g_ptr_array_add (blocks, planned_block (&day));
+      g_ptr_array_add (blocks, done_block (&day));
+      g_ptr_array_add (blocks, checks_block (&day));
+      g_ptr_array_add (blocks, edges_block (&day));
+      g_ptr_array_add (blocks, strips_block (&day));
+      g_ptr_array_add (blocks, notes_block (&day));
+      OxFlow flow = { blocks, 0, 0, FALSE };
+      ox_flow_finish (&flow, run, _ ("Day sheet"),
+                      _ ("What is planned for a shift, and what was done, to be filled in."));
+    }
+}

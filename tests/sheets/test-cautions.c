@@ -1,0 +1,71 @@
+/* Oxturn: tests of sheets/cautions
+ * SPDX-License-Identifier: GPL-3.0-or-later
+ */
+#include "sheets/cautions.h"
+#include "sheets/hall.h"
+#include "sheets/sheets.h"
+#include "support/ox-test.h"
+
+/* The drop of the hall is marked with the number that the list beside has for drops. */
+static void
+test_numbers_meet (void)
+{
+  g_autoptr (OxJob) job = ox_test_hall (OX_UNITS_METRES);
+  g_autoptr (OxPlan) plan = ox_test_plan (job);
+  g_autoptr (OxEstimate) estimate = ox_estimate_new (plan, NULL);
+  OxSheetOptions options = OX_SHEET_OPTIONS_INIT;
+  options.which = OX_SHEET_CREW;
+  options.paper = ox_paper_find ("A2");
+  g_autoptr (GError) error = NULL;
+  g_autoptr (OxPageSet) set = ox_sheets_new (job, plan, &options, &error);
+  g_assert_no_error (error);
+  g_autofree char *tag = ox_cautions_tag ("drop", estimate);
+  g_autofree char *drop = g_strdup_printf ("DROP: keep 0.60 m back%s", tag);
+  g_assert_cmpuint (ox_caution_number ("drop", estimate), >, 0);
+  g_assert_nonnull (ox_test_find_text (set->pages[0].drawing, drop));
+  g_assert_nonnull (ox_test_find_text (set->pages[0].drawing, tag + 2)); /* the number in the list */
+  g_assert_nonnull (ox_test_find_text (set->pages[0].drawing, "Drops and pits"));
+}
+
+/* Numbers go on without a gap, and an id that does not apply has none. */
+static void
+test_numbers (void)
+{
+  g_autoptr (OxJob) job = ox_test_hall (OX_UNITS_METRES);
+  g_autoptr (OxPlan) plan = ox_test_plan (job);
+  g_autoptr (OxEstimate) estimate = ox_estimate_new (plan, NULL);
+  guint n, next = 1;
+  const OxCaution *cautions = ox_cautions_list (&n);
+  for (guint i = 0; i < n; i++)
+    if (ox_caution_applies (&cautions[i], estimate))
+      g_assert_cmpuint (ox_caution_number (cautions[i].id, estimate), ==, next++);
+    else
+      g_assert_cmpuint (ox_caution_number (cautions[i].id, estimate), ==, 0);
+  g_autofree char *none = ox_cautions_tag ("no such caution", estimate), *unknown = ox_cautions_tag ("drop", NULL);
+  g_assert_cmpstr (none, ==, "");
+  g_assert_cmpstr (unknown, ==, "");
+}
+
+/* Every sheet says what it is not. */
+static void
+test_on_every_sheet (void)
+{
+  g_autoptr (OxJob) job = ox_test_hall (OX_UNITS_METRES);
+  g_autoptr (OxPlan) plan = ox_test_plan (job);
+  OxSheetOptions options = OX_SHEET_OPTIONS_INIT;
+  g_autoptr (GError) error = NULL;
+  g_autoptr (OxPageSet) set = ox_sheets_new (job, plan, &options, &error);
+  g_assert_no_error (error);
+  for (guint i = 0; i < set->n_pages; i++)
+    g_assert_nonnull (ox_test_find_text (set->pages[i].drawing, "Plan, not a certificate."));
+}
+
+int
+main (int argc, char **argv)
+{
+  g_test_init (&argc, &argv, NULL);
+  g_test_add_func ("/sheets/cautions/numbers-meet", test_numbers_meet);
+  g_test_add_func ("/sheets/cautions/numbers", test_numbers);
+  g_test_add_func ("/sheets/cautions/on-every-sheet", test_on_every_sheet);
+  return g_test_run ();
+}

@@ -1,0 +1,47 @@
+/* Oxturn: tests of sheets/checks
+ * SPDX-License-Identifier: GPL-3.0-or-later
+ */
+#include "sheets/draft.h"
+#include "sheets/hall.h"
+#include "support/ox-test.h"
+
+/* One row and one cross on the crew drawing for each planned check; the distance is that from the strip's start. */
+static void
+test_found_on_table_and_drawing (void)
+{
+  g_autoptr (OxJob) job = ox_test_hall (OX_UNITS_METRES);
+  g_autoptr (OxPlan) plan = ox_test_plan (job);
+  g_autoptr (GArray) spots = ox_spots_of (plan);
+  OxSheetOptions options = OX_SHEET_OPTIONS_INIT;
+  options.which = OX_SHEET_CREW | OX_SHEET_SCHEDULE;
+  options.paper = ox_paper_find ("A2");
+  g_autoptr (GError) error = NULL;
+  g_autoptr (OxPageSet) set = ox_sheets_new (job, plan, &options, &error);
+  g_assert_no_error (error);
+  g_assert_cmpuint (spots->len, >=, 2);
+  for (guint i = 0; i < spots->len; i++)
+    {
+      const OxSpot *spot = &g_array_index (spots, OxSpot, i);
+      const OxStrip *strip = &plan->strips[spot->strip - 1];
+      g_autofree char *name = ox_check_name (i), *id = g_strdup_printf ("check-%u", i + 1);
+      g_autofree char *along = ox_units_length_text (OX_UNITS_METRES, ox_point_distance (strip->a, spot->at), FALSE);
+      guint crosses = 0, rows = 0;
+      for (guint p = 0; p < set->n_pages; p++)
+        {
+          gboolean table = g_str_equal (set->pages[p].title, "Schedule");
+          crosses += !table && ox_test_count (set->pages[p].drawing, "tags", id) >= 2;
+          rows += table && ox_test_find_text (set->pages[p].drawing, name) != NULL
+                  && ox_test_find_text (set->pages[p].drawing, along) != NULL;
+        }
+      g_assert_cmpuint (crosses, ==, 1);
+      g_assert_cmpuint (rows, ==, 1);
+    }
+}
+
+int
+main (int argc, char **argv)
+{
+  g_test_init (&argc, &argv, NULL);
+  g_test_add_func ("/sheets/checks/found-on-table-and-drawing", test_found_on_table_and_drawing);
+  return g_test_run ();
+}

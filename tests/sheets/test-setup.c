@@ -1,0 +1,65 @@
+/* Oxturn: tests of sheets/setup
+ * SPDX-License-Identifier: GPL-3.0-or-later
+ */
+#include "sheets/hall.h"
+#include "sheets/sheets.h"
+#include "support/ox-test.h"
+
+static OxPageSet *
+make (OxUnits units, const char *paper, const char *language)
+{
+  OxLanguage found;
+  g_assert_true (ox_language_find (language, &found));
+  OxSheetOptions options = OX_SHEET_OPTIONS_INIT;
+  options.which = OX_SHEET_SETUP;
+  options.paper = ox_paper_find (paper);
+  options.language = &found;
+  g_autoptr (OxJob) job = ox_test_hall (units);
+  g_autoptr (OxPlan) plan = ox_test_plan (job);
+  g_autoptr (GError) error = NULL;
+  OxPageSet *set = ox_sheets_new (job, plan, &options, &error);
+  g_assert_no_error (error);
+  return set;
+}
+
+/* One page for the crew, whatever the paper and the language. */
+static void
+test_one_page (void)
+{
+  static const char *const papers[] = { "A4", "A3", "Letter", "Tabloid" }, *const languages[] = { "en", "es", "de" };
+  for (guint p = 0; p < G_N_ELEMENTS (papers); p++)
+    for (guint l = 0; l < G_N_ELEMENTS (languages); l++)
+      {
+        g_test_message ("%s, %s", papers[p], languages[l]);
+        g_autoptr (OxPageSet) set = make (p < 2 ? OX_UNITS_METRES : OX_UNITS_FEET, papers[p], languages[l]);
+        g_assert_cmpuint (set->n_pages, ==, 1);
+        ox_test_no_texts_overlap (set->pages[0].drawing, 1);
+      }
+}
+
+/* 10 m at 6 m/min take 100 s; 30 ft, which are 9.144 m, 91 s. Everything that the card is for stands on it. */
+static void
+test_contents (void)
+{
+  static const char *const parts[]
+      = { "10 m in 100 s",     "magnet seal",      "Hopper screen",     "1.",        "8.",          "Ammeter",
+          "Chalk lines",       "Feed cage",        "10:30",             "Left, mm",  "Balance, %",  "Blast wheel blades",
+          "maker's manual",    "80 %",             "120 V, 16 A",       "S330",      "Plan, not a certificate." };
+  g_autoptr (OxPageSet) set = make (OX_UNITS_METRES, "A4", "en"), feet = make (OX_UNITS_FEET, "Letter", "en");
+  for (guint i = 0; i < G_N_ELEMENTS (parts); i++)
+    {
+      g_test_message ("%s", parts[i]);
+      g_assert_nonnull (ox_test_find_text (set->pages[0].drawing, parts[i]));
+    }
+  g_assert_nonnull (ox_test_find_text (feet->pages[0].drawing, "30 ft in 91 s"));
+  g_assert_null (ox_test_find_text (feet->pages[0].drawing, "m/min"));
+}
+
+int
+main (int argc, char **argv)
+{
+  g_test_init (&argc, &argv, NULL);
+  g_test_add_func ("/sheets/setup/one-page", test_one_page);
+  g_test_add_func ("/sheets/setup/contents", test_contents);
+  return g_test_run ();
+}
