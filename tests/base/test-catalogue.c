@@ -11,13 +11,13 @@ test_lookup (void)
   g_assert_nonnull (german);
   g_assert_cmpstr (ox_catalogue_lookup (german, "Strip", 0), ==, "Bahn");
   g_assert_cmpstr (
-      ox_catalogue_lookup (german, "%u small edge area has no tag on the drawing, only a line in the table.", 0), ==,
-      "%u kleine Randfläche hat kein Schild im Plan, nur eine Zeile in der Tabelle.");
+      ox_catalogue_lookup (german, "%u edge area has no tag on the drawing, only a line in the table.", 0), ==,
+      "%u Randfläche hat kein Schild in der Zeichnung, nur eine Zeile in der Tabelle.");
   g_assert_cmpstr (
-      ox_catalogue_lookup (german, "%u small edge area has no tag on the drawing, only a line in the table.", 1), ==,
-      "%u kleine Randflächen haben kein Schild im Plan, nur eine Zeile in der Tabelle.");
+      ox_catalogue_lookup (german, "%u edge area has no tag on the drawing, only a line in the table.", 1), ==,
+      "%u Randflächen haben kein Schild in der Zeichnung, nur eine Zeile in der Tabelle.");
   g_assert_null (
-      ox_catalogue_lookup (german, "%u small edge area has no tag on the drawing, only a line in the table.", 2));
+      ox_catalogue_lookup (german, "%u edge area has no tag on the drawing, only a line in the table.", 2));
   g_assert_null (ox_catalogue_lookup (german, "Strip and no more", 0));
   g_assert_null (ox_catalogue_find ("tlh"));
 }
