@@ -50,6 +50,9 @@ static const OxActionRow rows[] = {
   { "win.patches", NULL, N_("_Test Patches…"), N_("What was tried on this floor, and the speed for a wanted depth."), { NULL }, FALSE, OX_GROUP_FORMS, 0 },
   { "win.calendar", NULL, N_("_Calendar…"), N_("Working days, shift, breaks, set-up, and machines that work together."), { NULL }, FALSE, OX_GROUP_FORMS, 0 },
   { "win.costs", NULL, N_("C_osts…"), N_("Currency, rates of cost and contingency."), { NULL }, FALSE, OX_GROUP_FORMS, 0 },
+  { "win.scope-lists", NULL, N_("S_cope of Work…"), N_("What is included, what is not, what is taken for granted."), { NULL }, FALSE, OX_GROUP_FORMS, 0 },
+  { "win.revisions", NULL, N_("R_evisions…"), N_("The revisions of the drawing."), { NULL }, FALSE, OX_GROUP_FORMS, 0 },
+  { "win.sign-off", NULL, N_("Sign-O_ff…"), N_("Who signed the scope drawing, and when."), { NULL }, FALSE, OX_GROUP_FORMS, 0 },
 
   { "win.stage", "floor", N_("_Floor"), N_("Goes to the floor: rooms, obstacles, doorways, stations."), { "<Control>1" }, FALSE, OX_GROUP_STAGES, 0 },
   { "win.stage", "machine", N_("_Machine"), N_("Goes to the machine and the rates."), { "<Control>2" }, FALSE, OX_GROUP_STAGES, 0 },
@@ -173,6 +176,7 @@ static const struct
   { N_ ("_Floor"), { "win.mirror::", "win.turn::", NULL } },
   { N_ ("_Machine"), { "win.patches", "win.wear-parts", NULL } },
   { N_ ("_Plan"), { "win.calendar", "win.costs", NULL } },
+  { N_ ("_Sheets"), { "win.scope-lists", "win.revisions", "win.sign-off", NULL } },
   { N_ ("_Sheets"), { "win.export-pdf", "win.export-svg", "win.print", NULL } },
   { N_ ("Sho_w"), { "win.show-", NULL } },
   { N_ ("Lengths _In"), { "win.units::", NULL } },

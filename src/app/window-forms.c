@@ -6,6 +6,9 @@
 #include "app/dialogs/calendar.h"
 #include "app/dialogs/costs.h"
 #include "app/dialogs/patches.h"
+#include "app/dialogs/revisions.h"
+#include "app/dialogs/scope-lists.h"
+#include "app/dialogs/sign-off.h"
 #include "app/dialogs/wear-parts.h"
 
 static void
@@ -19,6 +22,9 @@ open_cb (GSimpleAction *action, GVariant *value, gpointer data)
     { "calendar", ox_calendar_open },
     { "costs", ox_costs_open },
     { "patches", ox_patches_open },
+    { "revisions", ox_revisions_open },
+    { "scope-lists", ox_scope_lists_open },
+    { "sign-off", ox_sign_off_open },
     { "wear-parts", ox_wear_parts_open },
   };
 
@@ -35,6 +41,9 @@ ox_window_add_form_actions (OxWindow *self)
     { .name = "calendar", .activate = open_cb },
     { .name = "costs", .activate = open_cb },
     { .name = "patches", .activate = open_cb },
+    { .name = "revisions", .activate = open_cb },
+    { .name = "scope-lists", .activate = open_cb },
+    { .name = "sign-off", .activate = open_cb },
     { .name = "wear-parts", .activate = open_cb },
   };
 

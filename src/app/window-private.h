@@ -27,6 +27,7 @@ struct _OxWindow
 
   /* Owned */
   OxSession *session;
+  const OxJob *job;    /* of the last change, to see what it did to the sign-off */
   OxPageSet *page_set; /* (nullable) sheets as they are shown */
   guint told_id;       /* source that takes the sentence away, 0 for none */
 

@@ -163,6 +163,23 @@ state_changed_cb (OxWindow *self)
   ox_window_update_actions (self);
 }
 
+/* tell_cleared: says so when the edit that was just made took the sign-off from the drawing, which nobody may miss */
+static void
+tell_cleared (OxWindow *self)
+{
+  const OxJob *job = ox_session_get_job (self->session);
+  g_autoptr (OxJob) before = (OxJob *) g_steal_pointer (&self->job);
+  g_autofree char *text = NULL;
+
+  self->job = ox_job_ref (job);
+  if (!ox_scope_is_signed (before->scope) || ox_scope_is_signed (job->scope)
+      || g_str_equal (before->texts->revision, job->texts->revision))
+    return;
+  text = g_strdup_printf (_ ("The drawing is revision %s now; the sign-off of revision %s, by %s, is cleared."),
+                          job->texts->revision, before->texts->revision, before->scope->sign_off.name);
+  ox_window_tell (self, text);
+}
+
 /* An edit that went through makes the refusal before it old news. */
 static void
 job_changed_cb (OxWindow *self)
@@ -172,6 +189,7 @@ job_changed_cb (OxWindow *self)
       g_clear_handle_id (&self->told_id, g_source_remove);
       ox_window_show_hint (self);
     }
+  tell_cleared (self);
   update_welcome (self);
 }
 
@@ -424,6 +442,7 @@ ox_window_finalize (GObject *object)
   OxWindow *self = OX_WINDOW (object);
 
   g_clear_object (&self->clip);
+  g_clear_pointer (&self->job, ox_job_unref);
   g_clear_object (&self->session);
   g_clear_pointer (&self->page_set, ox_page_set_unref);
   G_OBJECT_CLASS (ox_window_parent_class)->finalize (object);
@@ -448,6 +467,7 @@ ox_window_new (GtkApplication *application, OxSession *session)
   OxWindow *self = g_object_new (OX_TYPE_WINDOW, "application", application, "icon-name", "org.oxturn.Oxturn", NULL);
 
   self->session = g_object_ref (session);
+  self->job = ox_job_ref (ox_session_get_job (session));
   ox_window_add_actions (self);
   build (self);
   connect (self);

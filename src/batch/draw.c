@@ -5,16 +5,18 @@
 #include "base/words.h"
 #include "file/job-xml.h"
 #include "paint/export.h"
-#include "sheets/sheets.h"
+#include "sheets/options.h"
 
 const char ox_usage_draw[]
-    = "oxturn-batch draw JOB --sheet scope|quote|crew|setup|schedule|days|all --paper A3 --scale auto|1:100|'1/8in' "
+    = "oxturn-batch draw JOB --sheet scope|quote|crew|setup|schedule|days|all --paper A3 --schedule-paper A4 "
+      "--scale auto|1:100|'1/8in' "
       "--language en|es|de --tiles A4 -o OUT.svg|OUT.pdf";
 
 typedef struct
 {
   char *sheet;
   char *paper;
+  char *schedule_paper;
   char *scale;
   char *language;
   char *tiles;
@@ -27,6 +29,7 @@ wishes_clear (Wishes *wishes)
 {
   g_free (wishes->sheet);
   g_free (wishes->paper);
+  g_free (wishes->schedule_paper);
   g_free (wishes->scale);
   g_free (wishes->language);
   g_free (wishes->tiles);
@@ -91,22 +94,44 @@ read_wishes (Wishes *wishes, OxSheetOptions *options)
     return g_strdup_printf (_ ("“%s” is no scale"), wishes->scale);
   char *wrong = read_paper (wishes->paper, &options->paper);
   if (!wrong)
+    wrong = read_paper (wishes->schedule_paper, &options->schedule_paper);
+  if (!wrong)
     wrong = read_paper (wishes->tiles, &options->tiles);
   return wrong ? wrong : read_language (wishes, options);
 }
 
-static OxExit
-draw_job (const char *path, const OxSheetOptions *options, const char *out)
+/* What was not wished for is as the job has it. */
+static void
+add_setup (const Wishes *wishes, const OxJob *job, OxLanguage *language, OxSheetOptions *options)
 {
+  const OxSheetOptions wished = *options;
+  ox_sheet_options_take (options, job, language);
+  if (wishes->paper)
+    options->paper = wished.paper;
+  if (wishes->schedule_paper)
+    options->schedule_paper = wished.schedule_paper;
+  if (wishes->scale)
+    options->scale = wished.scale;
+  if (wishes->tiles)
+    options->tiles = wished.tiles;
+  if (wishes->language)
+    options->language = wished.language;
+}
+
+static OxExit
+draw_job (const char *path, const Wishes *wishes, OxSheetOptions *options)
+{
+  OxLanguage language;
   g_autoptr (OxJob) job = NULL;
   g_autoptr (OxPlan) plan = NULL;
   g_autoptr (OxPageSet) set = NULL;
   g_autoptr (GError) error = NULL;
   if (!ox_job_file_read (path, &job, &error))
     return ox_exit_failed (error);
+  add_setup (wishes, job, &language, options);
   plan = ox_plan_new (job, NULL, &error);
   set = plan ? ox_sheets_new (job, plan, options, &error) : NULL;
-  if (!set || !ox_export_write (set, out, NULL, &error))
+  if (!set || !ox_export_write (set, wishes->out, NULL, &error))
     return ox_exit_failed (error);
   return OX_EXIT_DONE;
 }
@@ -119,6 +144,7 @@ ox_command_draw (int argc, char **argv)
   const GOptionEntry entries[] = {
     { "sheet", 0, 0, G_OPTION_ARG_STRING, &wishes.sheet, NULL, NULL },
     { "paper", 0, 0, G_OPTION_ARG_STRING, &wishes.paper, NULL, NULL },
+    { "schedule-paper", 0, 0, G_OPTION_ARG_STRING, &wishes.schedule_paper, NULL, NULL },
     { "scale", 0, 0, G_OPTION_ARG_STRING, &wishes.scale, NULL, NULL },
     { "language", 0, 0, G_OPTION_ARG_STRING, &wishes.language, NULL, NULL },
     { "tiles", 0, 0, G_OPTION_ARG_STRING, &wishes.tiles, NULL, NULL },
@@ -129,5 +155,5 @@ ox_command_draw (int argc, char **argv)
   if (!ox_command_parse (&argc, &argv, entries, ox_usage_draw, &path))
     return OX_EXIT_USAGE;
   g_autofree char *wrong = path ? read_wishes (&wishes, &options) : g_strdup (_ ("JOB is missing"));
-  return wrong ? ox_exit_usage (wrong, ox_usage_draw) : draw_job (path, &options, wishes.out);
+  return wrong ? ox_exit_usage (wrong, ox_usage_draw) : draw_job (path, &wishes, &options);
 }

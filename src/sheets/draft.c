@@ -18,7 +18,7 @@
 OxDraft *
 ox_sheet_run_add (OxSheetRun *run, const char *kind, const char *description, const char *scale)
 {
-  OxDraft draft = { ox_drawing_builder_new (), g_strdup (kind), g_strdup (description), g_strdup (scale) };
+  OxDraft draft = { ox_drawing_builder_new (), g_strdup (kind), g_strdup (description), g_strdup (scale), run->form };
   g_array_append_val (run->drafts, draft);
   return &g_array_index (run->drafts, OxDraft, run->drafts->len - 1);
 }
@@ -72,20 +72,13 @@ fill_slot (OxFlow *flow, OxDrawingBuilder *builder, OxSlot slot)
 gboolean
 ox_flow_fill (OxFlow *flow, OxDrawingBuilder *builder, const OxSlot *slots, guint n)
 {
+  if (n == 0)
+    return FALSE;
+  OxSlot last = slots[n - 1];
+  place_foot (flow, builder, &last);
   for (guint i = 0; i < n; i++)
-    {
-      OxSlot slot = slots[i];
-      if (i + 1 == n)
-        place_foot (flow, builder, &slot);
-      if (!fill_slot (flow, builder, slot))
-        {
-          /* Everything stands before the last column: the foot still goes to its bottom. */
-          OxSlot last = slots[n - 1];
-          if (i + 1 < n)
-            place_foot (flow, builder, &last);
-          return TRUE;
-        }
-    }
+    if (!fill_slot (flow, builder, i + 1 == n ? last : slots[i]))
+      return TRUE;
   return FALSE;
 }
 
@@ -221,6 +214,7 @@ ox_plot_new (const OxSheetRun *run, const OxFlow *flow, double around_mm, OxPlot
   OxPoint middle = { (plot.area.x0 + plot.area.x1) / 2, (plot.area.y0 + BAR_STRIP_MM + plot.area.y1) / 2 };
   OxPoint centre = { (floor.x0 + floor.x1) / 2, (floor.y0 + floor.y1) / 2 };
   plot.origin = ox_point_sub (middle, ox_point_scale (centre, plot.mm_per_m));
+  plot.floor = floor;
   *out = plot;
   return TRUE;
 }

@@ -17,6 +17,7 @@ typedef struct
   char *kind;          /* "Crew drawing" */
   char *description;
   char *scale;         /* "" where nothing is to scale */
+  OxForm form;         /* of its paper */
 } OxDraft;
 
 /* what all sheets of a set share, and the drafts so far */
@@ -30,6 +31,9 @@ typedef struct
   GArray *drafts;      /* of OxDraft */
   const OxReachLines *reach; /* (nullable): for a crew drawing */
   const OxEstimate *estimate; /* of the plan; (nullable): NULL where no sheet with hours or cautions is made */
+  gboolean several;    /* more than one kind of sheet is made: none of them may be missing */
+  const GArray *contents; /* of OxDraft; (nullable): the whole set, for its contents */
+  guint contents_lines;   /* least lines of the contents; without any, and with no @contents, the set has none */
 } OxSheetRun;
 
 /* ox_sheet_run_add: one more page; it belongs to the run and moves when the next one is added */
@@ -60,6 +64,7 @@ typedef struct
   guint n_slots;
   OxSlot slots[8];     /* beside or below the area */
   OxBox shown;         /* m of floor: what of it is drawn; infinite: all */
+  OxBox floor;         /* m: that of the job, for a page that shows all of it */
 } OxPlot;
 
 /* ox_plot_new:
@@ -81,6 +86,10 @@ void ox_plot_set_part (OxPlot *plot, OxScale scale, OxBox box);
 
 /* ox_plot_to_page: where a point of the floor stands on the page, mm */
 OxPoint ox_plot_to_page (const OxPlot *plot, OxPoint metres);
+
+/* where the words of the scale stand, from the lower left corner of the drawing's area */
+#define OX_SCALE_WORDS_X_MM 8.0
+#define OX_SCALE_WORDS_Y_MM 12.8
 
 /* ox_plot_append: the picture, scale bar, north arrow, and the lines that part the drawing from the blocks */
 void ox_plot_append (const OxPlot *plot, const OxSheetRun *run, OxDrawingBuilder *builder, const OxDrawing *floor);

@@ -226,7 +226,7 @@ ox_form_append (const OxForm *form, OxDrawingBuilder *builder, const OxTexts *jo
   const char *const fields[9][2] = {
     { _ ("Drawing number"), job->number }, { _ ("Revision"), job->revision }, { _ ("Sheet"), texts->sheet },
     { _ ("Date of issue"), job->date },    { _ ("Scale"), texts->scale },     { _ ("Paper"), form->paper->name },
-    { _ ("Drawn by"), job->author },       { _ ("Approved by"), "" },         { _ ("Status"), job->status },
+    { _ ("Drawn by"), job->author },       { _ ("Approved by"), "" },         { _ ("Status"), ox_status_text (job->status) },
   };
   ox_drawing_builder_place (builder, (OxPoint){ 0, 0 }, 1);
   ox_drawing_builder_item (builder, NULL, 0);

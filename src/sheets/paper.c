@@ -222,6 +222,15 @@ ox_scale_at_least (OxUnits units, double denominator)
   return best;
 }
 
+OxScale
+ox_scale_named (OxUnits units, double denominator)
+{
+  for (guint i = 0; units == OX_UNITS_FEET && i < G_N_ELEMENTS (us_scales); i++)
+    if (fabs (us_scales[i].denominator - denominator) < 1e-6 * denominator)
+      return us_scales[i];
+  return (OxScale){ denominator, NULL };
+}
+
 char *
 ox_scale_text (OxScale scale)
 {

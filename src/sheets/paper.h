@@ -36,6 +36,9 @@ OxScale ox_scale_fit (OxUnits units, const double metres[2], const double mm[2])
 /* ox_scale_at_least: the smallest scale of the series that is not smaller than 1:@denominator, >= 1 */
 OxScale ox_scale_at_least (OxUnits units, double denominator);
 
+/* ox_scale_named: 1:@denominator, with its name where it is one of the US series and @units are feet; 0 stays 0 */
+OxScale ox_scale_named (OxUnits units, double denominator);
+
 /* ox_scale_text: "1:100" or "1/8\" = 1'-0\" (1:96)"; (transfer full) */
 char *ox_scale_text (OxScale scale) G_GNUC_WARN_UNUSED_RESULT;
 

@@ -5,15 +5,13 @@
  */
 #include "drawing/text.h"
 #include "base/words.h"
-#include "sheets/dimension.h"
+#include "sheets/agreed.h"
+#include "sheets/contents.h"
+#include "sheets/dimensions.h"
 #include "sheets/draft.h"
 #include "sheets/floor.h"
 #include "sheets/measure.h"
 
-#define AROUND_MM 22.0 /* dimensions in two rows */
-#define SIDE_OFFSET_MM 9.0
-#define OVERALL_OFFSET_MM 18.0
-#define INSIDE_OFFSET_MM 4.5
 #define NAME_ROOM_SHARE 1.9 /* of the radius of the largest circle in the room: how wide its name may be */
 
 /* --- Blocks --- */
@@ -46,11 +44,11 @@ room_name (const OxRoom *room)
 static OxBlock *
 quantities_block (const OxSheetRun *run)
 {
-  const OxColumn columns[] = { { _ ("Room"), 0.24, OX_ALIGN_START },
-                               { _ ("Profile"), 0.15, OX_ALIGN_START },
-                               { _ ("In scope"), 0.19, OX_ALIGN_END },
-                               { _ ("Machine"), 0.2, OX_ALIGN_END },
-                               { _ ("Edge work"), 0.22, OX_ALIGN_END } };
+  const OxColumn columns[] = { { _ ("Room"), 0.23, OX_ALIGN_START },
+                               { _ ("Profile"), 0.13, OX_ALIGN_START },
+                               { _ ("In scope"), 0.22, OX_ALIGN_END },
+                               { _ ("Machine"), 0.21, OX_ALIGN_END },
+                               { _ ("Edge work"), 0.21, OX_ALIGN_END } };
   OxBlock *block = ox_block_new (_ ("Quantities"), run->form.block_mm, run->form.body_mm);
   ox_block_set_columns (block, columns, G_N_ELEMENTS (columns));
   OxUnits units = run->job->units;
@@ -103,65 +101,6 @@ left_out_block (const OxSheetRun *run)
   return block;
 }
 
-static OxBlock *
-notes_block (const OxSheetRun *run)
-{
-  OxBlock *block = ox_block_new (_ ("Assumptions and notes"), run->form.block_mm, run->form.body_mm);
-  const char *const standing[] = {
-    _ ("Areas are measured on this drawing; dimensions govern, do not scale from a print."),
-    _ ("Floor that the machine does not reach is edge work, done with hand tools; its texture may differ from "
-       "machine-prepared floor."),
-    _ ("The profile reached is judged on a test patch on this floor before work starts."),
-  };
-  guint number = 1;
-  for (guint i = 0; i < G_N_ELEMENTS (standing); i++, number++)
-    {
-      g_autofree char *mark = g_strdup_printf ("%u", number);
-      ox_block_add_text (block, mark, standing[i]);
-    }
-  g_auto (GStrv) own = g_strsplit (run->job->texts->notes, "\n", -1);
-  for (guint i = 0; own[i] != NULL; i++)
-    if (g_strstrip (own[i])[0] != '\0')
-      {
-        g_autofree char *mark = g_strdup_printf ("%u", number++);
-        ox_block_add_text (block, mark, own[i]);
-      }
-  return block;
-}
-
-static OxBlock *
-revision_block (const OxSheetRun *run)
-{
-  const OxColumn columns[] = { { _ ("Rev."), 0.12, OX_ALIGN_START },
-                               { _ ("Date"), 0.24, OX_ALIGN_START },
-                               { _ ("Drawn by"), 0.34, OX_ALIGN_START },
-                               { _ ("Status"), 0.3, OX_ALIGN_START } };
-  const OxTexts *texts = run->job->texts;
-  OxBlock *block = ox_block_new (_ ("Revisions"), run->form.block_mm, run->form.body_mm);
-  ox_block_set_columns (block, columns, G_N_ELEMENTS (columns));
-  const char *revision = texts->revision[0] != '\0' ? texts->revision : "\xe2\x80\x93";
-  ox_block_add_cells (block, FALSE, revision, texts->date, texts->author, texts->status, NULL);
-  return block;
-}
-
-static OxBlock *
-sign_off_block (const OxSheetRun *run)
-{
-  const OxTexts *texts = run->job->texts;
-  OxBlock *block = ox_block_new (_ ("Sign-off"), run->form.block_mm, run->form.body_mm);
-  g_autofree char *accepted = texts->revision[0] != '\0'
-                                  ? g_strdup_printf (_ ("Accepted as the scope of work: drawing %s, revision %s."),
-                                                     texts->number, texts->revision)
-                                  : g_strdup_printf (_ ("Accepted as the scope of work: drawing %s."), texts->number);
-  ox_block_add_text (block, NULL, accepted);
-  ox_block_add_text (block, NULL, "");
-  ox_block_add_blank (block, _ ("Name in print"), 0.6, FALSE);
-  ox_block_add_blank (block, _ ("Date"), 0.4, TRUE);
-  ox_block_add_blank (block, _ ("Signature"), 1.0, TRUE);
-  ox_block_set_foot (block);
-  return block;
-}
-
 /* --- Names and dimensions on the drawing --- */
 
 typedef struct
@@ -205,147 +144,135 @@ append_name (const OxSheetRun *run, const OxPlot *plot, OxDrawingBuilder *builde
     }
 }
 
-/* is_outside: whether a band beside a-b, from 1 mm to @depth mm on the side of @sign, is clear of all rooms */
-static gboolean
-is_outside (const OxSheetRun *run, const OxPlot *plot, OxPoint a, OxPoint b, double depth_mm)
-{
-  double length = ox_point_distance (a, b);
-  OxPoint left = { -(b.y - a.y) / length, (b.x - a.x) / length };
-  const double depths[] = { depth_mm * 0.12, depth_mm * 0.5, depth_mm };
-  for (int k = 0; k < 3; k++)
-    for (int t = 1; t <= 9; t++)
-      {
-        OxPoint p = ox_point_add (a, ox_point_scale (ox_point_sub (b, a), t / 10.0));
-        p = ox_point_add (p, ox_point_scale (left, depths[k] / plot->mm_per_m));
-        for (guint i = 0; i < run->job->n_rooms; i++)
-          if (ox_ring_contains (run->job->rooms[i]->ring, p))
-            return FALSE;
-      }
-  return TRUE;
-}
-
-/* dimension_box: the figure and its line, as a label on the floor */
-static OxLabelBox
-dimension_box (const OxPlot *plot, const OxDimension *dimension)
-{
-  double angle;
-  OxPoint at = ox_dimension_get_text (dimension, &angle);
-  double w = ox_text_width (dimension->text, OX_DIMENSION_TEXT_MM, FALSE) / 2 + 1;
-  OxPoint metres = ox_point_scale (ox_point_sub (at, plot->origin), 1 / plot->mm_per_m);
-  return (OxLabelBox){ metres, angle, { -w, -1.2, w, OX_DIMENSION_TEXT_MM + 0.8 } };
-}
-
-static gboolean
-try_dimension (const OxPlot *plot, OxDrawingBuilder *builder, OxLabels *labels, const OxDimension *dimension)
-{
-  OxLabelBox box = dimension_box (plot, dimension);
-  if (ox_point_distance (dimension->a, dimension->b) < box.mm.x1 - box.mm.x0 + 1 || !ox_labels_is_free (labels, &box))
-    return FALSE;
-  ox_labels_take (labels, &box);
-  ox_dimension_append (dimension, builder);
-  return TRUE;
-}
-
-typedef struct
-{
-  OxPoint a, b;
-} Span;
-
-/* says_same: whether the length of @t follows from that of @s: the same side, or one of the same length and direction
- * just across, as in a rectangle */
-static gboolean
-says_same (Span s, Span t)
-{
-  OxPoint along = ox_point_sub (s.b, s.a), other = ox_point_sub (t.b, t.a);
-  double length = hypot (along.x, along.y), tolerance = 0.002 * length;
-  if (fabs (length - hypot (other.x, other.y)) > 0.0005 || fabs (ox_point_cross (along, other)) > tolerance)
-    return FALSE;
-  double from = ox_point_dot (along, ox_point_sub (t.a, s.a)), to = ox_point_dot (along, ox_point_sub (t.b, s.a));
-  return MIN (fabs (from), fabs (to)) < tolerance;
-}
-
-static gboolean
-is_known (const GArray *spans, Span span)
-{
-  for (guint i = 0; i < spans->len; i++)
-    if (says_same (g_array_index (spans, Span, i), span))
-      return TRUE;
-  return FALSE;
-}
-
-/* append_side: outside where the floor leaves room for it, inside where not; each length once */
+/* append_small_name: of something in the floor, where it leaves room for it */
 static void
-append_side (const OxSheetRun *run, const OxPlot *plot, OxDrawingBuilder *builder, OxLabels *labels, Span span)
+append_small_name (const OxPlot *plot, OxDrawingBuilder *builder, OxLabels *labels, const char *id, OxPoint middle,
+                   const char *text)
 {
-  g_autofree char *text = ox_units_length_text (run->job->units, ox_point_distance (span.a, span.b), FALSE);
-  /* The room lies to the left of a side, so a dimension outside runs the other way. */
-  OxDimension dimension = { ox_plot_to_page (plot, span.b), ox_plot_to_page (plot, span.a), SIDE_OFFSET_MM, text };
-  if (is_outside (run, plot, span.b, span.a, SIDE_OFFSET_MM + 4) && try_dimension (plot, builder, labels, &dimension))
-    return;
-  dimension.offset_mm = -INSIDE_OFFSET_MM;
-  if (!try_dimension (plot, builder, labels, &dimension))
+  OxTextLook look = { OX_STYLE_INK, 1.8, 0, OX_ALIGN_MIDDLE, FALSE, FALSE, 0.6, FALSE };
+  double w = ox_text_width (text, look.height_mm, FALSE) / 2 + 0.8;
+  /* A long name beside the outer wall would reach over the dimensions. */
+  double from = plot->floor.x0 + w / plot->mm_per_m, to = plot->floor.x1 - w / plot->mm_per_m;
+  middle.x = from < to ? CLAMP (middle.x, from, to) : middle.x;
+  for (int k = 0; k < 7; k++)
     {
-      dimension.offset_mm = -2.4 * INSIDE_OFFSET_MM;
-      (void) try_dimension (plot, builder, labels, &dimension);
-    }
-}
-
-static void
-append_overall (const OxSheetRun *run, const OxPlot *plot, OxDrawingBuilder *builder, OxLabels *labels,
-                const GArray *spans)
-{
-  OxBox box = ox_job_box (run->job);
-  const Span sums[2] = { { { box.x0, box.y0 }, { box.x1, box.y0 } }, { { box.x0, box.y1 }, { box.x0, box.y0 } } };
-  for (int i = 0; i < 2; i++)
-    {
-      if (is_known (spans, sums[i]))
+      /* In its middle, else a line or two above or below, else to its right or left. */
+      double up = k < 5 ? (k % 2 ? 1 : -1) * ((k + 1) / 2) * 3.4 : 0, aside = k < 5 ? 0 : (k % 2 ? 1 : -1) * (w + 1.5);
+      up -= look.height_mm / 2;
+      OxLabelBox box = { middle, 0, { aside - w, up - 0.6, aside + w, up + look.height_mm + 0.6 } };
+      OxPoint at = ox_plot_to_page (plot, middle);
+      if (!ox_labels_is_free (labels, &box))
         continue;
-      g_autofree char *text = ox_units_length_text (run->job->units, ox_point_distance (sums[i].a, sums[i].b), FALSE);
-      OxDimension dimension
-          = { ox_plot_to_page (plot, sums[i].a), ox_plot_to_page (plot, sums[i].b), -OVERALL_OFFSET_MM, text };
-      (void) try_dimension (plot, builder, labels, &dimension);
+      ox_labels_take (labels, &box);
+      ox_drawing_builder_item (builder, id, 0);
+      ox_drawing_builder_text (builder, look, (OxPoint){ at.x + aside, at.y + up }, text);
+      ox_drawing_builder_item (builder, NULL, 0);
+      return;
     }
 }
 
 static void
-append_dimensions (const OxSheetRun *run, const OxPlot *plot, OxDrawingBuilder *builder, OxLabels *labels)
+append_ring_name (const OxPlot *plot, OxDrawingBuilder *builder, OxLabels *labels, const char *const names[2],
+                  const OxRing *ring)
 {
-  g_autoptr (GArray) spans = g_array_new (FALSE, FALSE, sizeof (Span));
-  ox_drawing_builder_layer (builder, "dimensions", _ ("Dimensions"));
-  for (guint i = 0; i < run->job->n_rooms; i++)
+  g_autoptr (OxRegion) region = ox_region_new_ring (ring);
+  if (!ox_region_is_empty (region))
+    append_small_name (plot, builder, labels, names[0], ox_region_label_point (region, NULL),
+                       names[1][0] != '\0' ? names[1] : names[0]);
+}
+
+/* append_item_names: excluded and masked areas, pits, and doorways with their clear width */
+static void
+append_item_names (const OxSheetRun *run, const OxPlot *plot, OxDrawingBuilder *builder, OxLabels *labels)
+{
+  const OxJob *job = run->job;
+  for (guint i = 0; i < job->n_excluded; i++)
+    append_ring_name (plot, builder, labels, (const char *const[]){ job->excluded[i]->id, job->excluded[i]->name },
+                      job->excluded[i]->ring);
+  for (guint i = 0; i < job->n_obstacles; i++)
+    if (job->obstacles[i]->kind != OX_OBSTACLE_SOLID)
+      append_ring_name (plot, builder, labels, (const char *const[]){ job->obstacles[i]->id, job->obstacles[i]->name },
+                        job->obstacles[i]->shape.ring);
+  for (guint i = 0; i < job->n_doorways; i++)
     {
-      const OxRing *ring = run->job->rooms[i]->ring;
-      gboolean left = ox_ring_area (ring) >= 0;
-      for (guint k = 0; k < ring->n; k++)
-        {
-          OxPoint p = ring->points[k], q = ring->points[(k + 1) % ring->n];
-          Span span = left ? (Span){ p, q } : (Span){ q, p };
-          if (is_known (spans, span))
-            continue;
-          g_array_append_val (spans, span);
-          append_side (run, plot, builder, labels, span);
-        }
+      const OxDoorway *doorway = job->doorways[i];
+      g_autofree char *width = ox_units_length_text (job->units, ox_point_distance (doorway->a, doorway->b), FALSE);
+      g_autofree char *text = g_strdup_printf ("%s %s", doorway->name[0] != '\0' ? doorway->name : doorway->id, width);
+      append_small_name (plot, builder, labels, doorway->id,
+                         ox_point_scale (ox_point_add (doorway->a, doorway->b), 0.5), text);
     }
-  append_overall (run, plot, builder, labels, spans);
 }
 
 /* --- The sheet --- */
+
+static GPtrArray *
+gather_blocks (const OxSheetRun *run, const OxDrawing *floor)
+{
+  GPtrArray *blocks = g_ptr_array_new_with_free_func ((GDestroyNotify) ox_block_free);
+  if (run->contents || run->contents_lines > 0)
+    g_ptr_array_add (blocks, ox_contents_new (run));
+  g_ptr_array_add (blocks, quantities_block (run));
+  g_ptr_array_add (blocks, left_out_block (run));
+  g_ptr_array_add (blocks, ox_agreed_revisions_new (run));
+  g_ptr_array_add (blocks, ox_agreed_lines_new (run, OX_SCOPE_INCLUDED));
+  g_ptr_array_add (blocks, ox_agreed_lines_new (run, OX_SCOPE_EXCLUDED));
+  g_ptr_array_add (blocks, ox_legend_new (run, floor));
+  g_ptr_array_add (blocks, ox_agreed_lines_new (run, OX_SCOPE_ASSUMED));
+  g_ptr_array_add (blocks, ox_agreed_sign_off_new (run));
+  return blocks;
+}
+
+/* find_scale: among several sheets, one that has no room at the scale asked for takes the largest that fits; @refused:
+ * (out): whether it did */
+static gboolean
+find_scale (const OxSheetRun *run, const OxFlow *flow, OxPlot *plot, gboolean *refused, GError **error)
+{
+  OxSheetRun automatic = *run;
+  *refused = FALSE;
+  if (!run->several || run->asked.denominator <= 0)
+    return ox_plot_new (run, flow, OX_DIMENSIONS_AROUND_MM, plot, error);
+  if (ox_plot_new (run, flow, OX_DIMENSIONS_AROUND_MM, plot, NULL))
+    return TRUE;
+  *refused = TRUE;
+  automatic.asked = (OxScale){ 0, NULL };
+  return ox_plot_new (&automatic, flow, OX_DIMENSIONS_AROUND_MM, plot, error);
+}
+
+/* make_plot: blocks that find no room beside the floor may stand below it */
+static gboolean
+make_plot (const OxSheetRun *run, const OxFlow *flow, OxPlot *plot, gboolean *refused, GError **error)
+{
+  OxFlow trial = *flow;
+  if (!find_scale (run, flow, plot, refused, error))
+    return FALSE;
+  if (!ox_flow_fill (&trial, NULL, plot->slots, plot->n_slots))
+    ox_plot_use_below (plot, run, OX_DIMENSIONS_AROUND_MM);
+  return TRUE;
+}
+
+/* append_refused: behind the words of the scale bar */
+static void
+append_refused (const OxSheetRun *run, const OxPlot *plot, OxDrawingBuilder *builder)
+{
+  g_autofree char *used = ox_scale_text (plot->scale), *asked = ox_scale_text (run->asked);
+  g_autofree char *words = g_strdup_printf (_ ("Scale %s at %s"), used, run->form.paper->name);
+  g_autofree char *text = g_strdup_printf (_ ("%s does not fit on %s"), asked, run->form.paper->name);
+  OxTextLook look = { OX_STYLE_INK, 1.8, 0, OX_ALIGN_START, FALSE, FALSE, 0, FALSE };
+  OxPoint at = { plot->area.x0 + OX_SCALE_WORDS_X_MM + ox_text_width (words, 2.5, TRUE) + 3,
+                 plot->area.y0 + OX_SCALE_WORDS_Y_MM };
+  ox_drawing_builder_text (builder, look, at, text);
+}
 
 gboolean
 ox_scope_append (OxSheetRun *run, GError **error)
 {
   const OxFloorLayers layers = OX_FLOOR_OUTLINE | OX_FLOOR_OBSTACLES | OX_FLOOR_TO_PREPARE | OX_FLOOR_EDGE_WORK;
   g_autoptr (OxDrawing) floor = ox_floor_picture_new_at (run->job, run->plan, layers, 1, NULL);
-  g_autoptr (GPtrArray) blocks = g_ptr_array_new_with_free_func ((GDestroyNotify) ox_block_free);
-  g_ptr_array_add (blocks, quantities_block (run));
-  g_ptr_array_add (blocks, left_out_block (run));
-  g_ptr_array_add (blocks, ox_legend_new (run, floor));
-  g_ptr_array_add (blocks, notes_block (run));
-  g_ptr_array_add (blocks, revision_block (run));
-  g_ptr_array_add (blocks, sign_off_block (run));
+  g_autoptr (GPtrArray) blocks = gather_blocks (run, floor);
   OxFlow flow = { blocks, 0, 0, FALSE };
   OxPlot plot;
-  if (!ox_plot_new (run, &flow, AROUND_MM, &plot, error))
+  gboolean refused;
+  if (!make_plot (run, &flow, &plot, &refused, error))
     return FALSE;
   g_autofree char *scale = ox_scale_text (plot.scale);
   const char *kind = _ ("Scope drawing");
@@ -354,10 +281,14 @@ ox_scope_append (OxSheetRun *run, GError **error)
   OxDraft *draft = ox_sheet_run_add (run, kind, description, scale);
   g_autoptr (OxLabels) labels = ox_labels_new (plot.mm_per_m);
   ox_plot_append (&plot, run, draft->builder, floor);
+  if (refused)
+    append_refused (run, &plot, draft->builder);
+  g_autoptr (OxChains) chains = ox_chains_append (run, &plot, draft->builder, labels);
   ox_drawing_builder_layer (draft->builder, "names", _ ("Names"));
   for (guint i = 0; i < run->job->n_rooms; i++)
     append_name (run, &plot, draft->builder, labels, i);
-  append_dimensions (run, &plot, draft->builder, labels);
+  append_item_names (run, &plot, draft->builder, labels);
+  ox_chains_append_sides (chains, run, &plot, draft->builder, labels);
   ox_drawing_builder_layer (draft->builder, "tables", _ ("Tables and notes"));
   gboolean done = ox_flow_fill (&flow, draft->builder, plot.slots, plot.n_slots);
   if (!done)

@@ -2,6 +2,7 @@
  * SPDX-License-Identifier: GPL-3.0-or-later
  */
 #include "sheets/sheets.h"
+#include "sheets/contents.h"
 #include "sheets/draft.h"
 #include "sheets/tiles.h"
 
@@ -52,9 +53,9 @@ finish_draft (const OxSheetRun *run, OxDraft *draft, guint number)
 {
   g_autofree char *sheet = g_strdup_printf ("%u / %u", number, run->drafts->len);
   OxFormTexts texts = { draft->kind, sheet, draft->scale };
-  ox_form_append (&run->form, draft->builder, run->job->texts, &texts);
-  return (OxPage){ .width_mm = run->form.width,
-                   .height_mm = run->form.height,
+  ox_form_append (&draft->form, draft->builder, run->job->texts, &texts);
+  return (OxPage){ .width_mm = draft->form.width,
+                   .height_mm = draft->form.height,
                    .title = draft->kind,
                    .description = draft->description,
                    .label = g_strdup_printf ("%u", number),
@@ -72,7 +73,7 @@ finish (const OxSheetRun *run)
       g_array_append_val (pages, page);
     }
   const OxTexts *texts = run->job->texts;
-  g_autofree char *keywords = g_strjoin (", ", texts->number, texts->revision, texts->status, NULL);
+  g_autofree char *keywords = g_strjoin (", ", texts->number, texts->revision, ox_status_text (texts->status), NULL);
   OxPageSet set = { .title = texts->title,
                     .author = texts->author,
                     .subject = texts->site,
@@ -83,24 +84,83 @@ finish (const OxSheetRun *run)
   return ox_page_set_new (&set);
 }
 
-/* append_sheets: all kinds of @which, in their order */
+/* drafts_new: pages without their frame; (transfer full) */
+static GArray *
+drafts_new (void)
+{
+  GArray *drafts = g_array_new (FALSE, FALSE, sizeof (OxDraft));
+  g_array_set_clear_func (drafts, clear_draft);
+  return drafts;
+}
+
+/* add_contents: the first kind of sheets once more, now that it is known which others there are. Empty lines keep their
+ * number where they would become fewer; then the numbers of the others still hold. */
 static gboolean
-append_sheets (OxSheetRun *run, OxSheetKinds which, GError **error)
+add_contents (OxSheetRun *run, GError **error)
+{
+  const char *kind = g_array_index (run->drafts, OxDraft, 0).kind;
+  guint n_first = 0;
+  while (n_first < run->drafts->len && g_str_equal (g_array_index (run->drafts, OxDraft, n_first).kind, kind))
+    n_first++;
+  for (guint lines = 0; lines <= OX_CONTENTS_LINES; lines += OX_CONTENTS_LINES)
+    {
+      g_autoptr (GArray) again = drafts_new ();
+      OxSheetRun second = *run;
+      second.drafts = again;
+      second.contents = run->drafts;
+      second.contents_lines = lines;
+      if (!ox_scope_append (&second, error))
+        return FALSE;
+      if (again->len != n_first)
+        continue;
+      for (guint i = 0; i < n_first; i++)
+        {
+          OxDraft old = g_array_index (run->drafts, OxDraft, i);
+          g_array_index (run->drafts, OxDraft, i) = g_array_index (again, OxDraft, i);
+          g_array_index (again, OxDraft, i) = old;
+        }
+      return TRUE;
+    }
+  return TRUE;
+}
+
+/* append_drawings: what stands on the paper of the drawings, and the quote, which comes between */
+static gboolean
+append_drawings (OxSheetRun *run, OxSheetKinds which, const OxForm *lists, GError **error)
 {
   gboolean quote = (which & OX_SHEET_QUOTE) && (which == OX_SHEET_QUOTE || run->job->costs->n > 0);
+  const OxForm drawings = run->form;
   if ((which & OX_SHEET_SCOPE) && !ox_scope_append (run, error))
     return FALSE;
+  run->form = *lists;
   if (quote && !ox_quote_append (run, error))
     return FALSE;
-  if ((which & OX_SHEET_CREW) && !ox_crew_append (run, error))
+  run->form = drawings;
+  return !(which & OX_SHEET_CREW) || ox_crew_append (run, error);
+}
+
+/* append_sheets: all kinds of @options, in their order; a scope drawing among others lists them */
+static gboolean
+append_sheets (OxSheetRun *run, const OxSheetOptions *options, GError **error)
+{
+  const OxSheetKinds which = options->which;
+  OxSheetOptions other = *options;
+  if (options->schedule_paper)
+    other.paper = options->schedule_paper;
+  const OxForm drawings = run->form, lists = ox_form_new (&other, run->job->units);
+  if ((which & OX_SHEET_SCOPE) && run->several)
+    run->contents_lines = OX_CONTENTS_LINES;
+  if (!append_drawings (run, which, &lists, error))
     return FALSE;
+  run->form = lists;
   if (which & OX_SHEET_SETUP)
     ox_setup_append (run);
   if (which & OX_SHEET_SCHEDULE)
     ox_schedule_append (run);
   if (which & OX_SHEET_DAYS)
     ox_day_sheets_append (run);
-  return TRUE;
+  run->form = drawings;
+  return run->contents_lines == 0 || add_contents (run, error);
 }
 
 OxPageSet *
@@ -113,8 +173,7 @@ ox_sheets_new (const OxJob *job, const OxPlan *plan, const OxSheetOptions *optio
                            _ ("The job has no room yet: draw one first."));
       return NULL;
     }
-  g_autoptr (GArray) drafts = g_array_new (FALSE, FALSE, sizeof (OxDraft));
-  g_array_set_clear_func (drafts, clear_draft);
+  g_autoptr (GArray) drafts = drafts_new ();
   g_autoptr (OxEstimate) estimate = ox_estimate_new (plan, NULL);
   OxSheetRun run = { .job = job,
                      .plan = plan,
@@ -125,7 +184,8 @@ ox_sheets_new (const OxJob *job, const OxPlan *plan, const OxSheetOptions *optio
                      .estimate = estimate };
   g_autoptr (OxReachLines) reach = options->which & OX_SHEET_CREW ? ox_reach_lines_new (plan) : NULL;
   run.reach = reach;
-  if (!append_sheets (&run, options->which, error))
+  run.several = (options->which & (options->which - 1)) != 0;
+  if (!append_sheets (&run, options, error))
     return NULL;
   if (options->tiles == NULL)
     return finish (&run);

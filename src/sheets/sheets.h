@@ -34,14 +34,15 @@ typedef enum
 typedef struct
 {
   OxSheetKinds which;
-  const OxPaper *paper;      /* NULL: A3, or Tabloid where the job is in feet or the language is of a place that uses it */
+  const OxPaper *paper;      /* of the drawings; NULL: A3, or Tabloid where the job is in feet or the language is of a place that uses it */
   OxOrientation orientation; /* auto: A4 and Letter upright, larger paper landscape */
   OxScale scale;             /* denominator 0: the largest of the series that fits */
   const OxPaper *tiles;      /* (nullable): paper of an office printer, onto which larger pages are parted; see sheets/tiles.h */
   const OxLanguage *language; /* (nullable): NULL: that of the window, or of the person at the batch command */
+  const OxPaper *schedule_paper; /* of lists and forms; NULL: as the drawings */
 } OxSheetOptions;
 
-#define OX_SHEET_OPTIONS_INIT { OX_SHEET_ALL, NULL, OX_ORIENTATION_AUTO, { 0, NULL }, NULL, NULL }
+#define OX_SHEET_OPTIONS_INIT { OX_SHEET_ALL, NULL, OX_ORIENTATION_AUTO, { 0, NULL }, NULL, NULL, NULL }
 
 /* ox_sheet_kinds_parse: "scope", "quote", "crew", "setup", "schedule", "days", "all" */
 gboolean ox_sheet_kinds_parse (const char *text, OxSheetKinds *out) G_GNUC_WARN_UNUSED_RESULT;

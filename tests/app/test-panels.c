@@ -117,6 +117,48 @@ test_sheet_texts (void)
   ox_ui_close (window);
 }
 
+static GtkDropDown *
+choice_of (OxWindow *window, const char *name)
+{
+  return GTK_DROP_DOWN (ox_ui_find (GTK_WIDGET (window), GTK_TYPE_DROP_DOWN, name));
+}
+
+/* Paper, scale and language are the job's: another window shows them again, undo takes them back one by one. */
+static void
+test_sheet_setup (void)
+{
+  g_autoptr (OxJob) job = ox_test_floor_rectangle (10, 8, "compact");
+  g_autoptr (OxJob) kept = NULL;
+  OxWindow *window = ox_ui_open (job);
+  OxSession *session = ox_window_get_session (window);
+
+  go_to (window, "sheets");
+  gtk_drop_down_set_selected (choice_of (window, "Paper"), 4);
+  gtk_drop_down_set_selected (choice_of (window, "Schedules on"), 1);
+  gtk_drop_down_set_selected (choice_of (window, "Language"), 2);
+  type (window, "Scale", "1:50");
+  type (window, "Status", "as done");
+  kept = ox_job_ref (ox_session_get_job (session));
+  g_assert_cmpstr (kept->setup->paper, ==, "A1");
+  g_assert_cmpstr (kept->setup->schedule_paper, ==, "A4");
+  g_assert_cmpstr (kept->setup->language, !=, "");
+  g_assert_cmpfloat (kept->setup->scale, ==, 50);
+  g_assert_cmpstr (kept->texts->status, ==, "as done");
+  ox_session_undo (session);
+  ox_session_undo (session);
+  g_assert_cmpfloat (ox_session_get_job (session)->setup->scale, ==, 0);
+  g_assert_cmpstr (ox_field_get_text (field (window, "Scale")), ==, "auto");
+  ox_ui_close (window);
+
+  window = ox_ui_open (kept);
+  go_to (window, "sheets");
+  g_assert_cmpuint (gtk_drop_down_get_selected (choice_of (window, "Paper")), ==, 4);
+  g_assert_cmpuint (gtk_drop_down_get_selected (choice_of (window, "Language")), ==, 2);
+  g_assert_cmpstr (ox_field_get_text (field (window, "Scale")), ==, "1:50");
+  g_assert_null (ox_session_find_undo_label (ox_window_get_session (window)));
+  ox_ui_close (window);
+}
+
 /* A scale at which the floor does not fit is said where the sheet would be, and does not stop anybody. */
 static void
 test_sheet_too_large (void)
@@ -320,6 +362,7 @@ main (int argc, char **argv)
   g_test_add_func ("/app/panels/machine-wrong-figures", test_machine_wrong_figures);
   g_test_add_func ("/app/panels/machine-class", test_machine_class);
   g_test_add_func ("/app/panels/sheet-texts", test_sheet_texts);
+  g_test_add_func ("/app/panels/sheet-setup", test_sheet_setup);
   g_test_add_func ("/app/panels/sheet-too-large", test_sheet_too_large);
   g_test_add_func ("/app/panels/order-of-work", test_order_of_work);
   g_test_add_func ("/app/panels/strip-under-the-pointer", test_strip_under_the_pointer);

@@ -153,6 +153,7 @@ test_refusals (void)
   g_assert_null (ox_sheets_new (empty, none, &options, &error));
   g_assert_error (error, OX_SHEETS_ERROR, OX_SHEETS_ERROR_NO_FLOOR);
   g_clear_error (&error);
+  options.which = OX_SHEET_SCOPE;
   g_assert_true (ox_scale_parse ("1:10", &options.scale));
   g_assert_null (ox_sheets_new (halls[0].job, halls[0].plan, &options, &error));
   g_assert_error (error, OX_SHEETS_ERROR, OX_SHEETS_ERROR_TOO_LARGE);

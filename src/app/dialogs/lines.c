@@ -92,9 +92,14 @@ static void
 more_cb (OxLines *self)
 {
   GtkWidget **cells = ox_lines_add (self);
+  GtkRoot *window = gtk_widget_get_root (self->root);
 
-  if (cells != NULL)
-    gtk_widget_grab_focus (cells[0]);
+  if (cells == NULL)
+    return;
+  /* As high as it now wants to be: a window that is shown grows by itself to what it needs only, and the table scrolls. */
+  if (GTK_IS_WINDOW (window))
+    gtk_window_set_default_size (GTK_WINDOW (window), -1, -1);
+  gtk_widget_grab_focus (cells[0]);
 }
 
 guint

@@ -3,9 +3,11 @@
  */
 #include "app/panels/panels.h"
 
+#include "app/dialogs/sign-off.h"
 #include "app/rows.h"
 #include "job/edit.h"
 #include "job/text.h"
+#include "sheets/options.h"
 
 #include <glib/gi18n-lib.h>
 
@@ -31,11 +33,13 @@ struct _OxSheetsPanel
 {
   GtkWidget parent_instance;
 
-  OxSession *session; /* Owned */
-  OxSheetOptions options;
+  OxSession *session;  /* Owned */
+  OxSheetKinds which;  /* all else of the options is the job's */
   OxLanguage language; /* what options.language points to where the sheets have one of their own */
 
   /* Children */
+  GtkDropDown *paper, *schedule_paper, *orientation, *tiles, *sheet_language;
+  GtkLabel *signed_by;
   OxField *fields[G_N_ELEMENTS (texts)];
   GtkTextBuffer *notes;
   OxField *scale;
@@ -59,6 +63,8 @@ text_at (OxTexts *job_texts, guint i)
 
 /* --- Texts --- */
 
+static void update_setup (OxSheetsPanel *self);
+
 static void
 update (OxSheetsPanel *self)
 {
@@ -67,11 +73,14 @@ update (OxSheetsPanel *self)
   g_autofree char *shown = NULL;
 
   for (guint i = 0; i < G_N_ELEMENTS (texts); i++)
-    ox_field_set_text (self->fields[i], *text_at (job_texts, i));
+    ox_field_set_text (self->fields[i], texts[i].offset == G_STRUCT_OFFSET (OxTexts, status)
+                                            ? ox_status_text (job_texts->status)
+                                            : *text_at (job_texts, i));
   gtk_text_buffer_get_bounds (self->notes, &start, &end);
   shown = gtk_text_buffer_get_text (self->notes, &start, &end, FALSE);
   if (g_strcmp0 (shown, job_texts->notes) != 0)
     gtk_text_buffer_set_text (self->notes, job_texts->notes, -1);
+  update_setup (self);
 }
 
 static void
@@ -93,6 +102,18 @@ is_date (const char *text)
   return *text == '\0' || (date != NULL && strlen (text) == 10);
 }
 
+/* A usual word stands in the job in English and is shown in the language of window or sheet; (transfer full) */
+static char *
+status_as_kept (const char *typed)
+{
+  const char *const *words = ox_status_list ();
+
+  for (guint i = 0; words[i] != NULL; i++)
+    if (g_str_equal (ox_status_text (words[i]), typed))
+      return g_strdup (words[i]);
+  return g_strdup (typed);
+}
+
 static void
 text_cb (OxField *field, OxSheetsPanel *self)
 {
@@ -109,6 +130,11 @@ text_cb (OxField *field, OxSheetsPanel *self)
           }
         g_free (*text_at (job_texts, i));
         *text_at (job_texts, i) = ox_text_clean (typed, FALSE);
+        if (texts[i].offset == G_STRUCT_OFFSET (OxTexts, status))
+          {
+            g_free (job_texts->status);
+            job_texts->status = status_as_kept (typed);
+          }
       }
   apply_texts (self, job_texts);
 }
@@ -177,80 +203,129 @@ which_cb (GtkDropDown *choice, GParamSpec *pspec, OxSheetsPanel *self)
                                         OX_SHEET_SETUP, OX_SHEET_SCHEDULE, OX_SHEET_DAYS };
 
   (void) pspec;
-  self->options.which = kinds[gtk_drop_down_get_selected (choice)];
+  self->which = kinds[gtk_drop_down_get_selected (choice)];
   g_signal_emit (self, signals[CHANGED], 0);
 }
 
-static void
-paper_cb (GtkDropDown *choice, GParamSpec *pspec, OxSheetsPanel *self)
+OxSheetOptions
+ox_sheets_panel_get_options (OxSheetsPanel *self)
 {
-  (void) pspec;
-  self->options.paper = ox_paper_get (gtk_drop_down_get_selected (choice));
-  g_signal_emit (self, signals[CHANGED], 0);
+  OxSheetOptions options = OX_SHEET_OPTIONS_INIT;
+
+  options.which = self->which;
+  ox_sheet_options_take (&options, ox_session_get_job (self->session), &self->language);
+  return options;
 }
 
-/* The first choice is none. */
+/* The setup is the job's, so that it is there again when the file is opened. */
 static void
-tiles_cb (GtkDropDown *choice, GParamSpec *pspec, OxSheetsPanel *self)
+apply_setup (OxSheetsPanel *self, const OxSheetOptions *options)
+{
+  const OxJob *job = ox_session_get_job (self->session);
+  OxSheetSetup draft;
+  g_autoptr (OxSheetSetup) setup = NULL;
+  g_autoptr (OxJob) changed = NULL;
+  g_autoptr (GError) error = NULL;
+
+  ox_sheet_options_keep (options, &draft);
+  setup = ox_sheet_setup_new (&draft);
+  if (ox_sheet_setup_equal (setup, job->setup))
+    return;
+  changed = ox_job_with_setup (job, setup, &error);
+  if (changed != NULL)
+    ox_session_apply (self->session, changed, _ ("Set Up Sheets"), NULL, NULL);
+}
+
+/* The first choice is none, or what is usual. */
+static const OxPaper *
+chosen_paper (GtkDropDown *choice)
 {
   guint chosen = gtk_drop_down_get_selected (choice);
 
-  (void) pspec;
-  self->options.tiles = chosen > 0 ? ox_paper_get (chosen - 1) : NULL;
-  g_signal_emit (self, signals[CHANGED], 0);
+  return chosen > 0 ? ox_paper_get (chosen - 1) : NULL;
 }
 
 static void
-orientation_cb (GtkDropDown *choice, GParamSpec *pspec, OxSheetsPanel *self)
+choice_cb (GtkDropDown *choice, GParamSpec *pspec, OxSheetsPanel *self)
 {
-  (void) pspec;
-  self->options.orientation = (OxOrientation) gtk_drop_down_get_selected (choice);
-  g_signal_emit (self, signals[CHANGED], 0);
-}
+  OxSheetOptions options = ox_sheets_panel_get_options (self);
+  guint chosen = gtk_drop_down_get_selected (self->sheet_language);
 
-/* The first choice is that of the window, the others stand in their order. */
-static void
-language_cb (GtkDropDown *choice, GParamSpec *pspec, OxSheetsPanel *self)
-{
-  guint chosen = gtk_drop_down_get_selected (choice);
-
+  (void) choice;
   (void) pspec;
-  self->options.language = NULL;
+  options.paper = chosen_paper (self->paper);
+  options.schedule_paper = chosen_paper (self->schedule_paper);
+  options.tiles = chosen_paper (self->tiles);
+  options.orientation = (OxOrientation) gtk_drop_down_get_selected (self->orientation);
+  options.language = NULL;
   if (chosen > 0)
     {
       self->language = ox_language_get (chosen - 1);
-      self->options.language = &self->language;
+      options.language = &self->language;
     }
-  g_signal_emit (self, signals[CHANGED], 0);
+  apply_setup (self, &options);
 }
 
 static void
 scale_cb (OxField *field, OxSheetsPanel *self)
 {
-  OxScale scale;
+  OxSheetOptions options = ox_sheets_panel_get_options (self);
 
-  if (!ox_scale_parse (ox_field_get_text (field), &scale))
+  if (!ox_scale_parse (ox_field_get_text (field), &options.scale))
     {
       ox_field_refuse (field, _ ("This is no scale. Type one like 1:100 or 1/8in, or auto."));
       return;
     }
-  self->options.scale = scale;
-  g_signal_emit (self, signals[CHANGED], 0);
+  apply_setup (self, &options);
 }
 
 static guint
-usual_paper (OxUnits units)
+place_of_paper (const OxPaper *paper)
 {
-  const OxPaper *usual = ox_paper_find (units == OX_UNITS_FEET ? "Tabloid" : "A3");
-
   for (guint i = 0; i < ox_paper_get_count (); i++)
-    if (ox_paper_get (i) == usual)
-      return i;
+    if (ox_paper_get (i) == paper)
+      return i + 1;
   return 0;
 }
 
+static guint
+place_of_language (const OxLanguage *language)
+{
+  for (guint i = 0; language != NULL && i < ox_language_get_count (); i++)
+    if (g_str_equal (ox_language_get (i).tag, language->tag))
+      return i + 1;
+  return 0;
+}
+
+static void
+update_setup (OxSheetsPanel *self)
+{
+  OxSheetOptions options = ox_sheets_panel_get_options (self);
+  g_autofree char *scale = options.scale.denominator > 0 ? ox_scale_text (options.scale) : g_strdup ("auto");
+  g_autofree char *words = ox_sign_off_words (ox_session_get_job (self->session));
+
+  ox_choice_select (self->paper, place_of_paper (options.paper), self);
+  ox_choice_select (self->schedule_paper, place_of_paper (options.schedule_paper), self);
+  ox_choice_select (self->tiles, place_of_paper (options.tiles), self);
+  ox_choice_select (self->orientation, (guint) options.orientation, self);
+  ox_choice_select (self->sheet_language, place_of_language (options.language), self);
+  ox_field_set_text (self->scale, options.scale.name != NULL ? "" : scale);
+  if (options.scale.name != NULL)
+    ox_field_set_text (self->scale, options.scale.name);
+  gtk_label_set_text (self->signed_by, words);
+}
+
 static GtkDropDown *
-add_languages (GtkGrid *rows)
+add_choice (OxSheetsPanel *self, GtkGrid *rows, const char *name, const char *const *choices)
+{
+  GtkDropDown *choice = ox_rows_add_choice (rows, name, choices);
+
+  g_signal_connect (choice, "notify::selected", G_CALLBACK (choice_cb), self);
+  return choice;
+}
+
+static GtkDropDown *
+add_languages (OxSheetsPanel *self, GtkGrid *rows)
 {
   g_autoptr (GPtrArray) names = g_ptr_array_new ();
 
@@ -258,7 +333,7 @@ add_languages (GtkGrid *rows)
   for (guint i = 0; i < ox_language_get_count (); i++)
     g_ptr_array_add (names, (char *) ox_language_get (i).name);
   g_ptr_array_add (names, NULL);
-  return ox_rows_add_choice (rows, _ ("Lan_guage"), (const char *const *) names->pdata);
+  return add_choice (self, rows, _ ("Lan_guage"), (const char *const *) names->pdata);
 }
 
 static GtkWidget *
@@ -273,40 +348,37 @@ make_paper (OxSheetsPanel *self)
 
   choice = ox_rows_add_choice (GTK_GRID (rows), _ ("S_heets"), which);
   g_signal_connect (choice, "notify::selected", G_CALLBACK (which_cb), self);
+  g_ptr_array_add (papers, (char *) _ ("Automatic"));
   for (guint i = 0; i < ox_paper_get_count (); i++)
     g_ptr_array_add (papers, (char *) ox_paper_get (i)->name);
   g_ptr_array_add (papers, NULL);
-  choice = ox_rows_add_choice (GTK_GRID (rows), _ ("_Paper"), (const char *const *) papers->pdata);
-  gtk_drop_down_set_selected (choice, usual_paper (ox_session_get_job (self->session)->units));
-  self->options.paper = ox_paper_get (gtk_drop_down_get_selected (choice));
-  g_signal_connect (choice, "notify::selected", G_CALLBACK (paper_cb), self);
-  choice = ox_rows_add_choice (GTK_GRID (rows), _ ("_Orientation"), orientations);
-  g_signal_connect (choice, "notify::selected", G_CALLBACK (orientation_cb), self);
-  g_ptr_array_insert (papers, 0, (char *) _ ("One page a sheet"));
-  choice = ox_rows_add_choice (GTK_GRID (rows), _ ("In _tiles of"), (const char *const *) papers->pdata);
-  g_signal_connect (choice, "notify::selected", G_CALLBACK (tiles_cb), self);
-  choice = add_languages (GTK_GRID (rows));
-  g_signal_connect (choice, "notify::selected", G_CALLBACK (language_cb), self);
+  self->paper = add_choice (self, GTK_GRID (rows), _ ("_Paper"), (const char *const *) papers->pdata);
+  papers->pdata[0] = (char *) _ ("As the drawings");
+  self->schedule_paper = add_choice (self, GTK_GRID (rows), _ ("Schedules _on"), (const char *const *) papers->pdata);
+  self->orientation = add_choice (self, GTK_GRID (rows), _ ("_Orientation"), orientations);
+  papers->pdata[0] = (char *) _ ("One page a sheet");
+  self->tiles = add_choice (self, GTK_GRID (rows), _ ("In _tiles of"), (const char *const *) papers->pdata);
+  self->sheet_language = add_languages (self, GTK_GRID (rows));
   self->scale = ox_rows_add_field (GTK_GRID (rows), OX_FIELD_TEXT, _ ("Sca_le"));
-  ox_field_set_text (self->scale, "auto");
   g_signal_connect (self->scale, "commit", G_CALLBACK (scale_cb), self);
   return rows;
 }
 
-static GtkWidget *
-make_buttons (void)
+/* --- What client and contractor agree on --- */
+
+typedef struct
 {
-  static const struct
-  {
-    const char *label;
-    const char *action;
-  } buttons[] = { { N_ ("PDF\342\200\246"), "win.export-pdf" },
-                  { N_ ("SVG\342\200\246"), "win.export-svg" },
-                  { N_ ("Print\342\200\246"), "win.print" } };
+  const char *label; /* untranslated */
+  const char *action;
+} Button;
+
+static GtkWidget *
+make_buttons (const Button *buttons, guint n)
+{
   GtkWidget *row = gtk_box_new (GTK_ORIENTATION_HORIZONTAL, 6);
 
   gtk_box_set_homogeneous (GTK_BOX (row), TRUE);
-  for (guint i = 0; i < G_N_ELEMENTS (buttons); i++)
+  for (guint i = 0; i < n; i++)
     {
       GtkWidget *button = gtk_button_new_with_label (_ (buttons[i].label));
 
@@ -316,20 +388,15 @@ make_buttons (void)
   return row;
 }
 
-OxSheetOptions
-ox_sheets_panel_get_options (OxSheetsPanel *self)
-{
-  return self->options;
-}
-
 char *
 ox_sheets_panel_get_summary (OxSheetsPanel *self)
 {
+  OxSheetOptions options = ox_sheets_panel_get_options (self);
   g_autofree char *scale = NULL;
 
-  if (self->options.scale.denominator > 0)
-    scale = ox_scale_text (self->options.scale);
-  return g_strdup_printf (_ ("%s, %s"), self->options.paper->name,
+  if (options.scale.denominator > 0)
+    scale = ox_scale_text (options.scale);
+  return g_strdup_printf (_ ("%s, %s"), options.paper != NULL ? options.paper->name : _ ("Automatic"),
                           scale != NULL ? scale : _ ("largest scale that fits"));
 }
 
@@ -357,19 +424,29 @@ ox_sheets_panel_class_init (OxSheetsPanelClass *klass)
 static void
 ox_sheets_panel_init (OxSheetsPanel *self)
 {
-  self->options = (OxSheetOptions) OX_SHEET_OPTIONS_INIT;
+  self->which = OX_SHEET_ALL;
 }
 
 GtkWidget *
 ox_sheets_panel_new (OxSession *session)
 {
+  static const Button out[] = { { N_ ("PDF\342\200\246"), "win.export-pdf" },
+                                { N_ ("SVG\342\200\246"), "win.export-svg" },
+                                { N_ ("Print\342\200\246"), "win.print" } };
+  static const Button agreed[] = { { N_ ("Scope\342\200\246"), "win.scope-lists" },
+                                   { N_ ("Revisions\342\200\246"), "win.revisions" },
+                                   { N_ ("Sign-Off\342\200\246"), "win.sign-off" } };
   OxSheetsPanel *self = g_object_new (OX_TYPE_SHEETS_PANEL, NULL);
   GtkWidget *box = gtk_box_new (GTK_ORIENTATION_VERTICAL, 8);
 
   self->session = g_object_ref (session);
   gtk_box_append (GTK_BOX (box), ox_heading_new (_ ("Paper")));
   gtk_box_append (GTK_BOX (box), make_paper (self));
-  gtk_box_append (GTK_BOX (box), make_buttons ());
+  gtk_box_append (GTK_BOX (box), make_buttons (out, G_N_ELEMENTS (out)));
+  gtk_box_append (GTK_BOX (box), ox_heading_new (_ ("Agreed with the client")));
+  self->signed_by = GTK_LABEL (ox_note_new (""));
+  gtk_box_append (GTK_BOX (box), GTK_WIDGET (self->signed_by));
+  gtk_box_append (GTK_BOX (box), make_buttons (agreed, G_N_ELEMENTS (agreed)));
   gtk_box_append (GTK_BOX (box), ox_heading_new (_ ("Texts")));
   gtk_box_append (GTK_BOX (box), make_texts (self));
   gtk_widget_set_parent (box, GTK_WIDGET (self));
