@@ -42,4 +42,14 @@ double ox_leg_seconds (const OxMachine *machine, const OxLeg *from, const OxLeg 
  * Returns: seconds of all moves by ox_leg_seconds() */
 double ox_order_legs (GArray *legs, const OxMachine *machine, const OxRun *run);
 
+/* ox_order_fields:
+ * @legs: (element-type OxLeg): in a working order; put into a better one
+ * @before: (nullable): the strip that is worked before them
+ *
+ * Cuts walks by a local search over fields, what is worked without walking: fields are put elsewhere, stretches of them turned about, and each worked
+ * from its other end or with its strips the other way round, as long as that saves time by ox_leg_seconds(). Those of the lane grid stay before the
+ * others, and what lies in a field stays together, lane by lane. Bounded by a number of steps, not by time.
+ * Returns: seconds saved */
+double ox_order_fields (GArray *legs, const OxLeg *before, const OxMachine *machine, const OxRun *run);
+
 G_END_DECLS

@@ -129,9 +129,22 @@ room_end (const Making *making, guint r, gboolean last)
   return NULL;
 }
 
+/* Puts the fields of a room's coats into the best order for a machine that comes from @last. */
+static void
+order_fields (Making *making, guint r, const OxLeg *last, const OxRun *run)
+{
+  for (guint k = 0; k < making->rooms[r]->len; k++)
+    {
+      GArray *legs = ((OxRoomPlan *) g_ptr_array_index (making->rooms[r], k))->legs;
+      making->plan->totals.saved_hours += ox_order_fields (legs, last, making->plan->job->machine, run) / 3600;
+      if (legs->len > 0)
+        last = &g_array_index (legs, OxLeg, legs->len - 1);
+    }
+}
+
 /* Rooms in order of work: each time the one whose first strip is nearest. */
 static guint *
-order_rooms (const Making *making)
+order_rooms (Making *making, const OxRun *run)
 {
   guint n = making->floor->n_rooms;
   guint *order = g_new0 (guint, n + 1);
@@ -154,6 +167,7 @@ order_rooms (const Making *making)
         }
       order[k] = best;
       done[best] = TRUE;
+      order_fields (making, best, last, run);
       if (room_end (making, best, TRUE) != NULL)
         last = room_end (making, best, TRUE);
     }
@@ -268,10 +282,10 @@ append_coat (const Making *making, const OxRoomPlan *coat, GArray *strips, GArra
 
 /* Room by room, coat by coat. */
 static void
-write_strips (Making *making)
+write_strips (Making *making, const OxRun *run)
 {
   OxPlan *plan = making->plan;
-  g_autofree guint *order = order_rooms (making);
+  g_autofree guint *order = order_rooms (making, run);
   g_autoptr (GArray) strips = g_array_new (FALSE, FALSE, sizeof (OxStrip));
   g_autoptr (GArray) paces = g_array_new (FALSE, FALSE, sizeof (OxPace));
   for (guint k = 0; k < making->floor->n_rooms; k++)
@@ -426,7 +440,7 @@ make_plan (Making *making, OxRun *run)
   Finding finding = { .making = making, .run = run, .placed = placed };
   if (!plan_rooms (making, run))
     return FALSE;
-  write_strips (making);
+  write_strips (making, run);
   ox_done_strips (plan);
   reach_stage (making, OX_STAGE_STRIPS);
   ox_run_step (run, N_("finding the ways between strips"), making_steps (making) - 2, making_steps (making));

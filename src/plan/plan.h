@@ -116,6 +116,7 @@ typedef struct
   guint strips;
   double strip_m, move_m;
   double strip_hours, move_hours, edge_hours, labour_hours, ideal_hours;
+  double saved_hours;    /* of moves, at a guess: what the search for a better order of fields saved */
   guint out_of_reach;    /* strips that no station reaches */
 } OxTotals;
 

@@ -9,12 +9,13 @@
 #include "support/floors.h"
 #include <sys/resource.h>
 
+/* The last two columns: hours of moves, and about what they were before the search for an order of fields. */
 static void
 print_head (void)
 {
-  g_print ("%-28s %-8s %9s %6s %8s %5s %5s %5s %8s %8s %6s %8s %8s %6s %7s %6s\n", "floor", "machine", "target m2",
+  g_print ("%-28s %-8s %9s %6s %8s %5s %5s %5s %8s %8s %6s %8s %8s %6s %7s %6s %8s %8s\n", "floor", "machine", "target m2",
            "strips", "strip m", "swing", "pull", "walk", "edge m2", "limit m2", "double", "labour h", "ideal h",
-           "ratio", "ms", "peak MB");
+           "ratio", "ms", "peak MB", "moves h", "before");
 }
 
 /* Peak memory of the process so far: it only grows, so floors stand in order of size within each group. */
@@ -43,11 +44,11 @@ run (const OxJob *job, const char *name)
   for (guint i = 0; i < plan->n_moves; i++)
     kinds[plan->moves[i].kind]++;
   const OxTotals *t = &plan->totals;
-  g_print ("%-28s %-8s %9.1f %6u %8.1f %5u %5u %5u %8.2f %8.2f %5.1f%% %8.3f %8.3f %6.3f %7.0f %6.0f\n", name,
+  g_print ("%-28s %-8s %9.1f %6u %8.1f %5u %5u %5u %8.2f %8.2f %5.1f%% %8.3f %8.3f %6.3f %7.0f %6.0f %8.4f %8.4f\n", name,
            job->machine->class_id, t->target_m2, t->strips, t->strip_m, kinds[OX_MOVE_SWING], kinds[OX_MOVE_PULL_BACK],
            kinds[OX_MOVE_WALK], t->edge_m2, t->edge_limit_m2,
            t->blasted_m2 > 0 ? 100 * t->double_m2 / t->blasted_m2 : 0, t->labour_hours, t->ideal_hours,
-           t->ideal_hours > 0 ? t->labour_hours / t->ideal_hours : 0, ms, peak_mb ());
+           t->ideal_hours > 0 ? t->labour_hours / t->ideal_hours : 0, ms, peak_mb (), t->move_hours, t->move_hours + t->saved_hours);
   return t->strips;
 }
 
