@@ -56,6 +56,8 @@ place (OxWindow *self, OxTracedPlan *draft, double aspect, const OxTracedInfo *i
 
   draft->middle = ox_point_snap (view->centre);
   draft->width = paper > PAPER_LEAST && paper < PAPER_MOST * seen ? paper : 0.8 * seen;
+  if (info->paper_width_mm > 0 && info->paper_depth_mm > 0)
+    aspect = info->paper_width_mm / info->paper_depth_mm;
   draft->depth = draft->width / aspect;
 }
 

@@ -8,6 +8,7 @@
 
 #define PDF_WITHIN 1024       /* bytes before "%PDF-" that readers of PDF put up with (ISO 32000-1, annex H.3.4.1) */
 #define SVG_WITHIN (64 * 1024)
+#define TAIL (64 * 1024)      /* bytes that may stand behind the end of a picture */
 
 typedef struct
 {
@@ -28,6 +29,16 @@ static gboolean
 is_found (Span span, gsize within, const char *word)
 {
   return g_strstr_len ((const char *) span.bytes, (gssize) MIN (span.n, within), word) != NULL;
+}
+
+/* What is cut off in the middle must not pass: decoders leave the dots that are missing as they come from memory. */
+static gboolean
+is_ended (Span span, const char *word, gsize length)
+{
+  for (gsize i = length; i <= span.n && i <= length + TAIL; i++)
+    if (memcmp (span.bytes + span.n - i, word, length) == 0)
+      return TRUE;
+  return FALSE;
 }
 
 /* Signature, then the chunk IHDR with width and height (PNG specification, 5.2 and 11.2.2). */
@@ -122,8 +133,10 @@ sniff_svg (Span span, OxPictureHead *head)
 static gboolean
 sniff (Span span, OxPictureHead *head)
 {
-  if (sniff_png (span, head) || sniff_jpeg (span, head))
-    return head->width_px > 0 && head->height_px > 0;
+  if (sniff_png (span, head))
+    return head->width_px > 0 && head->height_px > 0 && is_ended (span, "IEND", 4);
+  if (sniff_jpeg (span, head))
+    return head->width_px > 0 && head->height_px > 0 && is_ended (span, "\xff\xd9", 2);
   *head = (OxPictureHead){ .kind = OX_TRACED_PDF };
   return is_found (span, PDF_WITHIN, "%PDF-") || sniff_svg (span, head);
 }

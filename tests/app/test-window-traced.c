@@ -168,9 +168,23 @@ type (OxWindow *window, const char *name, const char *text)
 {
   GtkWidget *field = ox_ui_find (GTK_WIDGET (window), OX_TYPE_FIELD, name);
 
-  gtk_widget_grab_focus (field);
   gtk_editable_set_text (GTK_EDITABLE (field), text);
-  gtk_widget_activate (field);
+  g_signal_emit_by_name (field, "activate");
+}
+
+static GtkWidget *
+find_check (GtkWidget *root, const char *label)
+{
+  if (GTK_IS_CHECK_BUTTON (root) && g_strcmp0 (gtk_check_button_get_label (GTK_CHECK_BUTTON (root)), label) == 0)
+    return root;
+  for (GtkWidget *child = gtk_widget_get_first_child (root); child != NULL; child = gtk_widget_get_next_sibling (child))
+    {
+      GtkWidget *found = find_check (child, label);
+
+      if (found != NULL)
+        return found;
+    }
+  return NULL;
 }
 
 static void
@@ -196,7 +210,7 @@ test_figures (void)
   g_assert_cmpuint (job_of (window)->traced[0]->page, ==, 2);
   type (window, "Page", "3");
   g_assert_cmpuint (job_of (window)->traced[0]->page, ==, 2);
-  locked = ox_ui_find (GTK_WIDGET (window), GTK_TYPE_CHECK_BUTTON, "Locked");
+  locked = find_check (GTK_WIDGET (window), "_Locked");
   gtk_check_button_set_active (GTK_CHECK_BUTTON (locked), TRUE);
   g_assert_true (job_of (window)->traced[0]->locked);
   ox_canvas_set_tool (ox_window_get_canvas (window), OX_TOOL_SELECT);

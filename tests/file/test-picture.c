@@ -8,7 +8,7 @@
 
 #define PNG_HEAD(w, h)                                                                                                 \
   "\x89PNG\r\n\x1a\n\0\0\0\rIHDR" w h "\x08\0\0\0\0"                                                                   \
-  "crc!"
+  "crc!....IEND"
 #define BYTES(text) text, sizeof (text) - 1
 
 static const struct
@@ -19,7 +19,7 @@ static const struct
 } known[] = {
   { BYTES (PNG_HEAD ("\0\0\x26\xcd", "\0\0\x36\xdb")), { OX_TRACED_PNG, 9933, 14043, 0, 0 } },
   /* SOI, an APP0 of 4 bytes, a quantisation table, then a progressive frame (SOF2) of 600 x 400 dots. */
-  { BYTES ("\xff\xd8\xff\xe0\0\4ab\xff\xdb\0\3x\xff\xc2\0\x11\x08\x01\x90\x02\x58\1\1\x11\0"), { OX_TRACED_JPEG, 600, 400, 0, 0 } },
+  { BYTES ("\xff\xd8\xff\xe0\0\4ab\xff\xdb\0\3x\xff\xc2\0\x11\x08\x01\x90\x02\x58\1\1\x11\0\xff\xd9"), { OX_TRACED_JPEG, 600, 400, 0, 0 } },
   { BYTES ("%PDF-1.7\n%"), { OX_TRACED_PDF, 0, 0, 0, 0 } },
   { BYTES ("some rubbish before\n%PDF-1.4"), { OX_TRACED_PDF, 0, 0, 0, 0 } },
   { BYTES ("<?xml version='1.0'?><svg width='29.7cm' viewBox='0 0 1 1' height=\"8.5in\">"), { OX_TRACED_SVG, 0, 0, 297, 215.9 } },
@@ -66,7 +66,7 @@ test_refused (void)
   assert_refused (BYTES (PNG_HEAD ("\0\0\0\0", "\0\0\0\1")), OX_FILE_ERROR_INVALID);
   /* A few bytes that call for 18 million million dots. */
   assert_refused (BYTES (PNG_HEAD ("\xff\xff\xff\xff", "\xff\xff\xff\xff")), OX_FILE_ERROR_TOO_LARGE);
-  assert_refused (BYTES ("\xff\xd8\xff\xc0\0\x11\x08\xff\xff\xff\xff\1\1\x11\0"), OX_FILE_ERROR_TOO_LARGE);
+  assert_refused (BYTES ("\xff\xd8\xff\xc0\0\x11\x08\xff\xff\xff\xff\1\1\x11\0\xff\xd9"), OX_FILE_ERROR_TOO_LARGE);
 }
 
 /* Every length that a file can be cut to, and lengths in it that point beyond its end or stand still. */
@@ -74,7 +74,7 @@ static void
 test_cut_off (void)
 {
   for (guint i = 0; i < 2; i++)
-    for (gsize n = 0; n + 8 < known[i].n; n++)
+    for (gsize n = 0; n + 1 < known[i].n; n++)
       assert_refused (known[i].bytes, n, OX_FILE_ERROR_INVALID);
   assert_refused (BYTES ("\xff\xd8\xff\xe0\xff\xff" "abcdefgh"), OX_FILE_ERROR_INVALID);
   assert_refused (BYTES ("\xff\xd8\xff\xe0\0\0\xff\xe0\0\0\xff\xe0\0\0ab"), OX_FILE_ERROR_INVALID);

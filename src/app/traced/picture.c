@@ -135,7 +135,7 @@ decode_pdf (GBytes *data, guint page, OxDots *dots, GCancellable *cancel, GError
       cairo_set_source_rgb (cr, 1, 1, 1);
       cairo_paint (cr);
       cairo_translate (cr, 0, -(double) y);
-      cairo_scale (cr, px_per_mm * POINT_MM, px_per_mm * POINT_MM);
+      cairo_scale (cr, dots->width / info.paper_width_mm * POINT_MM, dots->height / info.paper_depth_mm * POINT_MM);
       poppler_page_render (opened, cr);
       cairo_destroy (cr);
       ox_dots_take_cairo (dots, y, surface);
