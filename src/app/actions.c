@@ -65,7 +65,7 @@ static const OxActionRow rows[] = {
   { "win.tool", "room-rectangle", N_("Rectangular _Room"), N_("Draws a room between two corners."), { "b" }, TRUE, OX_GROUP_TOOLS, 0 },
   { "win.tape-sheet", NULL, N_("Tape S_heet…"), N_("Draws an outline from written lengths and directions, or from a list of corners."), { "<Control>t" }, FALSE, OX_GROUP_TOOLS, 0 },
   { "win.traced-plan", NULL, N_("_Plan to Trace…"), N_("Lays a scan, a picture or a PDF page under the floor to be traced."), { "<Control><Shift>t" }, FALSE, OX_GROUP_TOOLS, 0 },
-  { "win.tool", "scale", N_("Scale of Traced _Plan"), N_("Brings a traced plan to scale by two points and their distance."), { "k" }, TRUE, OX_GROUP_TOOLS, 0 },
+  { "win.tool", "scale", N_("Scale of Traced _Plan"), N_("Brings a traced plan to scale by two points and their distance."), { "l" }, TRUE, OX_GROUP_TOOLS, 0 },
   { "win.tool", "obstacle-rectangle", N_("Rectangular _Obstacle"), N_("Draws an obstacle between two corners."), { "o" }, TRUE, OX_GROUP_TOOLS, 0 },
   { "win.tool", "obstacle-circle", N_("Ro_und Obstacle"), N_("Draws an obstacle around its middle."), { "c" }, TRUE, OX_GROUP_TOOLS, 0 },
   { "win.tool", "obstacle-corners", N_("Obstacle by Cor_ners"), N_("Draws an obstacle corner by corner."), { "p" }, TRUE, OX_GROUP_TOOLS, 0 },
