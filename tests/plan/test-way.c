@@ -163,18 +163,18 @@ turn_outside_alley (void)
   end (&f);
 }
 
-/* Two alleys that meet in a corner, as wide as lets the circle of 0.75 m radius stand in it and nowhere else: 0.75 (1 + 1 / sqrt 2) m, on the next tenth
- * of a millimetre. */
+/* Two alleys that meet in a corner, as wide as lets the circle of 1.1 m radius stand in it and nowhere else: 1.1 (1 + 1 / sqrt 2) m, on the next tenth
+ * of a millimetre. The place is 19.4745 - 1.1, which no double is exactly. */
 static void
 turn_where_it_just_fits (void)
 {
-  const double d = 1.2804;
-  const OxPoint points[6] = { { 0, 0 }, { 10, 0 }, { 10, 10 }, { 10 - d, 10 }, { 10 - d, d }, { 0, d } };
-  Fixture f = start (ox_test_floor_polygon (points, 6, "compact"));
-  OxPoint a = { 9.36, 5 }, b = { 5, 0.64 }, turn = { 0, 0 };
+  const double d = 1.8779, x = 19.4745;
+  const OxPoint points[6] = { { 0, 0 }, { x, 0 }, { x, 4.1323 }, { x - d, 4.1323 }, { x - d, d }, { 0, d } };
+  Fixture f = start (ox_test_floor_polygon (points, 6, "large"));
+  OxPoint a = { 17.9866, 0.618 }, b = { 17.7525, 0.756 }, turn = { 0, 0 };
   double length = ox_ways_turn (f.ways, (OxWayEnds){ a, -G_PI / 2, b }, f.path, &turn);
   expect_path (&f, a, b, length);
-  ox_test_near (ox_point_distance (turn, (OxPoint){ 9.25, 0.75 }), 0, 1e-3);
+  ox_test_near (ox_point_distance (turn, (OxPoint){ x - 1.1, 1.1 }), 0, 1e-3);
   end (&f);
 }
 
