@@ -4,6 +4,7 @@
  * Floors: jobs named on the command line, halls and rooms made here, outlines of the folders that OXTURN_FLOORS and
  * OXTURN_BENCH_FLOORS name; jobs with their own machine, all others with the compact and the medium one.
  */
+#include "bound.h"
 #include "file/job-xml.h"
 #include "plan/plan.h"
 #include "support/floors.h"
@@ -13,9 +14,9 @@
 static void
 print_head (void)
 {
-  g_print ("%-28s %-8s %9s %6s %8s %5s %5s %5s %8s %8s %6s %8s %8s %6s %7s %6s %8s %8s\n", "floor", "machine", "target m2",
-           "strips", "strip m", "swing", "pull", "walk", "edge m2", "limit m2", "double", "labour h", "ideal h",
-           "ratio", "ms", "peak MB", "moves h", "before");
+  g_print ("%-28s %-8s %9s %6s %8s %5s %5s %5s %8s %8s %6s %8s %8s %8s %6s %6s %7s %6s %8s %8s\n", "floor", "machine", "target m2",
+           "strips", "strip m", "swing", "pull", "walk", "edge m2", "limit m2", "double", "labour h", "ideal h", "bound h",
+           "/ideal", "/bound", "ms", "peak MB", "moves h", "before");
 }
 
 /* Peak memory of the process so far: it only grows, so floors stand in order of size within each group. */
@@ -44,11 +45,13 @@ run (const OxJob *job, const char *name)
   for (guint i = 0; i < plan->n_moves; i++)
     kinds[plan->moves[i].kind]++;
   const OxTotals *t = &plan->totals;
-  g_print ("%-28s %-8s %9.1f %6u %8.1f %5u %5u %5u %8.2f %8.2f %5.1f%% %8.3f %8.3f %6.3f %7.0f %6.0f %8.4f %8.4f\n", name,
+  double bound = bound_hours (plan);
+  g_print ("%-28s %-8s %9.1f %6u %8.1f %5u %5u %5u %8.2f %8.2f %5.1f%% %8.3f %8.3f %8.3f %6.3f %6.3f %7.0f %6.0f %8.4f %8.4f\n", name,
            job->machine->class_id, t->target_m2, t->strips, t->strip_m, kinds[OX_MOVE_SWING], kinds[OX_MOVE_PULL_BACK],
            kinds[OX_MOVE_WALK], t->edge_m2, t->edge_limit_m2,
-           t->blasted_m2 > 0 ? 100 * t->double_m2 / t->blasted_m2 : 0, t->labour_hours, t->ideal_hours,
-           t->ideal_hours > 0 ? t->labour_hours / t->ideal_hours : 0, ms, peak_mb (), t->move_hours, t->move_hours + t->saved_hours);
+           t->blasted_m2 > 0 ? 100 * t->double_m2 / t->blasted_m2 : 0, t->labour_hours, t->ideal_hours, bound,
+           t->ideal_hours > 0 ? t->labour_hours / t->ideal_hours : 0, bound > 0 ? t->labour_hours / bound : 0, ms, peak_mb (),
+           t->move_hours, t->move_hours + t->saved_hours);
   return t->strips;
 }
 
