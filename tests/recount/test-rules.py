@@ -97,6 +97,17 @@ def stretched(area):
     area.area = area.shape.area
 
 
+def second_coat(tables):
+    """A long strip said to be of a coat that nothing asks for."""
+    middle_main(tables).coat = 2
+
+
+def slower(tables):
+    """A strip walked at half the speed, with the minutes that make."""
+    strip = middle_main(tables)
+    strip.speed, strip.minutes = strip.speed / 2, strip.minutes * 2
+
+
 SPOILED = [
     ('body', 'a strip 0.1 m on', lambda t: shift(t.strips[0], 0.1, 0)),
     ('moves', 'a swing in a corner', cramped), ('moves', 'a path that does not arrive', astray),
@@ -107,6 +118,7 @@ SPOILED = [
     ('short', 'a strip laid twice', twice), ('order', 'strips in another order', swapped),
     ('order', 'a move left out', lambda t: t.moves.pop()), ('totals', 'wrong labour', total('labour_hours', 0.01)),
     ('totals', 'wrong limit', total('edge_limit_m2', 0.2)), ('totals', 'wrong double dose', total('double_m2', 0.2)),
+    ('account', 'a coat too many', second_coat), ('order', 'a strip too slow', slower),
     ('form', 'a strip drawn elsewhere', lambda t: shift(t.strips[0], 0, 0.05)),
 ]
 
