@@ -93,6 +93,17 @@ ox_region_new_rings (const OxRing *outer, const OxRing *const *holes, guint n_ho
   return ox_region_difference (whole, removed);
 }
 
+/* Parts that touch at a corner or lie a hair apart can be too much for it; on a grid they are one or clear of each other. */
+static GEOSGeometry *
+offset_again (const GEOSGeometry *from, const GEOSBufferParams *params, double distance)
+{
+  GEOSContextHandle_t geos = ox_geos_context ();
+  GEOSGeometry *snapped = GEOSUnaryUnionPrec_r (geos, from, OX_REGION_RETRY_GRID);
+  GEOSGeometry *result = snapped ? GEOSBufferWithParams_r (geos, snapped, params, distance) : NULL;
+  GEOSGeom_destroy_r (geos, snapped);
+  return result;
+}
+
 OxRegion *
 ox_region_offset (const OxRegion *region, double distance, gboolean round)
 {
@@ -107,6 +118,8 @@ ox_region_offset (const OxRegion *region, double distance, gboolean round)
   GEOSBufferParams_setMitreLimit_r (geos, params, MITRE_LIMIT);
   GEOSGeometry *from = to_geos (region);
   GEOSGeometry *result = GEOSBufferWithParams_r (geos, from, params, distance);
+  if (!result)
+    result = offset_again (from, params, distance);
   GEOSGeom_destroy_r (geos, from);
   GEOSBufferParams_destroy_r (geos, params);
   if (!result)
