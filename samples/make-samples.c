@@ -127,6 +127,7 @@ put_terms (OxJobBuilder *builder, const char *first_day)
   g_autoptr (OxCosts) costs = ox_costs_new (&(OxCosts){ .currency = (char *) "EUR",
                                                         .decimals = 2,
                                                         .contingency = 0.1,
+                                                        .validity = (char *) "Valid for 60 days from the date of issue.",
                                                         .n = G_N_ELEMENTS (rates),
                                                         .rates = (OxCostRate *) rates });
   g_autoptr (OxPatches) tried = ox_patches_new (&(OxPatches){ G_N_ELEMENTS (patches), patches });
@@ -134,6 +135,9 @@ put_terms (OxJobBuilder *builder, const char *first_day)
   OxCalendar own = *usual;
   own.first_day = (char *) first_day;
   g_autoptr (OxCalendar) calendar = ox_calendar_new (&own);
+  g_autoptr (OxOutfit) outfit = ox_outfit_new (
+      &(OxOutfit){ .shot = (char *) "S330", .circuit_a = 20, .n_cords = 2, .cords = { { 20, 3.31 }, { 20, 5.26 } } });
+  ox_job_builder_set_outfit (builder, outfit);
   ox_job_builder_set_costs (builder, costs);
   ox_job_builder_set_patches (builder, tried);
   ox_job_builder_set_calendar (builder, calendar);

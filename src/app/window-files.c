@@ -60,16 +60,13 @@ ox_window_drop (OxWindow *self, GSList *files)
     {
       g_autofree char *path = g_file_get_path (l->data);
 
-      if (path != NULL && ox_window_can_trace (path))
-        ox_window_bring_traced (self, path);
-      else if (path != NULL && g_str_has_suffix (path, ".oxturn"))
-        open_chosen_cb (path, self);
-      else
+      if (path == NULL || !g_str_has_suffix (path, ".oxturn"))
         continue;
+      open_chosen_cb (path, self);
       taken = TRUE;
     }
   if (!taken)
-    ox_window_tell (self, _ ("Job files (.oxturn) can be dropped here, and plans to trace: PNG, JPEG, SVG, PDF."));
+    ox_window_tell (self, _ ("Only job files (.oxturn) can be dropped here."));
   return taken;
 }
 

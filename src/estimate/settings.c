@@ -73,8 +73,9 @@ char *
 ox_setting_cord_text (const OxEstimate *estimate)
 {
   OxCordLine line = ox_cord_line_of (estimate->plan->job);
-  return line.n > 0 ? ox_cord_line_text (&line, estimate->plan->job->units)
-                    : ox_units_length_text (estimate->plan->job->units, estimate->plan->job->machine->cord_length, TRUE);
+  return line.n > 0
+             ? ox_cord_line_text (&line, estimate->plan->job->units)
+             : ox_units_length_text (estimate->plan->job->units, estimate->plan->job->machine->cord_length, TRUE);
 }
 
 static char *
@@ -129,7 +130,8 @@ add_machine (GPtrArray *settings, const OxEstimate *estimate)
   add (settings, g_strdup (_ ("Machine")), g_strdup (_ (machine->name)));
   add (settings, g_strdup (_ ("Blast width")), ox_units_length_text (units, machine->blast_width, TRUE));
   add (settings, g_strdup (_ ("Abrasive")), ox_setting_abrasive_text (estimate));
-  add (settings, g_strdup (_ ("Filling")), g_strdup_printf (_ ("%s kg; %.0f bags of %s kg to bring"), hopper, bags->value, bag));
+  add (settings, g_strdup (_ ("Filling")),
+       g_strdup_printf (_ ("%s kg; %.0f bags of %s kg to bring"), hopper, bags->value, bag));
 }
 
 /* One line for all rooms whose chalk lines lie alike, else one for each. */
@@ -162,8 +164,7 @@ static void
 add_speed (GPtrArray *settings, OxUnits units, char *label, double speed)
 {
   g_autofree char *text = ox_setting_speed_text (units, speed), *distance = ox_setting_distance_text (units);
-  add (settings, label,
-       g_strdup_printf (_ ("%s: %s in %.0f s"), text, distance, ox_setting_seconds (units, speed)));
+  add (settings, label, g_strdup_printf (_ ("%s: %s in %.0f s"), text, distance, ox_setting_seconds (units, speed)));
 }
 
 static void

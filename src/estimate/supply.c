@@ -183,10 +183,10 @@ circuit_words (OxCircuitVerdict verdict, double amperes, double circuit)
     case OX_CIRCUIT_OVERLOADED:
       return g_strdup_printf (_ ("%.0f A are more than the circuit of %.0f A carries"), amperes, circuit);
     case OX_CIRCUIT_SHORT:
-      return g_strdup_printf (
-          _ ("%.0f A on %.0f A: over the %.0f A for loads of %.0f h and more; keep below by the ammeter or take a larger "
-             "circuit"),
-          amperes, circuit, limit, hours);
+      return g_strdup_printf (_ ("%.0f A on %.0f A: over the %.0f A for loads of %.0f h and more; keep below by the "
+                                 "ammeter or take a larger "
+                                 "circuit"),
+                              amperes, circuit, limit, hours);
     case OX_CIRCUIT_FINE:
     default:
       return g_strdup_printf (_ ("%.0f A on %.0f A: up to %.0f A may be drawn for %.0f h and more"), amperes, circuit,

@@ -113,8 +113,8 @@ ox_table_shifts (const OxEstimate *estimate)
 static const char *
 driver_word (OxCostDriver driver)
 {
-  static const char *const words[]
-      = { "labour-hour", "edge-hour", "machine-hour", "abrasive-kg", "dust-drum", "wear-hour", "area", "fixed", "edge-m" };
+  static const char *const words[] = { "labour-hour", "edge-hour", "machine-hour", "abrasive-kg", "dust-drum",
+                                       "wear-hour",   "area",      "fixed",        "edge-m" };
   return words[driver];
 }
 
@@ -178,6 +178,76 @@ ox_table_checks (const OxPlan *plan)
       ox_csv_point (&csv, spot->at);
       ox_csv_count (&csv, spot->strip);
       ox_csv_row (&csv);
+    }
+  return ox_csv_end (&csv);
+}
+
+/* What the record has of a strip or an edge area; nothing for what is left to do. */
+static void
+add_done (OxCsv *csv, const char *date, const OxDoneStrip *strip, const char *note)
+{
+  ox_csv_text (csv, date);
+  if (strip != NULL && strip->csp > 0)
+    ox_csv_count (csv, strip->csp);
+  else
+    ox_csv_empty (csv);
+  if (strip != NULL && strip->depth_mm > 0)
+    ox_csv_number (csv, strip->depth_mm, COMPUTED);
+  else
+    ox_csv_empty (csv);
+  ox_csv_text (csv, note);
+}
+
+static void
+add_strip_of_day (OxCsv *csv, const OxPlan *plan, const OxPiece *piece)
+{
+  const OxStrip *strip = &plan->strips[piece->index];
+  const OxDoneStrip *done = strip->done > 0 ? &plan->job->record->strips[strip->done - 1] : NULL;
+  ox_csv_text (csv, "strip");
+  ox_csv_count (csv, strip->order);
+  ox_csv_text (csv, plan->job->rooms[strip->room]->id);
+  ox_csv_number (csv, ox_strip_length (strip), COMPUTED);
+  ox_csv_number (csv, ox_strip_length (strip) * strip->width, COMPUTED);
+  ox_csv_number (csv, piece->minutes, COMPUTED);
+  add_done (csv, done != NULL ? done->date : "", done, done != NULL ? done->note : "");
+}
+
+static void
+add_edge_of_day (OxCsv *csv, const OxPlan *plan, const OxPiece *piece)
+{
+  const OxEdge *edge = &plan->edges[piece->index];
+  const OxDoneEdge *done = edge->done > 0 ? &plan->job->record->edges[edge->done - 1] : NULL;
+  ox_csv_text (csv, "edge");
+  ox_csv_text (csv, edge->id);
+  ox_csv_text (csv, plan->job->rooms[edge->room]->id);
+  ox_csv_number (csv, edge->length * piece->share, COMPUTED);
+  ox_csv_number (csv, edge->area * piece->share, COMPUTED);
+  ox_csv_number (csv, piece->minutes, COMPUTED);
+  add_done (csv, done != NULL ? done->date : "", NULL, done != NULL ? done->note : "");
+}
+
+char *
+ox_table_days (const OxEstimate *estimate)
+{
+  OxCsv csv = ox_csv_start ("shift,date,machine,kind,id,room,length_m,area_m2,minutes,done,csp,depth_mm,note");
+  for (guint s = 0; s < estimate->work->shifts->len; s++)
+    {
+      const OxShift *shift = &g_array_index (estimate->work->shifts, OxShift, s);
+      for (guint i = 0; i < estimate->work->pieces->len; i++)
+        {
+          const OxPiece *piece = &g_array_index (estimate->work->pieces, OxPiece, i);
+          if (piece->shift != shift->shift || piece->machine != shift->machine
+              || (piece->kind != OX_PIECE_STRIP && piece->kind != OX_PIECE_EDGE))
+            continue;
+          ox_csv_count (&csv, shift->shift);
+          ox_csv_text (&csv, shift->day);
+          ox_csv_count (&csv, shift->machine + 1);
+          if (piece->kind == OX_PIECE_STRIP)
+            add_strip_of_day (&csv, estimate->plan, piece);
+          else
+            add_edge_of_day (&csv, estimate->plan, piece);
+          ox_csv_row (&csv);
+        }
     }
   return ox_csv_end (&csv);
 }

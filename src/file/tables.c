@@ -327,5 +327,6 @@ ox_tables_write (const OxPlan *plan, const char *directory, GError **error)
   g_autoptr (OxEstimate) estimate = ox_estimate_new (plan, NULL);
   return write_text (directory, "quantities.csv", ox_table_quantities (estimate), error)
          && write_text (directory, "shifts.csv", ox_table_shifts (estimate), error)
+         && write_text (directory, "days.csv", ox_table_days (estimate), error)
          && write_text (directory, "cost.csv", ox_table_cost (estimate), error);
 }

@@ -16,6 +16,7 @@
  *                    edge_minutes,setup_minutes,cleanup_minutes,break_minutes,total_minutes
  *      cost.csv      what,room,quantity,unit,rate,amount
  *      checks.csv    check,room,x,y,strip
+ *      days.csv      shift,date,machine,kind,id,room,length_m,area_m2,minutes,done,csp,depth_mm,note
  */
 #pragma once
 #include <gio/gio.h>
@@ -33,6 +34,7 @@ char *ox_table_summary (const OxPlan *plan) G_GNUC_WARN_UNUSED_RESULT;
 char *ox_table_quantities (const OxEstimate *estimate) G_GNUC_WARN_UNUSED_RESULT;
 char *ox_table_shifts (const OxEstimate *estimate) G_GNUC_WARN_UNUSED_RESULT;
 char *ox_table_cost (const OxEstimate *estimate) G_GNUC_WARN_UNUSED_RESULT;
+char *ox_table_days (const OxEstimate *estimate) G_GNUC_WARN_UNUSED_RESULT;
 char *ox_table_checks (const OxPlan *plan) G_GNUC_WARN_UNUSED_RESULT;
 
 /* ox_tables_write:

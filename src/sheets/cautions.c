@@ -43,8 +43,8 @@ ox_cautions_add (OxBlock *block, const OxEstimate *estimate, OxCautionsChoice ch
         continue;
       const char *rule = rule_name (&cautions[i]);
       const char *words = choice == OX_CAUTIONS_ALL ? _ (cautions[i].text) : _ (cautions[i].brief);
-      g_autofree char *text = rule != NULL && choice == OX_CAUTIONS_ALL ? g_strdup_printf ("%s (%s)", words, rule)
-                                                                        : g_strdup (words);
+      g_autofree char *text
+          = rule != NULL && choice == OX_CAUTIONS_ALL ? g_strdup_printf ("%s (%s)", words, rule) : g_strdup (words);
       g_autofree char *mark = g_strdup_printf ("%u", number);
       ox_block_add_text (block, mark, text);
     }

@@ -3,6 +3,7 @@
  */
 #include "base/words.h"
 #include "sheets/draft.h"
+#include "sheets/measure.h"
 
 char *
 ox_check_name (guint i)
@@ -23,9 +24,12 @@ from_start (const OxSheetRun *run, const OxSpot *spot)
 OxBlock *
 ox_checks_block_new (const OxSheetRun *run, const GArray *spots, const guint *which, guint n)
 {
-  const OxColumn columns[]
-      = { { _ ("Check"), 0.15, OX_ALIGN_START }, { "x", 0.19, OX_ALIGN_END },           { "y", 0.19, OX_ALIGN_END },
-          { _ ("Strip"), 0.12, OX_ALIGN_END },   { _ ("Along it"), 0.19, OX_ALIGN_END }, { _ ("Read"), 0.16, OX_ALIGN_START } };
+  const OxColumn columns[] = { { _ ("Check"), 0.15, OX_ALIGN_START },
+                               { "x", 0.19, OX_ALIGN_END },
+                               { "y", 0.19, OX_ALIGN_END },
+                               { _ ("Strip"), 0.12, OX_ALIGN_END },
+                               { _ ("Along it"), 0.19, OX_ALIGN_END },
+                               { _ ("Read"), 0.16, OX_ALIGN_START } };
   OxBlock *block = ox_block_new (_ ("Profile checks"), run->form.block_mm, run->form.body_mm);
   OxUnits units = run->job->units;
   guint room = G_MAXUINT;
@@ -37,9 +41,9 @@ ox_checks_block_new (const OxSheetRun *run, const GArray *spots, const guint *wh
       const OxRoom *at = run->job->rooms[spot->room];
       g_autofree char *name = ox_check_name (which != NULL ? which[i] : i);
       g_autofree char *strip = g_strdup_printf ("%u", spot->strip);
-      g_autofree char *x = ox_units_length_text (units, spot->at.x, FALSE);
-      g_autofree char *y = ox_units_length_text (units, spot->at.y, FALSE);
-      g_autofree char *along = ox_units_length_text (units, from_start (run, spot), FALSE);
+      g_autofree char *x = ox_measure_length (units, spot->at.x);
+      g_autofree char *y = ox_measure_length (units, spot->at.y);
+      g_autofree char *along = ox_measure_length (units, from_start (run, spot));
       if (run->job->n_rooms > 1 && room != spot->room)
         ox_block_add_cells (block, TRUE, "", *at->name != '\0' ? at->name : at->id, "", "", "", "", NULL);
       room = spot->room;

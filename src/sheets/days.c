@@ -3,11 +3,15 @@
  */
 #include "base/words.h"
 #include "estimate/spots.h"
+#include "record/progress.h"
 #include "sheets/draft.h"
 #include "sheets/measure.h"
+#include <string.h>
 
 #define FREE_LINES 4 /* for notes */
-#define HAND_MM 2.5  /* height of capitals in rows that are filled in by hand: rows of 5.5 mm */
+#define YEAR 5       /* bytes of "2026-" */
+#define YEAR_TO_DAY 10
+#define HAND_MM 2.5 /* height of capitals in rows that are filled in by hand: rows of 5.5 mm */
 
 typedef struct
 {
@@ -15,6 +19,30 @@ typedef struct
   const OxShift *shift;
   GArray *spots; /* of OxSpot: of the whole plan */
 } Day;
+
+/* month_and_day: month and day of YYYY-MM-DD, as far as that is what @date is */
+static const char *
+month_and_day (const char *date)
+{
+  return strlen (date) == YEAR_TO_DAY ? date + YEAR : date;
+}
+
+/* strip_notes: "CSP 3, 0.35 mm, by the gate": what the record has of a strip; (transfer full) */
+static char *
+strip_notes (const OxDoneStrip *done)
+{
+  g_autoptr (GString) text = g_string_new (NULL);
+  if (done->csp > 0)
+    g_string_append_printf (text, "CSP %u", done->csp);
+  if (done->depth_mm > 0)
+    {
+      g_autofree char *depth = ox_words_number (done->depth_mm, 2);
+      g_string_append_printf (text, "%s%s mm", text->len > 0 ? ", " : "", depth);
+    }
+  if (*done->note != '\0')
+    g_string_append_printf (text, "%s%s", text->len > 0 ? ", " : "", done->note);
+  return g_string_free (g_steal_pointer (&text), FALSE);
+}
 
 /* The next piece of the shift from @i on; the number of pieces when there is none. */
 static guint
@@ -78,9 +106,12 @@ done_block (const Day *day)
 static OxBlock *
 strips_block (const Day *day)
 {
-  const OxColumn columns[] = { { _ ("Strip"), 0.2, OX_ALIGN_END },    { _ ("Length"), 0.23, OX_ALIGN_END },
-                               { _ ("Done"), 0.12, OX_ALIGN_START },  { _ ("Meter"), 0.14, OX_ALIGN_START },
-                               { _ ("Init."), 0.12, OX_ALIGN_START }, { _ ("Notes"), 0.19, OX_ALIGN_START } };
+  const OxColumn columns[] = { { _ ("Strip"), 0.17, OX_ALIGN_END },
+                               { _ ("Length"), 0.21, OX_ALIGN_END },
+                               { _ ("Done"), 0.16, OX_ALIGN_START },
+                               { C_ ("day sheet", "Meter"), 0.13, OX_ALIGN_START },
+                               { C_ ("day sheet", "Init."), 0.11, OX_ALIGN_START },
+                               { C_ ("day sheet", "Notes"), 0.22, OX_ALIGN_START } };
   const OxSheetRun *run = day->run;
   const GArray *pieces = run->estimate->work->pieces;
   OxBlock *block = ox_block_new (_ ("Strips"), run->form.block_mm, HAND_MM);
@@ -98,7 +129,10 @@ strips_block (const Day *day)
       if (run->job->n_rooms > 1 && room != strip->room)
         ox_block_add_cells (block, TRUE, "", room_name (run->job, strip->room), "", "", "", "", NULL);
       room = strip->room;
-      ox_block_add_cells (block, FALSE, order, length, "", "", "", "", NULL);
+      const OxDoneStrip *done = strip->done > 0 ? &run->job->record->strips[strip->done - 1] : NULL;
+      g_autofree char *notes = done != NULL ? strip_notes (done) : g_strdup ("");
+      ox_block_add_cells (block, FALSE, order, length, done != NULL ? month_and_day (done->date) : "", "", "", notes,
+                          NULL);
     }
   return block;
 }
@@ -106,9 +140,12 @@ strips_block (const Day *day)
 static OxBlock *
 edges_block (const Day *day)
 {
-  const OxColumn columns[] = { { _ ("Id"), 0.13, OX_ALIGN_START },    { _ ("Area"), 0.22, OX_ALIGN_END },
-                               { _ ("Length"), 0.22, OX_ALIGN_END },  { _ ("Done"), 0.12, OX_ALIGN_START },
-                               { _ ("Init."), 0.12, OX_ALIGN_START }, { _ ("Notes"), 0.19, OX_ALIGN_START } };
+  const OxColumn columns[] = { { _ ("Id"), 0.12, OX_ALIGN_START },
+                               { _ ("Area"), 0.2, OX_ALIGN_END },
+                               { _ ("Length"), 0.21, OX_ALIGN_END },
+                               { _ ("Done"), 0.16, OX_ALIGN_START },
+                               { C_ ("day sheet", "Init."), 0.11, OX_ALIGN_START },
+                               { C_ ("day sheet", "Notes"), 0.2, OX_ALIGN_START } };
   const OxSheetRun *run = day->run;
   const GArray *pieces = run->estimate->work->pieces;
   OxBlock *block = ox_block_new (_ ("Edge work"), run->form.block_mm, HAND_MM);
@@ -122,7 +159,9 @@ edges_block (const Day *day)
       const OxEdge *edge = &run->plan->edges[piece->index];
       g_autofree char *area = ox_measure_area (run->job->units, edge->area * piece->share);
       g_autofree char *length = ox_measure_length (run->job->units, edge->length * piece->share);
-      ox_block_add_cells (block, FALSE, edge->id, area, length, "", "", "", NULL);
+      const OxDoneEdge *done = edge->done > 0 ? &run->job->record->edges[edge->done - 1] : NULL;
+      ox_block_add_cells (block, FALSE, edge->id, area, length, done != NULL ? month_and_day (done->date) : "", "",
+                          done != NULL ? done->note : "", NULL);
     }
   return block;
 }
@@ -162,9 +201,77 @@ notes_block (const Day *day)
   return block;
 }
 
+/* --- From the record --- */
+
+static void
+add_pair (OxBlock *block, const char *label, const char *value)
+{
+  if (*value != '\0')
+    ox_block_add_cells (block, FALSE, label, value, NULL);
+}
+
+static char *
+profile_text (const OxProgressDay *day)
+{
+  g_autoptr (GString) text = g_string_new (NULL);
+  if (day->least_csp > 0)
+    g_string_append_printf (text, day->least_csp < day->most_csp ? "CSP %u \xe2\x80\x93 %u" : "CSP %u", day->least_csp,
+                            day->most_csp);
+  if (day->depths > 0)
+    {
+      g_autofree char *depth = ox_words_number (day->depth_mm, 2);
+      g_string_append_printf (text, "%s%s mm", text->len > 0 ? ", " : "", depth);
+    }
+  return g_string_free (g_steal_pointer (&text), FALSE);
+}
+
+/* what was done on a day, and what it was planned to take; the sum of all days, and what is left, look alike */
+static OxBlock *
+recorded_block (const OxSheetRun *run, const OxProgressDay *day, const char *title)
+{
+  const OxColumn columns[] = { { NULL, 0.45, OX_ALIGN_START }, { NULL, 0.55, OX_ALIGN_START } };
+  OxBlock *block = ox_block_new (title, run->form.block_mm, run->form.body_mm);
+  g_autofree char *blasted = ox_measure_area (run->job->units, day->blasted_m2);
+  g_autofree char *edge = ox_measure_area (run->job->units, day->edge_m2);
+  g_autofree char *count = g_strdup_printf ("%u", day->strips);
+  g_autofree char *planned = ox_measure_number (ox_progress_hours (day), 2);
+  g_autofree char *meter = day->metered ? ox_measure_number (day->meter_hours, 2) : g_strdup ("");
+  g_autofree char *profile = profile_text (day);
+  ox_block_set_columns (block, columns, G_N_ELEMENTS (columns));
+  add_pair (block, _ ("Strips"), *day->strip_numbers != '\0' ? day->strip_numbers : count);
+  add_pair (block, _ ("Edge work"), day->edge_numbers);
+  add_pair (block, _ ("Blasted"), blasted);
+  add_pair (block, _ ("Edge work, area"), edge);
+  add_pair (block, _ ("Planned for it, h"), planned);
+  add_pair (block, _ ("On the meter, h"), meter);
+  add_pair (block, _ ("Profile read"), profile);
+  add_pair (block, _ ("Notes"), day->notes != NULL ? day->notes : "");
+  return block;
+}
+
+/* one sheet for all days of the record, and what is left */
+static void
+append_record (OxSheetRun *run)
+{
+  if (ox_record_is_empty (run->job->record))
+    return;
+  g_autoptr (OxProgress) progress = ox_progress_new (run->plan);
+  g_autoptr (GPtrArray) blocks = g_ptr_array_new_with_free_func ((GDestroyNotify) ox_block_free);
+  for (guint i = 0; i < progress->n_days; i++)
+    {
+      g_autofree char *title = g_strdup_printf (_ ("Done on %s"), progress->days[i].date);
+      g_ptr_array_add (blocks, recorded_block (run, &progress->days[i], title));
+    }
+  g_ptr_array_add (blocks, recorded_block (run, &progress->done, _ ("Done so far")));
+  g_ptr_array_add (blocks, recorded_block (run, &progress->left, _ ("Left to do")));
+  OxFlow flow = { blocks, 0, 0, FALSE };
+  ox_flow_finish (&flow, run, _ ("Day sheet"), _ ("What the record says was done, day by day, and what is left."));
+}
+
 void
 ox_day_sheets_append (OxSheetRun *run)
 {
+  append_record (run);
   g_autoptr (GArray) spots = ox_spots_of (run->plan);
   for (guint i = 0; i < run->estimate->work->shifts->len; i++)
     {

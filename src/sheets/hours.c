@@ -2,6 +2,7 @@
  * SPDX-License-Identifier: GPL-3.0-or-later
  */
 #include "base/words.h"
+#include "sheets/cautions.h"
 #include "sheets/draft.h"
 #include "sheets/measure.h"
 
@@ -54,12 +55,29 @@ ox_shift_table_new (const OxSheetRun *run, const OxEstimate *estimate)
   return block;
 }
 
+/* group_title: the group's name and the numbers of the cautions that bite there; (transfer full) */
+static char *
+group_title (const OxEstimate *estimate, OxFigureGroup group)
+{
+  static const char *const ids[OX_N_FIGURE_GROUPS][2] = { [OX_FIGURE_DUST] = { "silica", "drum" },
+                                                          [OX_FIGURE_SUPPLY] = { "residual", "load" },
+                                                          [OX_FIGURE_WEAR] = { "isolation" } };
+  g_autoptr (GString) title = g_string_new (ox_estimate_group_name (group));
+  for (guint i = 0; i < 2; i++)
+    {
+      g_autofree char *tag = ids[group][i] != NULL ? ox_cautions_tag (ids[group][i], estimate) : g_strdup ("");
+      g_string_append (title, tag);
+    }
+  return g_string_free (g_steal_pointer (&title), FALSE);
+}
+
 OxBlock *
 ox_figure_table_new (const OxSheetRun *run, const OxEstimate *estimate, OxFigureGroup group)
 {
   const OxColumn columns[]
       = { { NULL, 0.34, OX_ALIGN_START }, { NULL, 0.2, OX_ALIGN_END }, { NULL, 0.46, OX_ALIGN_START } };
-  OxBlock *block = ox_block_new (ox_estimate_group_name (group), run->form.block_mm, run->form.body_mm);
+  g_autofree char *title = group_title (estimate, group);
+  OxBlock *block = ox_block_new (title, run->form.block_mm, run->form.body_mm);
   ox_block_set_columns (block, columns, G_N_ELEMENTS (columns));
   for (guint i = 0; i < estimate->figures->len; i++)
     {

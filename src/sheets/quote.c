@@ -28,28 +28,25 @@ money_text (OxMoney amount)
   return text;
 }
 
-static void
-add_pair (OxBlock *block, const char *label, const char *value)
-{
-  if (*value != '\0')
-    ox_block_add_cells (block, FALSE, label, value, NULL);
-}
-
+/* two pairs of label and value a row; rows without any value are left out */
 static OxBlock *
 parties_block (const Page *page)
 {
-  const OxColumn columns[] = { { NULL, 0.3, OX_ALIGN_START }, { NULL, 0.7, OX_ALIGN_START } };
+  const OxColumn columns[] = { { NULL, 0.14, OX_ALIGN_START },
+                               { NULL, 0.36, OX_ALIGN_START },
+                               { NULL, 0.16, OX_ALIGN_START },
+                               { NULL, 0.34, OX_ALIGN_START } };
   const OxTexts *texts = page->run->job->texts;
+  const char *const pairs[][2] = {
+    { _ ("Client"), texts->client },      { _ ("From"), texts->company },      { _ ("Site"), texts->site },
+    { _ ("Prepared by"), texts->author }, { _ ("Work"), texts->title },        { _ ("Date of issue"), texts->date },
+    { _ ("Number"), texts->number },      { _ ("Revision"), texts->revision },
+  };
   OxBlock *block = ox_block_new (_ ("Quote"), page->form->block_mm, page->form->body_mm);
   ox_block_set_columns (block, columns, G_N_ELEMENTS (columns));
-  add_pair (block, _ ("Client"), texts->client);
-  add_pair (block, _ ("Site"), texts->site);
-  add_pair (block, _ ("Work"), texts->title);
-  add_pair (block, _ ("Number"), texts->number);
-  add_pair (block, _ ("Revision"), texts->revision);
-  add_pair (block, _ ("Date of issue"), texts->date);
-  add_pair (block, _ ("From"), texts->company);
-  add_pair (block, _ ("Prepared by"), texts->author);
+  for (guint i = 0; i < G_N_ELEMENTS (pairs); i += 2)
+    if (*pairs[i][1] != '\0' || *pairs[i + 1][1] != '\0')
+      ox_block_add_cells (block, FALSE, pairs[i][0], pairs[i][1], pairs[i + 1][0], pairs[i + 1][1], NULL);
   return block;
 }
 
@@ -71,7 +68,8 @@ add_sum (OxBlock *block, const char *what, OxMoney sum)
   ox_block_add_cells (block, TRUE, what, "", "", "", amount, NULL);
 }
 
-/* add_room: lines of the room @id, "" for the whole job, under its @name, with their sum where there is more than one */
+/* add_room: lines of the room @id, "" for the whole job, under its @name, with their sum where there is more than one
+ */
 static void
 add_room (OxBlock *block, const Page *page, const char *id, const char *name)
 {
@@ -93,8 +91,8 @@ add_room (OxBlock *block, const Page *page, const char *id, const char *name)
 static OxBlock *
 lines_block (const Page *page)
 {
-  g_autofree char *amount = *page->currency != '\0' ? g_strdup_printf (_ ("Amount, %s"), page->currency)
-                                                    : g_strdup (_ ("Amount"));
+  g_autofree char *amount
+      = *page->currency != '\0' ? g_strdup_printf (_ ("Amount, %s"), page->currency) : g_strdup (_ ("Amount"));
   const OxColumn columns[] = { { _ ("Item"), 0.42, OX_ALIGN_START },
                                { _ ("Quantity"), 0.15, OX_ALIGN_END },
                                { _ ("Unit"), 0.09, OX_ALIGN_START },
@@ -135,8 +133,8 @@ add_figure (OxBlock *block, const Page *page, const char *id)
 static OxBlock *
 basis_block (const Page *page)
 {
-  static const char *const ids[] = { "target",       "blasted",       "edge",  "edge-length", "crew-hours", "shifts",
-                                     "blast-hours",  "edge-hours",    "depth", "abrasive-used", "dust",      "drums" };
+  static const char *const ids[] = { "target",      "blasted",    "edge",  "edge-length",   "crew-hours", "shifts",
+                                     "blast-hours", "edge-hours", "depth", "abrasive-used", "dust",       "drums" };
   const OxColumn columns[]
       = { { NULL, 0.32, OX_ALIGN_START }, { NULL, 0.13, OX_ALIGN_END }, { NULL, 0.55, OX_ALIGN_START } };
   OxBlock *block = ox_block_new (_ ("What it rests on"), page->form->block_mm, page->form->body_mm);

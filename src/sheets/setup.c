@@ -24,7 +24,8 @@ static const struct
 {
   double body_mm; /* height of capitals */
   OxCautionsChoice cautions;
-} sizes[] = { { 2.5, OX_CAUTIONS_ALL }, { 2.5, OX_CAUTIONS_BRIEF }, { 1.8, OX_CAUTIONS_ALL }, { 1.8, OX_CAUTIONS_BRIEF } };
+} sizes[]
+    = { { 2.5, OX_CAUTIONS_ALL }, { 2.5, OX_CAUTIONS_BRIEF }, { 1.8, OX_CAUTIONS_ALL }, { 1.8, OX_CAUTIONS_BRIEF } };
 
 static void
 add_lines (OxBlock *block, GPtrArray *lines, const char *section)

@@ -318,9 +318,12 @@ append_check (const Tagger *tagger, OxPoint metres, const char *name)
   OxPoint at = ox_plot_to_page (tagger->plot, metres);
   double body = tagger->run->form.body_mm, w = ox_text_width (name, body, FALSE), h = body / 2 + 0.4;
   OxLabelBox box = { metres, 0, { CROSS_MM + 0.3, -h, CROSS_MM + 1.2 + w, h } };
+  const OxLabelBox cross = { metres, 0, { -CROSS_MM, -CROSS_MM, CROSS_MM, CROSS_MM } };
   for (guint i = 0; i < G_N_ELEMENTS (arms); i++)
     ox_drawing_builder_line (tagger->builder, OX_STYLE_LEADER, ox_point_sub (at, arms[i]), ox_point_add (at, arms[i]));
-  if (!ox_labels_is_free (tagger->labels, &box))
+  gboolean is_free = ox_labels_is_free (tagger->labels, &box);
+  ox_labels_take (tagger->labels, &cross);
+  if (!is_free)
     return;
   ox_labels_take (tagger->labels, &box);
   OxTextLook look = { OX_STYLE_TAG, body, 0, OX_ALIGN_START, TRUE, FALSE, 0.3, FALSE };

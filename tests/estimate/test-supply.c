@@ -55,8 +55,7 @@ static void
 test_cords_in_series (void)
 {
   g_autoptr (OxPlan) plan = made_plan (3, 1, "");
-  g_autoptr (OxOutfit) outfit
-      = ox_outfit_new (&(OxOutfit){ NULL, 0, 2, { { 15.24, 3.31 }, { 15.24, 5.26 } } });
+  g_autoptr (OxOutfit) outfit = ox_outfit_new (&(OxOutfit){ NULL, 0, 2, { { 15.24, 3.31 }, { 15.24, 5.26 } } });
   plan_set_outfit (plan, outfit);
   plan->job->machine->amperes = 16;
   plan->job->machine->cord_length = 30.48;
@@ -84,9 +83,12 @@ test_circuit (void)
     OxVerdict verdict;
     const char *part;
   } rows[] = {
-    { 15, 20, OX_VERDICT_FINE, "up to 16 A" }, { 16, 20, OX_VERDICT_FINE, "up to 16 A" },
-    { 18, 20, OX_VERDICT_WARN, "over the 16 A" }, { 20, 20, OX_VERDICT_WARN, "over the 16 A" },
-    { 21, 20, OX_VERDICT_STOP, "more than the circuit" }, { 20, 25, OX_VERDICT_FINE, "up to 20 A" },
+    { 15, 20, OX_VERDICT_FINE, "up to 16 A" },
+    { 16, 20, OX_VERDICT_FINE, "up to 16 A" },
+    { 18, 20, OX_VERDICT_WARN, "over the 16 A" },
+    { 20, 20, OX_VERDICT_WARN, "over the 16 A" },
+    { 21, 20, OX_VERDICT_STOP, "more than the circuit" },
+    { 20, 25, OX_VERDICT_FINE, "up to 20 A" },
   };
   for (guint i = 0; i < G_N_ELEMENTS (rows); i++)
     {

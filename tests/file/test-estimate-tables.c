@@ -38,6 +38,27 @@ test_checks (void)
   g_assert_cmpstr (text, ==, "check,room,x,y,strip\r\n1,R1,5,0.325,2\r\n");
 }
 
+/* A row for each strip and edge area of the shift: 9.9 m of 0.25 m with its start in 1.75 min, then with the move before it in 2.25;
+ * what the record has of the second stands behind it. */
+static void
+test_days (void)
+{
+  g_autoptr (OxPlan) plan = made_plan (3, 1, "");
+  OxDoneStrip done = { .room = (char *) "R1", .a = { 0, 0 }, .b = { 1, 0 }, .width = 0.25, .date = (char *) "2026-10-05",
+                       .csp = 3, .depth_mm = 0.35, .note = (char *) "damp" };
+  OxJob *job = (OxJob *) plan->job;
+  ox_record_unref (job->record);
+  job->record = ox_record_new (&(OxRecord){ .n_strips = 1, .strips = &done });
+  plan->strips[1].done = 1;
+  g_autoptr (OxEstimate) estimate = ox_estimate_new (plan, NULL);
+  g_autofree char *text = ox_table_days (estimate);
+  g_auto (GStrv) lines = g_strsplit (text, "\r\n", 0);
+  g_assert_cmpuint (g_strv_length (lines), ==, 6);
+  g_assert_cmpstr (lines[1], ==, "1,,1,strip,1,R1,9.9,2.475,1.75,,,,");
+  g_assert_cmpstr (lines[2], ==, "1,,1,strip,2,R1,9.9,2.475,2.25,2026-10-05,3,0.35,damp");
+  g_assert_cmpstr (lines[4], ==, "1,,1,edge,E1,R1,10,3.5,52.5,,,,");
+}
+
 int
 main (int argc, char **argv)
 {
@@ -45,5 +66,6 @@ main (int argc, char **argv)
   g_test_add_func ("/file/estimate-tables/quantities/rows", test_quantities);
   g_test_add_func ("/file/estimate-tables/shifts/add-up", test_shifts);
   g_test_add_func ("/file/estimate-tables/checks/middle", test_checks);
+  g_test_add_func ("/file/estimate-tables/days/planned-and-done", test_days);
   return g_test_run ();
 }

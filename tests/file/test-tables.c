@@ -169,7 +169,7 @@ static void
 test_write (void)
 {
   static const char *const names[] = { "floor.csv",    "strips.csv",   "moves.csv",      "zones.csv", "edge.csv",
-                                       "stations.csv", "summary.json", "quantities.csv", "shifts.csv", "cost.csv", "checks.csv" };
+                                       "stations.csv", "summary.json", "quantities.csv", "shifts.csv", "cost.csv", "checks.csv", "days.csv" };
   g_auto (HandPlan) hand;
   g_autoptr (GError) error = NULL;
   char *folder = ox_test_folder_new ();

@@ -124,6 +124,25 @@ test_unknown (void)
   g_assert_null (ox_classes_find (""));
 }
 
+/* Common practice, no source: the wheel is looked at about every 50 h, the liners at every second of these checks. A
+ * compact machine of single phase lays a pattern of about 8 in and draws 15 to 20 A. */
+static void
+test_practice (void)
+{
+  for (guint i = 0; i < ox_classes_get_count (); i++)
+    {
+      const OxMachine *machine = ox_classes_get (i);
+      g_assert_cmpstr (machine->wear[0].name, ==, "Blast wheel blades");
+      g_assert_cmpstr (machine->wear[2].name, ==, "Liners");
+      g_assert_cmpfloat (fabs (machine->wear[0].interval_h - 50), <=, 10);
+      g_assert_cmpfloat (machine->wear[2].interval_h, ==, 2 * machine->wear[0].interval_h);
+    }
+  const OxMachine *compact = ox_classes_find ("compact");
+  ox_test_near (compact->blast_width, 8 * 0.0254, 0.01);
+  g_assert_cmpint (compact->phases, ==, 1);
+  g_assert_true (compact->amperes >= 15 && compact->amperes <= 20);
+}
+
 int
 main (int argc, char **argv)
 {
@@ -132,5 +151,6 @@ main (int argc, char **argv)
   g_test_add_func ("/job/classes/all-sound", test_all_sound);
   g_test_add_func ("/job/classes/compact-runs-from-a-socket", test_compact_runs_from_a_socket);
   g_test_add_func ("/job/classes/unknown", test_unknown);
+  g_test_add_func ("/job/classes/usual-practice", test_practice);
   return g_test_run ();
 }

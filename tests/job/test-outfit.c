@@ -9,8 +9,7 @@ static void
 test_copies_deeply (void)
 {
   char shot[] = "S330";
-  g_autoptr (OxOutfit) outfit
-      = ox_outfit_new (&(OxOutfit){ shot, 20.00000049, 2, { { 15, 3.31 }, { 15.24, 5.26 } } });
+  g_autoptr (OxOutfit) outfit = ox_outfit_new (&(OxOutfit){ shot, 20.00000049, 2, { { 15, 3.31 }, { 15.24, 5.26 } } });
   shot[0] = 'X';
   g_assert_cmpstr (outfit->shot, ==, "S330");
   g_assert_cmpfloat (outfit->circuit_a, ==, 20);
@@ -23,11 +22,8 @@ test_equal (void)
 {
   g_autoptr (OxOutfit) none = ox_outfit_default ();
   const OxOutfit drafts[] = {
-    { (char *) "S330", 0, 0, { { 0, 0 } } },
-    { NULL, 16, 0, { { 0, 0 } } },
-    { NULL, 0, 1, { { 10, 2.5 } } },
-    { NULL, 0, 1, { { 10, 4 } } },
-    { NULL, 0, 1, { { 20, 4 } } },
+    { (char *) "S330", 0, 0, { { 0, 0 } } }, { NULL, 16, 0, { { 0, 0 } } }, { NULL, 0, 1, { { 10, 2.5 } } },
+    { NULL, 0, 1, { { 10, 4 } } },           { NULL, 0, 1, { { 20, 4 } } },
   };
   for (guint i = 0; i < G_N_ELEMENTS (drafts); i++)
     for (guint k = 0; k < G_N_ELEMENTS (drafts); k++)

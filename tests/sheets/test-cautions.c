@@ -60,6 +60,26 @@ test_on_every_sheet (void)
     g_assert_nonnull (ox_test_find_text (set->pages[i].drawing, "Plan, not a certificate."));
 }
 
+/* The tables of dust and supply name the cautions that bite there. */
+static void
+test_in_schedules (void)
+{
+  g_autoptr (OxJob) job = ox_test_hall (OX_UNITS_METRES);
+  g_autoptr (OxPlan) plan = ox_test_plan (job);
+  g_autoptr (OxEstimate) estimate = ox_estimate_new (plan, NULL);
+  OxSheetOptions options = OX_SHEET_OPTIONS_INIT;
+  options.which = OX_SHEET_SCHEDULE;
+  options.paper = ox_paper_find ("A1");
+  g_autoptr (GError) error = NULL;
+  g_autoptr (OxPageSet) set = ox_sheets_new (job, plan, &options, &error);
+  g_assert_no_error (error);
+  g_autofree char *residual = ox_cautions_tag ("residual", estimate), *load = ox_cautions_tag ("load", estimate);
+  g_autofree char *silica = ox_cautions_tag ("silica", estimate);
+  g_autofree char *supply = g_strconcat ("Supply", residual, load, NULL), *dust = g_strconcat ("Dust", silica, NULL);
+  g_assert_nonnull (ox_test_find_text (set->pages[0].drawing, supply));
+  g_assert_nonnull (ox_test_find_text (set->pages[0].drawing, dust));
+}
+
 int
 main (int argc, char **argv)
 {
@@ -67,5 +87,6 @@ main (int argc, char **argv)
   g_test_add_func ("/sheets/cautions/numbers-meet", test_numbers_meet);
   g_test_add_func ("/sheets/cautions/numbers", test_numbers);
   g_test_add_func ("/sheets/cautions/on-every-sheet", test_on_every_sheet);
+  g_test_add_func ("/sheets/cautions/in-schedules", test_in_schedules);
   return g_test_run ();
 }

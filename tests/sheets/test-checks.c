@@ -3,6 +3,7 @@
  */
 #include "sheets/draft.h"
 #include "sheets/hall.h"
+#include "sheets/measure.h"
 #include "support/ox-test.h"
 
 /* One row and one cross on the crew drawing for each planned check; the distance is that from the strip's start. */
@@ -24,7 +25,7 @@ test_found_on_table_and_drawing (void)
       const OxSpot *spot = &g_array_index (spots, OxSpot, i);
       const OxStrip *strip = &plan->strips[spot->strip - 1];
       g_autofree char *name = ox_check_name (i), *id = g_strdup_printf ("check-%u", i + 1);
-      g_autofree char *along = ox_units_length_text (OX_UNITS_METRES, ox_point_distance (strip->a, spot->at), FALSE);
+      g_autofree char *along = ox_measure_length (OX_UNITS_METRES, ox_point_distance (strip->a, spot->at));
       guint crosses = 0, rows = 0;
       for (guint p = 0; p < set->n_pages; p++)
         {

@@ -2,6 +2,7 @@
  * SPDX-License-Identifier: GPL-3.0-or-later
  */
 #include "estimate/estimate.h"
+#include "record/mark.h"
 #include "sheets/hall.h"
 #include "sheets/sheets.h"
 #include "support/ox-test.h"
@@ -46,7 +47,8 @@ test_each_shift (void)
     g_assert_cmpstr (set->pages[i].title, ==, "Day sheet");
 }
 
-/* Every strip has a row in the shift in which it is laid, every check one with its name, every edge area one at least. */
+/* Every strip has a row in the shift in which it is laid, every check one with its name, every edge area one at least.
+ */
 static void
 test_all_work (void)
 {
@@ -56,12 +58,35 @@ test_all_work (void)
   for (guint i = 0; i < plan->n_strips; i++)
     {
       const OxStrip *strip = &plan->strips[i];
-      g_autofree char *number = g_strdup_printf (strip->kind == OX_STRIP_CROSSWISE ? "%u \xc3\x97" : "%u", strip->order);
+      g_autofree char *number
+          = g_strdup_printf (strip->kind == OX_STRIP_CROSSWISE ? "%u \xc3\x97" : "%u", strip->order);
       g_assert_cmpuint (count_texts (set, number), >=, 1);
     }
   for (guint i = 0; i < plan->n_edges; i++)
     g_assert_cmpuint (count_texts (set, plan->edges[i].id), >=, 1);
   g_assert_cmpuint (count_texts (set, "PC1"), ==, 1);
+}
+
+/* What the record has of a strip stands on its sheet: the day and the profile; and a sheet says what is left. */
+static void
+test_filled (void)
+{
+  g_autoptr (OxJob) job = ox_test_hall (OX_UNITS_METRES);
+  g_autoptr (OxPlan) plan = ox_test_plan (job);
+  guint number = 1;
+  g_autoptr (GArray) numbers = g_array_new (FALSE, FALSE, sizeof (guint));
+  g_array_append_val (numbers, number);
+  g_autoptr (GError) error = NULL;
+  const OxMark mark = { .date = "2026-10-05", .csp = 4 };
+  g_autoptr (OxJob) marked = ox_mark_strips (job, plan, numbers, &mark, &error);
+  g_assert_no_error (error);
+  g_autoptr (OxPlan) again = ox_test_plan (marked);
+  g_autoptr (OxPageSet) set = make (marked, again), blank = make (job, plan);
+  g_assert_cmpuint (count_texts (set, "10-05"), ==, 1);
+  g_assert_nonnull (ox_test_find_text (set->pages[0].drawing, "Done on 2026-10-05"));
+  g_assert_nonnull (ox_test_find_text (set->pages[0].drawing, "CSP 4"));
+  g_assert_nonnull (ox_test_find_text (set->pages[0].drawing, "Left to do"));
+  g_assert_null (ox_test_find_text (blank->pages[0].drawing, "Left to do"));
 }
 
 int
@@ -70,5 +95,6 @@ main (int argc, char **argv)
   g_test_init (&argc, &argv, NULL);
   g_test_add_func ("/sheets/days/each-shift", test_each_shift);
   g_test_add_func ("/sheets/days/all-work", test_all_work);
+  g_test_add_func ("/sheets/days/filled-from-the-record", test_filled);
   return g_test_run ();
 }

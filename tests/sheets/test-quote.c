@@ -26,8 +26,12 @@ priced_hall (const char *validity)
   OxCostRate rates[] = { { OX_COST_AREA, (char *) "Blasting", (char *) "6.50" },
                          { OX_COST_FIXED, (char *) "Travel", (char *) "120" } };
   g_autoptr (OxJob) hall = ox_test_hall (OX_UNITS_METRES);
-  g_autoptr (OxCosts) costs = ox_costs_new (&(OxCosts){
-      .currency = (char *) "EUR", .decimals = 2, .contingency = 0.1, .n = 2, .rates = rates, .validity = (char *) validity });
+  g_autoptr (OxCosts) costs = ox_costs_new (&(OxCosts){ .currency = (char *) "EUR",
+                                                        .decimals = 2,
+                                                        .contingency = 0.1,
+                                                        .n = 2,
+                                                        .rates = rates,
+                                                        .validity = (char *) validity });
   g_autoptr (GError) error = NULL;
   OxJob *job = ox_job_with_costs (hall, costs, &error);
   g_assert_no_error (error);
@@ -66,7 +70,7 @@ static void
 test_what_else_stands_there (void)
 {
   static const char *const parts[] = { "Ellorin & Daughters", "Quay Road 14", "BFP-0412", "Holds for 30 days.",
-                                       "What it rests on", "certificate", "Silica", "Signature" };
+                                       "What it rests on",    "certificate",  "Silica",   "Signature" };
   g_autoptr (OxJob) job = priced_hall ("Holds for 30 days."), open = priced_hall (NULL);
   g_autoptr (GError) error = NULL;
   g_autoptr (OxPageSet) set = make (job, OX_SHEET_QUOTE, "en", &error);

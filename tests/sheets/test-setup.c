@@ -41,10 +41,23 @@ test_one_page (void)
 static void
 test_contents (void)
 {
-  static const char *const parts[]
-      = { "10 m in 100 s",     "magnet seal",      "Hopper screen",     "1.",        "8.",          "Ammeter",
-          "Chalk lines",       "Feed cage",        "10:30",             "Left, mm",  "Balance, %",  "Blast wheel blades",
-          "maker's manual",    "80 %",             "120 V, 16 A",       "S330",      "Plan, not a certificate." };
+  static const char *const parts[] = { "10 m in 100 s",
+                                       "magnet seal",
+                                       "Hopper screen",
+                                       "1.",
+                                       "8.",
+                                       "Ammeter",
+                                       "Chalk lines",
+                                       "Feed cage",
+                                       "10:30",
+                                       "Left, mm",
+                                       "Balance, %",
+                                       "Blast wheel blades",
+                                       "maker's manual",
+                                       "80 %",
+                                       "120 V, 16 A",
+                                       "S330",
+                                       "Plan, not a certificate." };
   g_autoptr (OxPageSet) set = make (OX_UNITS_METRES, "A4", "en"), feet = make (OX_UNITS_FEET, "Letter", "en");
   for (guint i = 0; i < G_N_ELEMENTS (parts); i++)
     {
