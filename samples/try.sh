@@ -8,7 +8,7 @@ root=$(CDPATH='' cd -- "$(dirname -- "$0")/.." && pwd)
 # To build, and to show text and icons in the window.
 sh "$root/.ci/need-packages" \
   gcc libc6-dev meson pkgconf gettext python3 \
-  libglib2.0-dev libxml2-dev libgeos-dev libcairo2-dev libpango1.0-dev libgtk-4-dev \
+  libglib2.0-dev libxml2-dev libgeos-dev libcairo2-dev libpango1.0-dev libgtk-4-dev libpoppler-glib-dev \
   libxml2-utils librsvg2-common fonts-dejavu-core
 
 build=$root/build

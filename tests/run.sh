@@ -12,7 +12,7 @@ root=$(CDPATH='' cd -- "$(dirname -- "$0")/.." && pwd)
 # To build, to draw text and icons, to run the window without a screen, and to judge what was made by other means.
 sh "$root/.ci/need-packages" \
   gcc libc6-dev locales meson pkgconf gettext python3 \
-  libglib2.0-dev libxml2-dev libgeos-dev libcairo2-dev libpango1.0-dev libgtk-4-dev libxtst-dev \
+  libglib2.0-dev libxml2-dev libgeos-dev libcairo2-dev libpango1.0-dev libgtk-4-dev libpoppler-glib-dev libxtst-dev \
   librsvg2-common fonts-dejavu-core xvfb xauth \
   librsvg2-bin poppler-utils qpdf libxml2-utils mallard-rng desktop-file-utils appstream python3-pyclipper python3-shapely \
   || exit 1

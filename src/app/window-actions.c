@@ -394,7 +394,8 @@ ox_window_update_actions (OxWindow *self)
     there |= OX_NEEDS_REDO;
   if (ox_session_get_selection (self->session)[0] != NULL)
     there |= OX_NEEDS_SELECTION;
-  if (job->n_rooms + job->n_obstacles + job->n_excluded + job->n_doorways + job->n_joints + job->n_stations > 0)
+  if (job->n_rooms + job->n_obstacles + job->n_excluded + job->n_doorways + job->n_joints + job->n_stations
+          + job->n_conditions + job->n_traced > 0)
     there |= OX_NEEDS_ITEMS;
   if (job->n_rooms > 0 && ox_session_is_plan_current (self->session))
     there |= OX_NEEDS_PLAN;

@@ -60,13 +60,16 @@ ox_window_drop (OxWindow *self, GSList *files)
     {
       g_autofree char *path = g_file_get_path (l->data);
 
-      if (path == NULL || !g_str_has_suffix (path, ".oxturn"))
+      if (path != NULL && ox_window_can_trace (path))
+        ox_window_bring_traced (self, path);
+      else if (path != NULL && g_str_has_suffix (path, ".oxturn"))
+        open_chosen_cb (path, self);
+      else
         continue;
-      open_chosen_cb (path, self);
       taken = TRUE;
     }
   if (!taken)
-    ox_window_tell (self, _ ("Only job files (.oxturn) can be dropped here."));
+    ox_window_tell (self, _ ("Job files (.oxturn) can be dropped here, and plans to trace: PNG, JPEG, SVG, PDF."));
   return taken;
 }
 

@@ -101,6 +101,14 @@ tape_sheet_cb (GSimpleAction *action, GVariant *value, gpointer data)
   ox_tape_sheet_open (GTK_WINDOW (self), self->session, self->choose_file);
 }
 
+static void
+traced_plan_cb (GSimpleAction *action, GVariant *value, gpointer data)
+{
+  (void) action;
+  (void) value;
+  ox_window_ask_traced (data);
+}
+
 void
 ox_window_add_place_actions (OxWindow *self)
 {
@@ -110,6 +118,7 @@ ox_window_add_place_actions (OxWindow *self)
     { .name = "turn", .activate = turn_cb, .parameter_type = "s" },
     { .name = "repeat", .activate = repeat_cb },
     { .name = "tape-sheet", .activate = tape_sheet_cb },
+    { .name = "traced-plan", .activate = traced_plan_cb },
   };
 
   g_action_map_add_action_entries (G_ACTION_MAP (self), entries, G_N_ELEMENTS (entries), self);

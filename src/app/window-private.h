@@ -57,12 +57,17 @@ void ox_window_add_form_actions (OxWindow *self);
 
 /* window-files.c */
 void ox_window_ask_open (OxWindow *self);
-gboolean ox_window_drop (OxWindow *self, GSList *files); /* opens the job files of @files (GFile); FALSE, and told so, without one */
+gboolean ox_window_drop (OxWindow *self, GSList *files); /* opens the job files among @files (GFile), brings in plans to trace; FALSE, and told so, without any */
 void ox_window_save (OxWindow *self);
 void ox_window_save_as (OxWindow *self);
 void ox_window_export (OxWindow *self, OxFilePurpose purpose);
 void ox_window_print (OxWindow *self);
 gboolean ox_window_close_request (OxWindow *self); /* TRUE: stays open for now */
+
+/* window-traced.c */
+void ox_window_ask_traced (OxWindow *self);
+gboolean ox_window_can_trace (const char *path); /* by the ending of its name */
+void ox_window_bring_traced (OxWindow *self, const char *path);
 
 /* window-clipboard.c */
 #define OX_CLIP_TYPE "application/x-oxturn+xml" /* a job file with the copied items and no others */

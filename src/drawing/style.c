@@ -27,6 +27,7 @@ static const OxStyleSpec styles[OX_N_STYLES] = {
   = { "masked", { 0xeeebf4, 0x322c40 }, { 0x564873, 0xbdaee0 }, 0.25, SOLID_LINE, 0.13, { 0, 1.8, TRUE } },
   [OX_STYLE_EXCLUDED]
   = { "excluded", { 0xffffff, 0x1a1f22 }, { 0x5c6670, 0x9aa7b0 }, 0.25, SHORT_DASHED, 0.13, { 135, 4, FALSE } },
+  [OX_STYLE_CONDITION] = { "condition", { NONE, NONE }, { 0x3d5a1e, 0xb7d48a }, 0.35, { 10, 2.5, 2, 2.5 }, NO_HATCH },
   [OX_STYLE_DOORWAY] = { "doorway", { 0xf6f4ee, 0x262d31 }, { 0x22303a, 0xd7dee3 }, 0.25, SOLID_LINE, NO_HATCH },
   [OX_STYLE_JOINT] = { "joint", { NONE, NONE }, { 0x5c6670, 0x9aa7b0 }, 0.25, DASH_DOTTED, NO_HATCH },
   [OX_STYLE_STRIP_OUT] = { "strip-out", { 0xc6d9d1, 0x35504b }, { NONE, NONE }, 0, SOLID_LINE, NO_HATCH },

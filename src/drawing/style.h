@@ -22,6 +22,7 @@ typedef enum
   OX_STYLE_PIT,
   OX_STYLE_MASKED,
   OX_STYLE_EXCLUDED,
+  OX_STYLE_CONDITION, /* outline of a condition area, over the strips */
   OX_STYLE_DOORWAY,
   OX_STYLE_JOINT,
   /* plan */

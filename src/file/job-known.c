@@ -13,7 +13,7 @@
 static const OxKnown table[] = {
   { NULL, "job", "version units north",
     "texts machine rates calendar costs outfit patch scope sheets room solid pit masked excluded doorway joint station "
-    "condition record",
+    "condition traced-plan record",
     0 },
   { "job", "texts", "", "title client site author company number revision date status notes", 0 },
   { "texts", NULL, "", "", OX_KNOWN_TEXT },
@@ -58,6 +58,9 @@ static const OxKnown table[] = {
   { "record", "day", "date meter-start meter-end notes", "", OX_KNOWN_MANY },
   { "record", "strip", "date room kind coat x1 y1 x2 y2 width csp depth-mm note", "", OX_KNOWN_MANY },
   { "record", "edge", "date room wkt note", "", OX_KNOWN_MANY },
+  { "job", "traced-plan", "id name kind page x y width depth angle strength locked hidden", "part",
+    OX_KNOWN_MANY | OX_KNOWN_ITEM },
+  { "traced-plan", "part", "", "", OX_KNOWN_MANY | OX_KNOWN_TEXT },
 };
 
 gboolean

@@ -17,6 +17,7 @@ const char *const ox_words_cost[]
 const char *const ox_words_day[] = { "mon", "tue", "wed", "thu", "fri", "sat", "sun", NULL };
 const char *const ox_words_scope_list[] = { "inclusion", "exclusion", "assumption", NULL };
 const char *const ox_words_orientation[] = { "auto", "portrait", "landscape", NULL };
+const char *const ox_words_traced[] = { "png", "jpeg", "svg", "pdf", NULL };
 const char *const ox_words_station[] = { "collector", "supply", NULL };
 const char *const ox_words_done[] = { "main", "crosswise", NULL };
 

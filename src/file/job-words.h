@@ -15,6 +15,7 @@ extern const char *const ox_words_cost[];     /* OxCostDriver */
 extern const char *const ox_words_day[];      /* bits of OxCalendar.days */
 extern const char *const ox_words_scope_list[];  /* OxScopeList: names of elements */
 extern const char *const ox_words_orientation[]; /* OxOrientation */
+extern const char *const ox_words_traced[];   /* OxTracedKind */
 extern const char *const ox_words_station[];  /* OxStationKind */
 extern const char *const ox_words_done[];     /* OxDoneStrip.crosswise */
 

@@ -6,6 +6,7 @@
 #include "file/job-known.h"
 #include "file/job-words.h"
 #include "geometry/wkt.h"
+#include "file/read-traced.h"
 #include "job/machine-fields.h"
 
 #define LENGTH_DECIMALS 4
@@ -219,6 +220,27 @@ add_condition (xmlNode *root, const OxCondition *condition)
   set_text_if_any (node, "profile", condition->profile);
   add_corners (node, condition->ring, NULL);
   merge_rest (node, condition->extra);
+}
+
+static void
+add_traced (xmlNode *root, const OxTracedPlan *traced)
+{
+  xmlNode *node = add_item (root, "traced-plan", traced->id, traced->name);
+  set_text (node, "kind", ox_words_traced[traced->kind]);
+  if (traced->page != 1)
+    set_number (node, "page", traced->page, 0);
+  set_place (node, traced->middle);
+  set_length (node, "width", traced->width);
+  set_length (node, "depth", traced->depth);
+  set_figure_if_any (node, "angle", traced->angle_deg);
+  if (traced->strength != 1)
+    set_number (node, "strength", traced->strength, FIGURE_DECIMALS);
+  if (traced->locked)
+    set_text (node, "locked", "yes");
+  if (traced->hidden)
+    set_text (node, "hidden", "yes");
+  ox_write_traced_parts (node, traced->data);
+  merge_rest (node, traced->extra);
 }
 
 static void
@@ -444,6 +466,8 @@ add_items (xmlNode *root, const OxJob *job)
     add_station (root, job->stations[i]);
   for (guint i = 0; i < job->n_conditions; i++)
     add_condition (root, job->conditions[i]);
+  for (guint i = 0; i < job->n_traced; i++)
+    add_traced (root, job->traced[i]);
 }
 
 xmlDoc *

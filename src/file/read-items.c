@@ -5,6 +5,7 @@
 #include <glib/gi18n-lib.h>
 #include "file/job-known.h"
 #include "file/job-words.h"
+#include "file/read-traced.h"
 #include "job/text.h"
 
 #define COORDINATE(key)                                                                                                \
@@ -323,7 +324,7 @@ ox_read_item (const OxReader *reader, const xmlNode *node, OxJobBuilder *builder
     gboolean (*read) (const OxReader *reader, const xmlNode *node, OxJobBuilder *builder);
   } rows[] = {
     { "room", read_room },   { "excluded", read_excluded }, { "doorway", read_doorway },
-    { "joint", read_joint }, { "station", read_station },   { "condition", read_condition },
+    { "joint", read_joint }, { "station", read_station },   { "condition", read_condition }, { "traced-plan", ox_read_traced },
   };
   for (guint i = 0; i < G_N_ELEMENTS (rows); i++)
     if (xmlStrEqual (node->name, BAD_CAST rows[i].element))

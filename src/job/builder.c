@@ -284,6 +284,12 @@ ox_job_builder_put_condition (OxJobBuilder *builder, const OxCondition *conditio
   put (builder, OX_ITEM_CONDITION, condition);
 }
 
+void
+ox_job_builder_put_traced (OxJobBuilder *builder, const OxTracedPlan *traced)
+{
+  put (builder, OX_ITEM_TRACED, traced);
+}
+
 gboolean
 ox_job_builder_remove (OxJobBuilder *builder, const char *id)
 {

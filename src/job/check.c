@@ -220,6 +220,45 @@ check_condition (const OxCondition *condition, GPtrArray *findings)
 }
 
 static void
+check_traced (const OxTracedPlan *traced, GPtrArray *findings)
+{
+  const char *id = traced->id;
+  if (!check_points (id, &traced->middle, 1, findings))
+    return;
+  check_size (id, _ ("width"), traced->width, traced->middle, findings);
+  check_size (id, _ ("depth"), traced->depth, traced->middle, findings);
+  if (!is_within (traced->angle_deg, -360, 360))
+    error_at (findings, id, &traced->middle,
+              g_strdup_printf (_ ("The angle of %s is %g degrees; -360 to 360 is allowed"), id, traced->angle_deg));
+  if (!is_within (traced->strength, OX_TRACED_MIN_STRENGTH, 1))
+    error_at (findings, id, &traced->middle,
+              g_strdup_printf (_ ("The strength of %s is %g %%; 5 to 100 %% is allowed"), id, traced->strength * 100));
+  if (!is_within (traced->page, 1, OX_TRACED_MAX_PAGE))
+    error_at (findings, id, &traced->middle,
+              g_strdup_printf (_ ("%s shows page %u; 1 to %d is allowed"), id, traced->page, OX_TRACED_MAX_PAGE));
+}
+
+/* What a job file can hold. */
+static void
+check_traced_bytes (const OxJob *job, GPtrArray *findings)
+{
+  gsize bytes = 0;
+  for (guint i = 0; i < job->n_traced; i++)
+    {
+      check_traced (job->traced[i], findings);
+      bytes += g_bytes_get_size (job->traced[i]->data);
+      if (g_bytes_get_size (job->traced[i]->data) == 0)
+        error_at (findings, job->traced[i]->id, NULL,
+                  g_strdup_printf (_ ("The traced plan %s is an empty file"), job->traced[i]->id));
+    }
+  if (bytes > OX_TRACED_MAX_BYTES)
+    error_at (findings, job->traced[job->n_traced - 1]->id, NULL,
+              g_strdup_printf (_ ("The traced plans of this job take %.1f MB; %d MB are allowed. Scan in grey or at "
+                                  "fewer dots, or leave another traced plan out"),
+                               (double) bytes / (1024 * 1024), OX_TRACED_MAX_BYTES / (1024 * 1024)));
+}
+
+static void
 check_ids (const OxJob *job, GPtrArray *findings)
 {
   g_autoptr (GHashTable) seen = g_hash_table_new (g_str_hash, g_str_equal);
@@ -281,6 +320,7 @@ check_items (const OxJob *job, gboolean *sound, GPtrArray *findings)
     check_station (job->stations[i], findings);
   for (guint i = 0; i < job->n_conditions; i++)
     check_condition (job->conditions[i], findings);
+  check_traced_bytes (job, findings);
 }
 
 GPtrArray *

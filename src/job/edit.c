@@ -111,6 +111,14 @@ ox_job_with_condition (const OxJob *job, const OxCondition *condition, GError **
 }
 
 OxJob *
+ox_job_with_traced (const OxJob *job, const OxTracedPlan *traced, GError **error)
+{
+  OxJobBuilder *builder = ox_job_builder_new (job);
+  ox_job_builder_put_traced (builder, traced);
+  return ox_edit_finish (job, builder, error);
+}
+
+OxJob *
 ox_job_with_patches (const OxJob *job, const OxPatches *patches, GError **error)
 {
   OxJobBuilder *builder = ox_job_builder_new (job);

@@ -23,6 +23,7 @@ OxJob *ox_job_with_doorway (const OxJob *job, const OxDoorway *doorway, GError *
 OxJob *ox_job_with_joint (const OxJob *job, const OxJoint *joint, GError **error) G_GNUC_WARN_UNUSED_RESULT;
 OxJob *ox_job_with_station (const OxJob *job, const OxStation *station, GError **error) G_GNUC_WARN_UNUSED_RESULT;
 OxJob *ox_job_with_condition (const OxJob *job, const OxCondition *condition, GError **error) G_GNUC_WARN_UNUSED_RESULT;
+OxJob *ox_job_with_traced (const OxJob *job, const OxTracedPlan *traced, GError **error) G_GNUC_WARN_UNUSED_RESULT;
 OxJob *ox_job_with_patches (const OxJob *job, const OxPatches *patches, GError **error) G_GNUC_WARN_UNUSED_RESULT;
 OxJob *ox_job_with_calendar (const OxJob *job, const OxCalendar *calendar, GError **error) G_GNUC_WARN_UNUSED_RESULT;
 OxJob *ox_job_with_outfit (const OxJob *job, const OxOutfit *outfit, GError **error) G_GNUC_WARN_UNUSED_RESULT;

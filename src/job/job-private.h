@@ -1,4 +1,4 @@
-/* Oxturn: job/job-private - the seven kinds of items seen as one, for the files of this module.
+/* Oxturn: job/job-private - the eight kinds of items seen as one, for the files of this module.
  * SPDX-License-Identifier: GPL-3.0-or-later
  */
 #pragma once
@@ -6,7 +6,7 @@
 #include "job/job.h"
 G_BEGIN_DECLS
 
-#define OX_ITEM_FAMILIES 7
+#define OX_ITEM_FAMILIES 8
 
 typedef struct
 {

@@ -16,6 +16,7 @@ G_STATIC_ASSERT (G_STRUCT_OFFSET (OxRoom, id) == 0 && G_STRUCT_OFFSET (OxObstacl
 G_STATIC_ASSERT (G_STRUCT_OFFSET (OxExcluded, id) == 0 && G_STRUCT_OFFSET (OxDoorway, id) == 0);
 G_STATIC_ASSERT (G_STRUCT_OFFSET (OxJoint, id) == 0 && G_STRUCT_OFFSET (OxStation, id) == 0);
 G_STATIC_ASSERT (G_STRUCT_OFFSET (OxCondition, id) == 0);
+G_STATIC_ASSERT (G_STRUCT_OFFSET (OxTracedPlan, id) == 0);
 
 const OxItemFamily ox_item_families[OX_ITEM_FAMILIES] = {
   FAMILY (OX_ITEM_ROOM, OxRoom, room, rooms),
@@ -25,6 +26,7 @@ const OxItemFamily ox_item_families[OX_ITEM_FAMILIES] = {
   FAMILY (OX_ITEM_JOINT, OxJoint, joint, joints),
   FAMILY (OX_ITEM_STATION, OxStation, station, stations),
   FAMILY (OX_ITEM_CONDITION, OxCondition, condition, conditions),
+  FAMILY (OX_ITEM_TRACED, OxTracedPlan, traced_plan, traced),
 };
 
 OxTexts *

@@ -13,6 +13,7 @@
 #include "job/scope.h"
 #include "job/setup.h"
 #include "job/terms.h"
+#include "job/traced-plan.h"
 G_BEGIN_DECLS
 
 #define OX_JOB_VERSION_MAJOR 1
@@ -47,7 +48,7 @@ typedef struct
   OxRates rates;
   OxUnits units;     /* display only */
   double north_deg;  /* direction of north, counter-clockwise from +x; 90: up */
-  guint n_rooms, n_obstacles, n_excluded, n_doorways, n_joints, n_stations, n_conditions;
+  guint n_rooms, n_obstacles, n_excluded, n_doorways, n_joints, n_stations, n_conditions, n_traced;
   OxRoom **rooms;
   OxObstacle **obstacles;
   OxExcluded **excluded;
@@ -55,6 +56,7 @@ typedef struct
   OxJoint **joints;
   OxStation **stations;
   OxCondition **conditions;
+  OxTracedPlan **traced; /* the first lies lowest */
   OxPatches *patches;
   OxCalendar *calendar;
   OxCosts *costs;
@@ -97,13 +99,14 @@ void ox_job_builder_put_doorway (OxJobBuilder *builder, const OxDoorway *doorway
 void ox_job_builder_put_joint (OxJobBuilder *builder, const OxJoint *joint);
 void ox_job_builder_put_station (OxJobBuilder *builder, const OxStation *station);
 void ox_job_builder_put_condition (OxJobBuilder *builder, const OxCondition *condition);
+void ox_job_builder_put_traced (OxJobBuilder *builder, const OxTracedPlan *traced);
 gboolean ox_job_builder_remove (OxJobBuilder *builder, const char *id); /* any kind; FALSE when there is none */
 OxJob *ox_job_builder_end (OxJobBuilder *builder) G_GNUC_WARN_UNUSED_RESULT;
 
 typedef enum
 {
   OX_ITEM_NONE, OX_ITEM_ROOM, OX_ITEM_OBSTACLE, OX_ITEM_EXCLUDED, OX_ITEM_DOORWAY, OX_ITEM_JOINT, OX_ITEM_STATION,
-  OX_ITEM_CONDITION
+  OX_ITEM_CONDITION, OX_ITEM_TRACED
 } OxItemKind;
 
 /* ox_job_find: kind and place of the item with this id; @index: (out) (optional) in the array of that kind */

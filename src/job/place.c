@@ -2,6 +2,7 @@
  * SPDX-License-Identifier: GPL-3.0-or-later
  */
 #include "job/place.h"
+#include "base/words.h"
 #include "job/edit-private.h"
 #include "job/job-private.h"
 
@@ -149,6 +150,18 @@ put_condition (OxJobBuilder *builder, const OxCondition *condition, const OxPlac
   ox_job_builder_put_condition (builder, placed);
 }
 
+static void
+put_traced (OxJobBuilder *builder, const OxTracedPlan *traced, const OxPlacement *placement, const char *id)
+{
+  OxTracedPlan draft = *traced;
+  draft.id = (char *) id;
+  draft.middle = ox_placement_point (placement, traced->middle);
+  draft.angle_deg = traced->angle_deg + placement->turn_deg;
+  draft.angle_deg -= 360 * floor (draft.angle_deg / 360);
+  g_autoptr (OxTracedPlan) placed = ox_traced_plan_new (&draft);
+  ox_job_builder_put_traced (builder, placed);
+}
+
 /* Puts the item @id of @from into @builder as @new_id; FALSE when there is none. */
 static gboolean
 put_placed (OxJobBuilder *builder, const OxJob *from, const char *id, const OxPlacement *placement, const char *new_id)
@@ -177,10 +190,29 @@ put_placed (OxJobBuilder *builder, const OxJob *from, const char *id, const OxPl
     case OX_ITEM_CONDITION:
       put_condition (builder, from->conditions[i], placement, new_id);
       return TRUE;
+    case OX_ITEM_TRACED:
+      put_traced (builder, from->traced[i], placement, new_id);
+      return TRUE;
     case OX_ITEM_NONE:
       break;
     }
   return FALSE;
+}
+
+/* Somebody's plan has writing on it: it can be turned, not mirrored. */
+static gboolean
+can_place (const OxJob *job, const char *id, const OxPlacement *placement, GError **error)
+{
+  guint i = 0;
+  if (ox_job_find (job, id, &i) != OX_ITEM_TRACED)
+    return TRUE;
+  if (placement->mirrored)
+    g_set_error (error, OX_JOB_ERROR, OX_JOB_ERROR_REFUSED,
+                 _ ("%s is a traced plan, which can be turned but not mirrored"), id);
+  else if (job->traced[i]->locked)
+    g_set_error (error, OX_JOB_ERROR, OX_JOB_ERROR_REFUSED,
+                 _ ("The traced plan %s is locked; unlock it to move or turn it"), id);
+  return !placement->mirrored && !job->traced[i]->locked;
 }
 
 static OxJob *
@@ -193,6 +225,9 @@ no_item (OxJobBuilder *builder, const char *id, GError **error)
 OxJob *
 ox_edit_placed (const OxJob *job, const char *const *ids, const OxPlacement *placement, GError **error)
 {
+  for (guint i = 0; ids[i]; i++)
+    if (!can_place (job, ids[i], placement, error))
+      return NULL;
   OxJobBuilder *builder = ox_job_builder_new (job);
   for (guint i = 0; ids[i]; i++)
     if (!put_placed (builder, job, ids[i], placement, ids[i]))
@@ -219,6 +254,8 @@ id_prefix (OxItemKind kind)
       return "J";
     case OX_ITEM_CONDITION:
       return "C";
+    case OX_ITEM_TRACED:
+      return "T";
     case OX_ITEM_STATION:
     case OX_ITEM_NONE:
       break;
@@ -330,6 +367,11 @@ ox_edit_box (const OxJob *job, const char *const *ids)
     add_points (&box, only->excluded[i]->ring->points, only->excluded[i]->ring->n);
   for (guint i = 0; i < only->n_conditions; i++)
     add_points (&box, only->conditions[i]->ring->points, only->conditions[i]->ring->n);
+  for (guint i = 0; i < only->n_traced; i++)
+    {
+      g_autoptr (OxRing) ring = ox_traced_plan_ring (only->traced[i]);
+      add_points (&box, ring->points, ring->n);
+    }
   for (guint i = 0; i < only->n_doorways; i++)
     {
       ox_box_add (&box, only->doorways[i]->a);

@@ -100,6 +100,7 @@ same_item (OxItemKind kind, gconstpointer a, gconstpointer b)
     case OX_ITEM_CONDITION:
       return same_condition (a, b);
     case OX_ITEM_STATION:
+    case OX_ITEM_TRACED:
     case OX_ITEM_NONE:
       break;
     }
@@ -110,7 +111,7 @@ static gboolean
 same_items (const OxJob *a, const OxJob *b, guint family)
 {
   OxItemKind kind = ox_item_families[family].kind;
-  if (kind == OX_ITEM_STATION)
+  if (kind == OX_ITEM_STATION || kind == OX_ITEM_TRACED)
     return TRUE;
   if (ox_job_count (a, family) != ox_job_count (b, family))
     return FALSE;

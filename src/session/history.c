@@ -57,6 +57,9 @@ new_bytes (const OxJob *job, const OxJob *before)
   for (guint i = 0; i < job->n_excluded; i++)
     if (before == NULL || i >= before->n_excluded || before->excluded[i] != job->excluded[i])
       bytes += job->excluded[i]->ring->n * sizeof (OxPoint);
+  for (guint i = 0; i < job->n_traced; i++)
+    if (before == NULL || i >= before->n_traced || before->traced[i]->data != job->traced[i]->data)
+      bytes += g_bytes_get_size (job->traced[i]->data);
   return bytes;
 }
 

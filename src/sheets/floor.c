@@ -12,6 +12,7 @@ static const OxLayer layers[] = {
   { "out-of-reach", N_ ("Strips out of reach") },
   { "edge-work", N_ ("Edge work") },
   { "excluded", N_ ("Excluded areas") },
+  { "conditions", N_ ("Condition areas") },
   { "joints", N_ ("Joints") },
   { "obstacles", N_ ("Obstacles") },
   { "outline", N_ ("Outline") },

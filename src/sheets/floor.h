@@ -1,7 +1,7 @@
 /* Oxturn: sheets/floor - the floor picture: what window and sheets show of a job and its plan.
  * SPDX-License-Identifier: GPL-3.0-or-later
  *
- * Layers, from below: "rooms", "zones", "strips", "out-of-reach", "edge-work", "excluded", "joints", "obstacles", "outline", "moves", "reach", "directions" (arrows), "further-coats", "speeds",
+ * Layers, from below: "rooms", "zones", "strips", "out-of-reach", "edge-work", "excluded", "conditions", "joints", "obstacles", "outline", "moves", "reach", "directions" (arrows), "further-coats", "speeds",
  * "numbers", "stations", "names". Strip numbers and arrows appear as the scale leaves room for them (OxElement.from_mm), first and last strip and
  * every tenth first, so that no two overlap at any scale.
  */
@@ -15,7 +15,7 @@ G_BEGIN_DECLS
 typedef enum
 {
   OX_FLOOR_OUTLINE = 1 << 0,   /* rooms and their sides, doorways */
-  OX_FLOOR_OBSTACLES = 1 << 1, /* obstacles, excluded areas, joints */
+  OX_FLOOR_OBSTACLES = 1 << 1, /* obstacles, excluded and condition areas, joints */
   OX_FLOOR_STRIPS = 1 << 2,
   OX_FLOOR_NUMBERS = 1 << 3,   /* numbers, arrows, first start */
   OX_FLOOR_ZONES = 1 << 4,

@@ -136,6 +136,13 @@ append_obstacles (const OxPicture *picture)
       ox_drawing_builder_polygon (picture->builder, OX_STYLE_EXCLUDED, job->excluded[i]->ring->points,
                                   job->excluded[i]->ring->n);
     }
+  ox_picture_layer (picture, "conditions");
+  for (guint i = 0; i < job->n_conditions; i++)
+    {
+      ox_picture_item (picture, job->conditions[i]->id, 0);
+      ox_drawing_builder_polygon (picture->builder, OX_STYLE_CONDITION, job->conditions[i]->ring->points,
+                                  job->conditions[i]->ring->n);
+    }
   ox_picture_layer (picture, "joints");
   for (guint i = 0; i < job->n_joints; i++)
     if (job->joints[i]->n >= 2)

@@ -1,4 +1,4 @@
-/* Oxturn: tools/box - rectangles between two corners: a room, an obstacle, an excluded area.
+/* Oxturn: tools/box - rectangles between two corners: a room, an obstacle, an excluded or a condition area.
  * SPDX-License-Identifier: GPL-3.0-or-later
  */
 #include "tools/two-point.h"
@@ -60,11 +60,14 @@ make_obstacle (const OxScene *scene, const OxPoint points[4], OxToolAnswer *answ
 }
 
 static void
-make_excluded (const OxScene *scene, const OxPoint points[4], OxToolAnswer *answer)
+make_area (OxToolKind kind, const OxScene *scene, const OxPoint points[4], OxToolAnswer *answer)
 {
   g_autoptr (OxRing) ring = ox_ring_new (points, 4);
 
-  ox_tool_answer_excluded (answer, scene, ring);
+  if (kind == OX_TOOL_EXCLUDED)
+    ox_tool_answer_excluded (answer, scene, ring);
+  else
+    ox_tool_answer_condition (answer, scene, ring);
 }
 
 static void
@@ -82,8 +85,8 @@ box_finish (OxTool *tool, const OxScene *scene, OxToolAnswer *answer)
     }
   if (tool->kind == OX_TOOL_ROOM_RECTANGLE)
     make_room (scene, points, answer);
-  else if (tool->kind == OX_TOOL_EXCLUDED)
-    make_excluded (scene, points, answer);
+  else if (tool->kind == OX_TOOL_EXCLUDED || tool->kind == OX_TOOL_CONDITION)
+    make_area (tool->kind, scene, points, answer);
   else
     make_obstacle (scene, points, answer);
 }
@@ -142,6 +145,8 @@ box_hint (const OxTool *tool)
     return _ ("Click or drag from one corner of the room to the opposite one.");
   if (tool->kind == OX_TOOL_EXCLUDED)
     return _ ("Click or drag from one corner of the floor that is left out to the opposite one.");
+  if (tool->kind == OX_TOOL_CONDITION)
+    return _ ("Click or drag from one corner of the floor that is worked otherwise to the opposite one.");
   return _ ("Click or drag from one corner of the obstacle to the opposite one.");
 }
 

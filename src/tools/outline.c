@@ -114,6 +114,8 @@ close_outline (Outline *self, const OxScene *scene, OxToolAnswer *answer)
     ox_tool_answer_obstacle (answer, scene, &shape);
   else if (self->base.kind == OX_TOOL_EXCLUDED_CORNERS)
     ox_tool_answer_excluded (answer, scene, ring);
+  else if (self->base.kind == OX_TOOL_CONDITION_CORNERS)
+    ox_tool_answer_condition (answer, scene, ring);
   if (answer->job != NULL)
     reset (self);
 }
@@ -286,6 +288,8 @@ first_hint (OxToolKind kind)
     return _ ("Click the first corner of the obstacle.");
   if (kind == OX_TOOL_EXCLUDED_CORNERS)
     return _ ("Click the first corner of the floor that is left out.");
+  if (kind == OX_TOOL_CONDITION_CORNERS)
+    return _ ("Click the first corner of the floor that is worked otherwise.");
   if (kind == OX_TOOL_JOINT)
     return _ ("Click where the joint begins.");
   return _ ("Click the first corner of the room.");

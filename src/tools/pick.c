@@ -44,6 +44,25 @@ pick_thin (const OxJob *job, OxPoint at, double radius)
   return NULL;
 }
 
+static gboolean
+is_out_of_hand (const OxTracedPlan *traced)
+{
+  return traced->locked || traced->hidden;
+}
+
+static const char *
+pick_traced (const OxJob *job, OxPoint at, double radius)
+{
+  for (guint i = job->n_traced; i-- > 0;)
+    {
+      g_autoptr (OxRing) ring = ox_traced_plan_ring (job->traced[i]);
+
+      if (!is_out_of_hand (job->traced[i]) && hits_ring (ring, at, radius / 2))
+        return job->traced[i]->id;
+    }
+  return NULL;
+}
+
 const char *
 ox_pick_item (const OxJob *job, OxPoint at, double radius)
 {
@@ -60,10 +79,13 @@ ox_pick_item (const OxJob *job, OxPoint at, double radius)
   for (guint i = job->n_excluded; i-- > 0;)
     if (hits_ring (job->excluded[i]->ring, at, radius / 2))
       return job->excluded[i]->id;
+  for (guint i = job->n_conditions; i-- > 0;)
+    if (hits_ring (job->conditions[i]->ring, at, radius / 2))
+      return job->conditions[i]->id;
   for (guint i = job->n_rooms; i-- > 0;)
     if (hits_ring (job->rooms[i]->ring, at, radius))
       return job->rooms[i]->id;
-  return NULL;
+  return pick_traced (job, at, radius);
 }
 
 int
@@ -113,6 +135,10 @@ ox_pick_in_box (const OxJob *job, OxBox box)
   ADD_IN_BOX (ids, job, box, job->doorways, job->n_doorways);
   ADD_IN_BOX (ids, job, box, job->joints, job->n_joints);
   ADD_IN_BOX (ids, job, box, job->stations, job->n_stations);
+  ADD_IN_BOX (ids, job, box, job->conditions, job->n_conditions);
+  for (guint i = 0; i < job->n_traced; i++)
+    if (!is_out_of_hand (job->traced[i]) && outline_in_box (job, job->traced[i]->id, box))
+      g_strv_builder_add (ids, job->traced[i]->id);
   return g_strv_builder_end (ids);
 }
 
@@ -120,7 +146,7 @@ GArray *
 ox_pick_outline (const OxJob *job, const char *id)
 {
   GArray *points = g_array_new (FALSE, FALSE, sizeof (OxPoint));
-  g_autoptr (OxRing) gap = NULL;
+  g_autoptr (OxRing) made = NULL;
   const OxRing *ring = NULL;
   guint i = 0;
 
@@ -139,7 +165,10 @@ ox_pick_outline (const OxJob *job, const char *id)
       ring = job->conditions[i]->ring;
       break;
     case OX_ITEM_DOORWAY:
-      ring = gap = ox_doorway_ring (job->doorways[i]);
+      ring = made = ox_doorway_ring (job->doorways[i]);
+      break;
+    case OX_ITEM_TRACED:
+      ring = made = ox_traced_plan_ring (job->traced[i]);
       break;
     case OX_ITEM_JOINT:
       g_array_append_vals (points, job->joints[i]->points, job->joints[i]->n);

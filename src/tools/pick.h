@@ -8,14 +8,15 @@ G_BEGIN_DECLS
 /* ox_pick_item:
  * @radius: m, for what is thin or small
  *
- * From above: stations, doorways, obstacles, joints, excluded areas, rooms (inside or on a side).
+ * From above: stations, doorways, obstacles, joints, excluded areas, condition areas, rooms (inside or on a
+ * side), traced plans that are neither locked nor hidden.
  * Returns: (nullable): id, belongs to the job */
 const char *ox_pick_item (const OxJob *job, OxPoint at, double radius);
 
 /* ox_pick_side: number of the side of @room within @radius of @at, -1 for none; the nearest, then the least */
 int ox_pick_side (const OxRoom *room, OxPoint at, double radius);
 
-/* ox_pick_in_box: (transfer full): ids of all items that lie in @box as a whole, NULL-ended */
+/* ox_pick_in_box: (transfer full): ids of all items that lie in @box as a whole, NULL-ended; of traced plans as above */
 char **ox_pick_in_box (const OxJob *job, OxBox box) G_GNUC_WARN_UNUSED_RESULT;
 
 /* ox_pick_outline: corners of an item as they are seen, for a highlight; a line or a single point for what has no area

@@ -125,15 +125,24 @@ choose (OxToolAnswer *answer, const char *entry)
   answer->selection = g_strdupv ((char *[]){ (char *) entry, NULL });
 }
 
+/* What fills the view: one clicks on it all the time and hardly ever moves it. */
+static gboolean
+is_ground (const OxJob *job, const char *id)
+{
+  OxItemKind kind = ox_job_find (job, id, NULL);
+
+  return kind == OX_ITEM_ROOM || kind == OX_ITEM_TRACED || kind == OX_ITEM_CONDITION;
+}
+
 static void
 press_item (Select *self, const OxScene *scene, const OxPointer *pointer, OxToolAnswer *answer)
 {
   const char *id = ox_pick_item (scene->job, pointer->at, PICK_PX / scene->px_per_m);
   gboolean selected = id != NULL && g_strv_contains (scene->selection, id);
-  gboolean floor = id == NULL || ox_job_find_room (scene->job, id) != NULL;
+  gboolean floor = id == NULL || is_ground (scene->job, id);
 
   self->mode = PRESSED;
-  /* A drag across a room that is not selected frames what stands in it: rooms are large and hardly ever moved. */
+  /* A drag across a room that is not selected frames what stands in it. */
   self->next = floor && !selected ? BAND : MOVING;
   if (id == NULL)
     return;
@@ -397,6 +406,8 @@ delete_label (const OxJob *job, const char *const *ids)
       return _ ("Delete Station");
     case OX_ITEM_CONDITION:
       return _ ("Delete Condition Area");
+    case OX_ITEM_TRACED:
+      return _ ("Delete Traced Plan");
     case OX_ITEM_NONE:
       break;
     }

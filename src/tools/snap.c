@@ -131,6 +131,9 @@ search_job (Search *search, const OxJob *job, const char *skip_id)
   for (guint i = 0; i < job->n_obstacles; i++)
     if (g_strcmp0 (job->obstacles[i]->id, skip_id) != 0 && job->obstacles[i]->shape.kind != OX_SHAPE_CIRCLE)
       search_ring (search, job->obstacles[i]->shape.ring);
+  for (guint i = 0; i < job->n_conditions; i++)
+    if (g_strcmp0 (job->conditions[i]->id, skip_id) != 0)
+      search_ring (search, job->conditions[i]->ring);
   for (guint i = 0; i < job->n_excluded; i++)
     if (g_strcmp0 (job->excluded[i]->id, skip_id) != 0)
       search_ring (search, job->excluded[i]->ring);

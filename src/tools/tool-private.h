@@ -35,13 +35,14 @@ struct _OxTool
 };
 
 extern const OxToolTable ox_tool_select_table;
-extern const OxToolTable ox_tool_outline_table; /* by corners: room, obstacle, excluded area, joint */
-extern const OxToolTable ox_tool_box_table;     /* rectangles: room, obstacle, excluded area */
+extern const OxToolTable ox_tool_outline_table; /* by corners: room, obstacle, excluded and condition area, joint */
+extern const OxToolTable ox_tool_box_table;     /* rectangles: room, obstacle, excluded and condition area */
 extern const OxToolTable ox_tool_round_table;   /* circular obstacle */
 extern const OxToolTable ox_tool_doorway_table;
 extern const OxToolTable ox_tool_station_table;
 extern const OxToolTable ox_tool_measure_table;
 extern const OxToolTable ox_tool_mark_table;
+extern const OxToolTable ox_tool_scale_table; /* of a traced plan */
 
 /* ox_tool_answer_edit:
  * @job: (transfer full) (nullable): result of an edit; NULL: refused
@@ -50,12 +51,13 @@ extern const OxToolTable ox_tool_mark_table;
  * @id: (nullable): item selected afterwards */
 void ox_tool_answer_edit (OxToolAnswer *answer, OxJob *job, const GError *error, const char *label, const char *id);
 
-/* ox_tool_answer_room, ox_tool_answer_obstacle, ox_tool_answer_excluded: draws a room or an excluded area within @ring, or an obstacle of
+/* ox_tool_answer_room, ox_tool_answer_obstacle, ox_tool_answer_excluded, ox_tool_answer_condition: draws a room, an excluded area or a condition area within @ring, or an obstacle of
  * the scene's kind, under the next free id; the answer is the job with it, or why there can be none
  * @ring: counter-clockwise */
 void ox_tool_answer_room (OxToolAnswer *answer, const OxScene *scene, OxRing *ring);
 void ox_tool_answer_obstacle (OxToolAnswer *answer, const OxScene *scene, const OxShape *shape);
 void ox_tool_answer_excluded (OxToolAnswer *answer, const OxScene *scene, OxRing *ring);
+void ox_tool_answer_condition (OxToolAnswer *answer, const OxScene *scene, OxRing *ring);
 
 /* ox_tool_snap: where the pointer is held, with nothing placed before */
 OxSnap ox_tool_snap (const OxScene *scene, const OxPointer *pointer);

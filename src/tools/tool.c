@@ -22,11 +22,14 @@ static const Row rows[OX_N_TOOLS] = {
   [OX_TOOL_OBSTACLE_CORNERS] = { "obstacle-corners", N_ ("Obstacle by Corners"), &ox_tool_outline_table },
   [OX_TOOL_EXCLUDED] = { "excluded", N_ ("Excluded Area"), &ox_tool_box_table },
   [OX_TOOL_EXCLUDED_CORNERS] = { "excluded-corners", N_ ("Excluded Area by Corners"), &ox_tool_outline_table },
+  [OX_TOOL_CONDITION] = { "condition", N_ ("Condition Area"), &ox_tool_box_table },
+  [OX_TOOL_CONDITION_CORNERS] = { "condition-corners", N_ ("Condition Area by Corners"), &ox_tool_outline_table },
   [OX_TOOL_JOINT] = { "joint", N_ ("Joint"), &ox_tool_outline_table },
   [OX_TOOL_DOORWAY] = { "doorway", N_ ("Doorway"), &ox_tool_doorway_table },
   [OX_TOOL_STATION] = { "station", N_ ("Station"), &ox_tool_station_table },
   [OX_TOOL_MEASURE] = { "measure", N_ ("Measure"), &ox_tool_measure_table },
   [OX_TOOL_MARK] = { "mark", N_ ("Mark Done"), &ox_tool_mark_table },
+  [OX_TOOL_SCALE] = { "scale", N_ ("Scale of Traced Plan"), &ox_tool_scale_table },
 };
 
 void
@@ -191,6 +194,18 @@ ox_tool_answer_excluded (OxToolAnswer *answer, const OxScene *scene, OxRing *rin
   OxJob *job = ox_job_with_excluded (scene->job, excluded, &error);
 
   ox_tool_answer_edit (answer, job, error, _ ("Exclude Area"), id);
+}
+
+void
+ox_tool_answer_condition (OxToolAnswer *answer, const OxScene *scene, OxRing *ring)
+{
+  g_autofree char *id = ox_job_new_id (scene->job, "C");
+  OxCondition draft = { .id = id, .name = (char *) "", .ring = ring, .profile = (char *) "" };
+  g_autoptr (OxCondition) condition = ox_condition_new (&draft);
+  g_autoptr (GError) error = NULL;
+  OxJob *job = ox_job_with_condition (scene->job, condition, &error);
+
+  ox_tool_answer_edit (answer, job, error, _ ("Draw Condition Area"), id);
 }
 
 OxSnap

@@ -168,6 +168,36 @@ test_small_items (void)
   ox_ui_close (window);
 }
 
+static void
+test_condition_and_joint (void)
+{
+  const OxPoint line[] = { { 0, 2 }, { 3, 2 }, { 3, 6 } };
+  g_autoptr (OxJoint) joint
+      = ox_joint_new (&(OxJoint){ .id = (char *) "J1", .name = (char *) "", .n = 3, .points = (OxPoint *) line });
+  g_autoptr (OxRing) ring = ox_ring_new_rectangle ((OxPoint){ 3, 4 }, 2, 2, 0);
+  g_autoptr (OxCondition) condition = ox_condition_new (
+      &(OxCondition){ .id = (char *) "C1", .name = (char *) "", .ring = ring, .profile = (char *) "" });
+  g_autoptr (OxJob) one = NULL;
+  g_autoptr (OxJob) two = NULL;
+
+  set_up (NULL);
+  one = ox_job_with_joint (ox_session_get_job (session), joint, NULL);
+  two = ox_job_with_condition (one, condition, NULL);
+  ox_session_apply (session, two, "Add", (const char *const[]){ "C1", NULL }, NULL);
+  type ("Walking speed, m/min", "3.5");
+  type ("Target profile", "CSP 5");
+  choose ("Coats", 2);
+  g_assert_cmpfloat (ox_session_get_job (session)->conditions[0]->speed_m_per_min, ==, 3.5);
+  g_assert_cmpuint (ox_session_get_job (session)->conditions[0]->coats, ==, 2);
+  g_assert_cmpstr (ox_session_get_job (session)->conditions[0]->profile, ==, "CSP 5");
+  type ("Walking speed, m/min", "1001");
+  g_assert_cmpfloat (ox_session_get_job (session)->conditions[0]->speed_m_per_min, ==, 3.5);
+  ox_session_select (session, (const char *const[]){ "J1", NULL });
+  type ("Name", "Saw cut");
+  g_assert_cmpstr (ox_session_get_job (session)->joints[0]->name, ==, "Saw cut");
+  ox_ui_close (window);
+}
+
 /* What the fields show follows undo, and showing it makes no edit of its own. */
 static void
 test_follows_undo (void)
@@ -245,6 +275,7 @@ main (int argc, char **argv)
   g_test_add_func ("/app/inspector/side", test_side);
   g_test_add_func ("/app/inspector/obstacle", test_obstacle);
   g_test_add_func ("/app/inspector/small-items", test_small_items);
+  g_test_add_func ("/app/inspector/condition-and-joint", test_condition_and_joint);
   g_test_add_func ("/app/inspector/follows-undo", test_follows_undo);
   g_test_add_func ("/app/inspector/corners", test_corners);
   return g_test_run ();

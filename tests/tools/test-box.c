@@ -77,6 +77,21 @@ test_excluded (void)
 }
 
 static void
+test_condition (void)
+{
+  g_autoptr (OxJob) job = ox_test_floor_rectangle (10, 8, "compact");
+  g_autoptr (OxHand) hand = ox_hand_new (OX_TOOL_CONDITION, job);
+
+  ox_hand_drag (hand, 4, 4, 6, 7);
+  g_assert_cmpuint (hand->job->n_conditions, ==, 1);
+  g_assert_cmpstr (hand->selection[0], ==, "C1");
+  g_assert_cmpfloat_with_epsilon (ox_ring_area (hand->job->conditions[0]->ring), 6, 1e-9);
+  /* Nothing of its own yet: speed, coats and profile are those around it. */
+  g_assert_cmpfloat (hand->job->conditions[0]->speed_m_per_min, ==, 0);
+  g_assert_cmpuint (hand->job->conditions[0]->coats, ==, 0);
+}
+
+static void
 test_no_area_is_refused (void)
 {
   g_autoptr (OxJob) job = ox_session_new_job (OX_UNITS_METRES);
@@ -125,6 +140,7 @@ main (int argc, char **argv)
   g_test_add_func ("/tools/box/typed-towards-pointer", test_typed_towards_pointer);
   g_test_add_func ("/tools/box/obstacle-kinds", test_obstacle_kinds);
   g_test_add_func ("/tools/box/excluded", test_excluded);
+  g_test_add_func ("/tools/box/condition", test_condition);
   g_test_add_func ("/tools/box/no-area-is-refused", test_no_area_is_refused);
   g_test_add_func ("/tools/box/overlapping-room-is-refused", test_overlapping_room_is_refused);
   g_test_add_func ("/tools/box/escape", test_escape);

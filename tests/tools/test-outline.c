@@ -152,7 +152,8 @@ test_other_kinds (void)
 {
   g_autoptr (OxHand) obstacle = new_hand_of (OX_TOOL_OBSTACLE_CORNERS);
   g_autoptr (OxHand) excluded = new_hand_of (OX_TOOL_EXCLUDED_CORNERS);
-  OxHand *const hands[] = { obstacle, excluded };
+  g_autoptr (OxHand) condition = new_hand_of (OX_TOOL_CONDITION_CORNERS);
+  OxHand *const hands[] = { obstacle, excluded, condition };
 
   obstacle->obstacle_kind = OX_OBSTACLE_PIT;
   for (guint i = 0; i < G_N_ELEMENTS (hands); i++)
@@ -164,6 +165,7 @@ test_other_kinds (void)
   g_assert_cmpint (obstacle->job->obstacles[0]->kind, ==, OX_OBSTACLE_PIT);
   g_assert_cmpfloat_with_epsilon (ox_ring_area (obstacle->job->obstacles[0]->shape.ring), 6, 1e-9);
   g_assert_cmpfloat_with_epsilon (ox_ring_area (excluded->job->excluded[0]->ring), 6, 1e-9);
+  g_assert_cmpfloat_with_epsilon (ox_ring_area (condition->job->conditions[0]->ring), 6, 1e-9);
   g_assert_cmpuint (obstacle->job->n_rooms + excluded->job->n_rooms, ==, 0);
 }
 

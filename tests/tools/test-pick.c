@@ -48,6 +48,37 @@ test_item (void)
   g_assert_null (ox_pick_item (job, (OxPoint){ 1, -0.5 }, 0.1));
 }
 
+/* A condition area lies on its room. A traced plan lies below everything, and is passed through when locked or hidden. */
+static void
+test_areas_and_traced_plans (void)
+{
+  g_autoptr (OxJob) floor = make_floor ();
+  g_autoptr (OxRing) ring = ox_ring_new_rectangle ((OxPoint){ 5, 6 }, 2, 2, 0);
+  g_autoptr (OxCondition) condition = ox_condition_new (
+      &(OxCondition){ .id = (char *) "C1", .name = (char *) "", .ring = ring, .profile = (char *) "" });
+  g_autoptr (GBytes) data = g_bytes_new_static ("%PDF-", 5);
+  OxTracedPlan draft = { .id = (char *) "T1", .data = data, .page = 1, .width = 40, .depth = 40, .strength = 1 };
+  g_autoptr (OxJob) one = ox_job_with_condition (floor, condition, NULL);
+
+  g_assert_cmpstr (ox_pick_item (one, (OxPoint){ 5, 6 }, 0.1), ==, "C1");
+  for (guint i = 0; i < 3; i++)
+    {
+      g_autoptr (OxTracedPlan) traced = NULL;
+      g_autoptr (OxJob) job = NULL;
+      g_auto (GStrv) all = NULL;
+
+      draft.locked = i == 1;
+      draft.hidden = i == 2;
+      traced = ox_traced_plan_new (&draft);
+      job = ox_job_with_traced (one, traced, NULL);
+      all = ox_pick_in_box (job, (OxBox){ -INFINITY, -INFINITY, INFINITY, INFINITY });
+      g_assert_cmpstr (ox_pick_item (job, (OxPoint){ 1, 1 }, 0.1), ==, job->rooms[0]->id);
+      g_assert_cmpstr (ox_pick_item (job, (OxPoint){ -5, -5 }, 0.1), ==, i == 0 ? "T1" : NULL);
+      g_assert_true (g_strv_contains ((const char *const *) all, "C1"));
+      g_assert_true (g_strv_contains ((const char *const *) all, "T1") == (i == 0));
+    }
+}
+
 static void
 test_side (void)
 {
@@ -165,6 +196,7 @@ main (int argc, char **argv)
 {
   g_test_init (&argc, &argv, NULL);
   g_test_add_func ("/tools/pick/item", test_item);
+  g_test_add_func ("/tools/pick/areas-and-traced-plans", test_areas_and_traced_plans);
   g_test_add_func ("/tools/pick/side", test_side);
   g_test_add_func ("/tools/pick/in-box", test_in_box);
   g_test_add_func ("/tools/pick/drag-rectangle", test_drag_rectangle);

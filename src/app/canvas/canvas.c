@@ -6,42 +6,16 @@
 #include "app/canvas/floor-layer.h"
 #include "app/canvas/overlay-layer.h"
 #include "app/canvas/plan-marks.h"
+#include "app/traced/store.h"
+#include "job/place.h"
 #include "session/plan-words.h"
+#include "session/selection.h"
 #include "tools/pick.h"
 #include "tools/snap.h"
 
 #include <glib/gi18n-lib.h>
 
-#define FIT_MARGIN_PX 48
 #define START_PX_PER_M 40.0 /* of an empty floor */
-#define GRID_MIN_PX 12.0    /* lines of the paper stand no closer than this */
-
-struct _OxCanvas
-{
-  GtkWidget parent_instance;
-
-  /* Template children */
-  GtkWidget *floor;
-  GtkWidget *overlay;
-
-  /* Owned */
-  OxSession *session;
-  OxTool *tool;
-  OxDrawing *drawing; /* (nullable) what the floor layer shows */
-  char *pointed;      /* (nullable) id of what the pointer rests on, of the plan */
-  char *words;        /* (nullable) what it is */
-  char *mark_date;
-
-  double clock; /* minutes of work shown, < 0 for none */
-  OxView view;
-  OxFloorLayers layers;
-  OxObstacleKind obstacle_kind;
-  OxMark mark;
-  gboolean mark_up_to;
-  OxPixel pointer; /* where the pointer is, or where the keys moved it to */
-  gboolean fitted; /* whether the view was chosen, by us or by the user */
-  guint redraw_id; /* idle source that makes the drawing anew, 0 for none */
-};
 
 G_DEFINE_FINAL_TYPE (OxCanvas, ox_canvas, GTK_TYPE_WIDGET)
 
@@ -83,8 +57,8 @@ describe (OxCanvas *self)
 
 /* --- What is shown --- */
 
-static void
-update_overlay (OxCanvas *self)
+void
+ox_canvas_update_overlay (OxCanvas *self)
 {
   OxScene scene = scene_of (self);
   OxPreview *preview = ox_tool_preview (self->tool, &scene);
@@ -123,36 +97,39 @@ queue_redraw (OxCanvas *self)
     self->redraw_id = g_idle_add (redraw_cb, self);
 }
 
-static double
-grid_step (OxCanvas *self)
-{
-  OxUnits units = ox_session_get_job (self->session)->units;
-
-  return ox_snap_step (units, self->view.px_per_m * 6 / GRID_MIN_PX);
-}
-
-static void
-set_view (OxCanvas *self, OxView view)
-{
-  self->view = view;
-  ox_floor_layer_set_grid (OX_FLOOR_LAYER (self->floor), grid_step (self));
-  ox_floor_layer_set_view (OX_FLOOR_LAYER (self->floor), &self->view);
-  update_overlay (self);
-  g_signal_emit (self, signals[VIEW_CHANGED], 0);
-}
-
 static void
 job_changed_cb (OxCanvas *self)
 {
+  ox_traced_store_set_job (self->traced, ox_session_get_job (self->session));
   queue_redraw (self);
-  update_overlay (self);
+  ox_canvas_update_overlay (self);
   describe (self);
+}
+
+static void
+traced_changed_cb (gpointer data)
+{
+  OxCanvas *self = data;
+
+  ox_floor_layer_set_traced (OX_FLOOR_LAYER (self->floor), ox_traced_store_get_set (self->traced));
+}
+
+static void
+traced_failed_cb (const char *why, gpointer data)
+{
+  g_signal_emit (data, signals[REFUSED], 0, why);
+}
+
+void
+ox_canvas_add_picture (OxCanvas *self, GBytes *data, guint page, const OxTracedPicture *picture)
+{
+  ox_traced_store_add (self->traced, data, page, picture);
 }
 
 static void
 selection_changed_cb (OxCanvas *self)
 {
-  update_overlay (self);
+  ox_canvas_update_overlay (self);
   describe (self);
 }
 
@@ -169,7 +146,7 @@ ox_canvas_point_out (OxCanvas *self, const char *id)
   g_free (self->pointed);
   self->words = words;
   self->pointed = pointed;
-  update_overlay (self);
+  ox_canvas_update_overlay (self);
   if (words != NULL)
     gtk_accessible_update_property (GTK_ACCESSIBLE (self), GTK_ACCESSIBLE_PROPERTY_DESCRIPTION, words, -1);
   else
@@ -202,7 +179,7 @@ ox_canvas_set_clock (OxCanvas *self, double minutes)
   if (self->clock == minutes)
     return;
   self->clock = minutes;
-  update_overlay (self);
+  ox_canvas_update_overlay (self);
 }
 
 static void
@@ -225,7 +202,7 @@ take_answer (OxCanvas *self, OxToolAnswer *answer)
     ox_session_select (self->session, selection);
   if (answer->refusal != NULL)
     g_signal_emit (self, signals[REFUSED], 0, answer->refusal);
-  update_overlay (self);
+  ox_canvas_update_overlay (self);
 }
 
 static OxPointer
@@ -345,7 +322,7 @@ ox_canvas_set_tool (OxCanvas *self, OxToolKind kind)
       self->tool = ox_tool_new (kind);
       g_signal_emit (self, signals[TOOL_CHANGED], 0);
     }
-  update_overlay (self);
+  ox_canvas_update_overlay (self);
   describe (self);
 }
 
@@ -401,60 +378,11 @@ ox_canvas_set_layers (OxCanvas *self, OxFloorLayers layers)
   queue_redraw (self);
 }
 
-/* --- View --- */
-
-const OxView *
-ox_canvas_get_view (OxCanvas *self)
-{
-  return &self->view;
-}
-
-void
-ox_canvas_pan (OxCanvas *self, OxPixel by)
-{
-  self->fitted = TRUE;
-  set_view (self, ox_view_with_pan (&self->view, by));
-}
-
-void
-ox_canvas_zoom_at (OxCanvas *self, double factor, OxPixel about)
-{
-  self->fitted = TRUE;
-  set_view (self, ox_view_with_zoom (&self->view, factor, about));
-}
-
-void
-ox_canvas_zoom (OxCanvas *self, double factor)
-{
-  ox_canvas_zoom_at (self, factor, (OxPixel){ self->view.width_px / 2, self->view.height_px / 2 });
-}
-
-void
-ox_canvas_fit (OxCanvas *self)
-{
-  OxBox box = ox_job_box (ox_session_get_job (self->session));
-
-  /* Before the canvas has a size there is nothing to fit into: the first allocation comes back here. */
-  self->fitted = !ox_box_is_empty (box) && self->view.width_px > 0;
-  if (self->view.width_px < 1)
-    return;
-  set_view (self, ox_view_with_fit (&self->view, box, FIT_MARGIN_PX));
-}
-
-void
-ox_canvas_show_point (OxCanvas *self, OxPoint at)
-{
-  OxView view = self->view;
-
-  view.centre = at;
-  self->fitted = TRUE;
-  set_view (self, view);
-}
-
 gboolean
 ox_canvas_is_settled (OxCanvas *self)
 {
   return self->redraw_id == 0 && ox_floor_layer_is_settled (OX_FLOOR_LAYER (self->floor))
+         && ox_traced_store_is_settled (self->traced)
          && (ox_session_is_plan_current (self->session) || ox_session_find_plan_error (self->session) != NULL);
 }
 
@@ -472,7 +400,7 @@ ox_canvas_size_allocate (GtkWidget *widget, int width, int height, int baseline)
   self->view = ox_view_with_size (&self->view, width, height);
   self->pointer = (OxPixel){ width / 2.0, height / 2.0 };
   if (self->fitted)
-    set_view (self, self->view);
+    ox_canvas_set_view (self, self->view);
   else
     ox_canvas_fit (self);
 }
@@ -502,6 +430,7 @@ ox_canvas_dispose (GObject *object)
   OxCanvas *self = OX_CANVAS (object);
 
   g_clear_handle_id (&self->redraw_id, g_source_remove);
+  g_clear_pointer (&self->traced, ox_traced_store_free);
   g_clear_pointer (&self->floor, gtk_widget_unparent);
   g_clear_pointer (&self->overlay, gtk_widget_unparent);
   g_clear_object (&self->session);
@@ -569,6 +498,8 @@ ox_canvas_new (OxSession *session)
   OxCanvas *self = g_object_new (OX_TYPE_CANVAS, NULL);
 
   self->session = g_object_ref (session);
+  self->traced = ox_traced_store_new (
+      &(OxTracedListener){ .changed = traced_changed_cb, .failed = traced_failed_cb, .user_data = self });
   g_signal_connect_object (session, "job-changed", G_CALLBACK (job_changed_cb), self, G_CONNECT_SWAPPED);
   g_signal_connect_object (session, "selection-changed", G_CALLBACK (selection_changed_cb), self, G_CONNECT_SWAPPED);
   g_signal_connect_object (session, "plan-changed", G_CALLBACK (plan_changed_cb), self, G_CONNECT_SWAPPED);

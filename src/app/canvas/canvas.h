@@ -6,6 +6,7 @@
  * Signals: "tool-changed" (), "hint-changed" (), "view-changed" (), "refused" (const char *why).
  */
 #pragma once
+#include "app/traced/picture.h"
 #include "drawing/view.h"
 #include "session/session.h"
 #include "sheets/floor.h"
@@ -32,6 +33,7 @@ void ox_canvas_set_mark (OxCanvas *canvas, const OxMark *mark, gboolean up_to);
 const OxView *ox_canvas_get_view (OxCanvas *canvas);
 void ox_canvas_zoom (OxCanvas *canvas, double factor); /* about the middle */
 void ox_canvas_fit (OxCanvas *canvas);
+void ox_canvas_show_selected (OxCanvas *canvas); /* what is selected, as large as it goes */
 void ox_canvas_show_point (OxCanvas *canvas, OxPoint at); /* brings a place into the middle */
 
 /* ox_canvas_point_out: @id: (nullable): a strip, edge area or zone of the plan, as in session/plan-words.h; it is outlined, and the hint
@@ -43,6 +45,9 @@ void ox_canvas_set_clock (OxCanvas *canvas, double minutes);
 
 void ox_canvas_select_all (OxCanvas *canvas);
 void ox_canvas_delete_selected (OxCanvas *canvas); /* as the Delete key does, whatever tool is in hand */
+
+/* ox_canvas_add_picture: page @page of a file that a traced plan of the next job will have, decoded already */
+void ox_canvas_add_picture (OxCanvas *canvas, GBytes *data, guint page, const OxTracedPicture *picture);
 
 /* ox_canvas_is_settled: what is on screen is the floor and the plan as they are now */
 gboolean ox_canvas_is_settled (OxCanvas *canvas);

@@ -14,7 +14,8 @@
 typedef struct
 {
   OxDrawing *drawing;
-  OxView view; /* with the margin */
+  OxTracedSet *traced; /* (nullable) */
+  OxView view;         /* with the margin */
   OxPalette palette;
   double grid;
   int scale;                /* device pixels a pixel */
@@ -27,6 +28,7 @@ struct _OxFloorLayer
 
   /* Owned */
   OxDrawing *drawing;      /* (nullable) */
+  OxTracedSet *traced;     /* (nullable) */
   GdkTexture *picture;     /* (nullable) */
   cairo_surface_t *pixels; /* (nullable) the same, for cairo */
   Order *painted;          /* (nullable) what @picture shows */
@@ -46,6 +48,7 @@ order_free (gpointer data)
   Order *order = data;
 
   ox_drawing_unref (order->drawing);
+  g_clear_pointer (&order->traced, ox_traced_set_unref);
   g_clear_pointer (&order->surface, cairo_surface_destroy);
   g_free (order);
 }
@@ -104,6 +107,8 @@ paint_thread (GTask *task, gpointer source, gpointer task_data, GCancellable *ca
   paint_grid (cr, order);
   ox_paint_cairo (cr, order->drawing,
                   &(OxPaintOptions){ .view = order->view, .px_per_mm = SCREEN_PX_PER_MM, .palette = order->palette });
+  if (order->traced != NULL)
+    ox_traced_set_paint (order->traced, cr, &order->view, order->palette == OX_PALETTE_NIGHT);
   cairo_destroy (cr);
   cairo_surface_flush (surface);
   stride = (gsize) cairo_image_surface_get_stride (surface);
@@ -132,7 +137,7 @@ is_current (OxFloorLayer *self, double spare_px)
 {
   const Order *order = self->painted;
 
-  return order != NULL && order->drawing == self->drawing && order->grid == self->grid
+  return order != NULL && order->drawing == self->drawing && order->traced == self->traced && order->grid == self->grid
          && order->palette == ox_palette_of (GTK_WIDGET (self))
          && order->scale == gtk_widget_get_scale_factor (GTK_WIDGET (self)) && covers (order, &self->view, spare_px);
 }
@@ -153,6 +158,8 @@ painted_cb (GObject *source, GAsyncResult *result, gpointer data)
   self->painted = g_memdup2 (order, sizeof *order);
   self->painted->surface = NULL;
   ox_drawing_ref (order->drawing);
+  if (order->traced != NULL)
+    ox_traced_set_ref (order->traced);
   gtk_widget_queue_draw (GTK_WIDGET (self));
   order_picture (self);
 }
@@ -168,6 +175,7 @@ order_picture (OxFloorLayer *self)
     return;
   order = g_new0 (Order, 1);
   order->drawing = ox_drawing_ref (self->drawing);
+  order->traced = self->traced != NULL ? ox_traced_set_ref (self->traced) : NULL;
   order->view
       = ox_view_with_size (&self->view, self->view.width_px + 2 * MARGIN_PX, self->view.height_px + 2 * MARGIN_PX);
   order->palette = ox_palette_of (GTK_WIDGET (self));
@@ -235,6 +243,16 @@ ox_floor_layer_set_drawing (OxFloorLayer *self, const OxDrawing *drawing)
 }
 
 void
+ox_floor_layer_set_traced (OxFloorLayer *self, const OxTracedSet *traced)
+{
+  OxTracedSet *copy = ox_traced_set_ref (traced);
+
+  g_clear_pointer (&self->traced, ox_traced_set_unref);
+  self->traced = copy;
+  order_picture (self);
+}
+
+void
 ox_floor_layer_set_view (OxFloorLayer *self, const OxView *view)
 {
   self->view = *view;
@@ -277,6 +295,7 @@ ox_floor_layer_finalize (GObject *object)
   OxFloorLayer *self = OX_FLOOR_LAYER (object);
 
   g_clear_pointer (&self->drawing, ox_drawing_unref);
+  g_clear_pointer (&self->traced, ox_traced_set_unref);
   g_clear_pointer (&self->painted, order_free);
   g_clear_object (&self->picture);
   g_clear_pointer (&self->pixels, cairo_surface_destroy);

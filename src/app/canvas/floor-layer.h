@@ -5,6 +5,7 @@
  * one is painted by a worker while the old one is shown, scaled to its place.
  */
 #pragma once
+#include "app/traced/store.h"
 #include "drawing/drawing.h"
 #include "drawing/view.h"
 #include <gtk/gtk.h>
@@ -17,6 +18,9 @@ GtkWidget *ox_floor_layer_new (void) G_GNUC_WARN_UNUSED_RESULT;
 
 /* ox_floor_layer_set_drawing: @drawing: in metres of floor; painted as soon as there is a view with a size */
 void ox_floor_layer_set_drawing (OxFloorLayer *layer, const OxDrawing *drawing);
+
+/* ox_floor_layer_set_traced: what shines through the floor from below */
+void ox_floor_layer_set_traced (OxFloorLayer *layer, const OxTracedSet *traced);
 
 /* ox_floor_layer_set_view: which part of the floor the widget shows, with the widget's size */
 void ox_floor_layer_set_view (OxFloorLayer *layer, const OxView *view);

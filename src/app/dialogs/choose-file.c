@@ -17,10 +17,12 @@ static const struct
   const char *title;
   const char *accept;
   const char *filter;
-  const char *ending;
+  const char *ending;    /* that is added to a name without one */
+  const char *others[4]; /* that are as good, of a file to be opened */
 } purposes[] = {
   [OX_FILE_OPEN_JOB] = { N_ ("Open a Job"), N_ ("_Open"), N_ ("Oxturn jobs"), ".oxturn" },
   [OX_FILE_OPEN_CORNERS] = { N_ ("Read Corners"), N_ ("_Read"), N_ ("Lists of corners"), ".csv" },
+  [OX_FILE_OPEN_TRACED] = { N_ ("Bring In a Plan to Trace"), N_ ("_Bring In"), N_ ("Pictures and PDF"), ".pdf", { "png", "jpg", "jpeg", "svg" } },
   [OX_FILE_SAVE_JOB] = { N_ ("Save the Job"), N_ ("_Save"), N_ ("Oxturn jobs"), ".oxturn" },
   [OX_FILE_SAVE_PDF] = { N_ ("Save Sheets as PDF"), N_ ("_Save"), N_ ("PDF documents"), ".pdf" },
   [OX_FILE_SAVE_SVG] = { N_ ("Save Sheets as SVG"), N_ ("_Save"), N_ ("SVG pictures"), ".svg" },
@@ -29,7 +31,7 @@ static const struct
 static gboolean
 is_open (OxFilePurpose purpose)
 {
-  return purpose == OX_FILE_OPEN_JOB || purpose == OX_FILE_OPEN_CORNERS;
+  return purpose == OX_FILE_OPEN_JOB || purpose == OX_FILE_OPEN_CORNERS || purpose == OX_FILE_OPEN_TRACED;
 }
 
 char *
@@ -64,6 +66,8 @@ add_filters (GtkFileChooser *chooser, OxFilePurpose purpose)
 
   gtk_file_filter_set_name (filter, _ (purposes[purpose].filter));
   gtk_file_filter_add_suffix (filter, purposes[purpose].ending + 1);
+  for (guint i = 0; i < G_N_ELEMENTS (purposes[purpose].others) && purposes[purpose].others[i] != NULL; i++)
+    gtk_file_filter_add_suffix (filter, purposes[purpose].others[i]);
   gtk_file_chooser_add_filter (chooser, filter);
   gtk_file_filter_set_name (all, _ ("All files"));
   gtk_file_filter_add_pattern (all, "*");

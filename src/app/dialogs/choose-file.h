@@ -5,7 +5,7 @@
 #include <gtk/gtk.h>
 G_BEGIN_DECLS
 
-typedef enum { OX_FILE_OPEN_JOB, OX_FILE_OPEN_CORNERS, OX_FILE_SAVE_JOB, OX_FILE_SAVE_PDF, OX_FILE_SAVE_SVG } OxFilePurpose;
+typedef enum { OX_FILE_OPEN_JOB, OX_FILE_OPEN_CORNERS, OX_FILE_OPEN_TRACED, OX_FILE_SAVE_JOB, OX_FILE_SAVE_PDF, OX_FILE_SAVE_SVG } OxFilePurpose;
 
 /* OxFileChosen: @path: (nullable): NULL when nothing was chosen */
 typedef void (*OxFileChosen) (const char *path, gpointer data);

@@ -33,6 +33,7 @@ ox_inspector_new (OxSession *session)
   GtkWidget *(*const sections[]) (OxSession *) = {
     ox_room_section_new,     ox_side_section_new,    ox_obstacle_section_new,
     ox_excluded_section_new, ox_doorway_section_new, ox_station_section_new,
+    ox_traced_section_new, ox_condition_section_new, ox_joint_section_new,
   };
 
   static const struct

@@ -42,8 +42,11 @@ GtkWidget *ox_room_section_new (OxSession *session);
 GtkWidget *ox_side_section_new (OxSession *session);
 GtkWidget *ox_obstacle_section_new (OxSession *session);
 GtkWidget *ox_excluded_section_new (OxSession *session);
+GtkWidget *ox_condition_section_new (OxSession *session);
+GtkWidget *ox_joint_section_new (OxSession *session);
 GtkWidget *ox_doorway_section_new (OxSession *session);
 GtkWidget *ox_station_section_new (OxSession *session);
+GtkWidget *ox_traced_section_new (OxSession *session);
 
 /* ox_inspector_new: all sections, for whatever is selected */
 GtkWidget *ox_inspector_new (OxSession *session);

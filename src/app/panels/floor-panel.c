@@ -34,12 +34,12 @@ make_tool_button (OxToolKind kind, gboolean in_words)
 }
 
 static GtkWidget *
-make_tape_sheet_button (void)
+make_form_button (const char *name, const char *tooltip, const char *action)
 {
-  GtkWidget *button = gtk_button_new_with_label (_ ("Tape Sheet\342\200\246"));
+  GtkWidget *button = gtk_button_new_with_label (name);
 
-  gtk_actionable_set_action_name (GTK_ACTIONABLE (button), "win.tape-sheet");
-  gtk_widget_set_tooltip_text (button, _ ("Draw an outline from written lengths and directions"));
+  gtk_actionable_set_action_name (GTK_ACTIONABLE (button), action);
+  gtk_widget_set_tooltip_text (button, tooltip);
   gtk_widget_add_css_class (button, "tool");
   return button;
 }
@@ -70,6 +70,7 @@ make_tools (void)
   static const OxToolKind room[] = { OX_TOOL_ROOM_RECTANGLE, OX_TOOL_ROOM_CORNERS };
   static const OxToolKind obstacle[]
       = { OX_TOOL_OBSTACLE_RECTANGLE, OX_TOOL_OBSTACLE_CIRCLE, OX_TOOL_OBSTACLE_CORNERS };
+  static const OxToolKind condition[] = { OX_TOOL_CONDITION, OX_TOOL_CONDITION_CORNERS };
   static const OxToolKind excluded[] = { OX_TOOL_EXCLUDED, OX_TOOL_EXCLUDED_CORNERS };
   GtkWidget *box = gtk_box_new (GTK_ORIENTATION_VERTICAL, 4);
   GtkWidget *grid
@@ -83,9 +84,17 @@ make_tools (void)
       gtk_grid_attach (GTK_GRID (grid), button, (int) i % 2, (int) i / 2, 1, 1);
     }
   gtk_box_append (GTK_BOX (box), grid);
-  gtk_grid_attach (GTK_GRID (grid), make_tape_sheet_button (), 1, 2, 1, 1);
+  gtk_grid_attach (GTK_GRID (grid),
+                   make_form_button (_ ("Tape Sheet\342\200\246"),
+                                     _ ("Draw an outline from written lengths and directions"), "win.tape-sheet"),
+                   1, 2, 1, 1);
+  gtk_grid_attach (GTK_GRID (grid),
+                   make_form_button (_ ("Plan to Trace\342\200\246"),
+                                     _ ("Lay a scan, a picture or a PDF page under the floor"), "win.traced-plan"),
+                   0, 3, 2, 1);
   gtk_box_append (GTK_BOX (box), make_ways (_ ("Room"), room, G_N_ELEMENTS (room)));
   gtk_box_append (GTK_BOX (box), make_ways (_ ("Excluded area"), excluded, G_N_ELEMENTS (excluded)));
+  gtk_box_append (GTK_BOX (box), make_ways (_ ("Condition area"), condition, G_N_ELEMENTS (condition)));
   gtk_box_append (GTK_BOX (box), make_ways (_ ("Obstacle"), obstacle, G_N_ELEMENTS (obstacle)));
   return box;
 }
@@ -150,6 +159,10 @@ list_update (GtkWidget *view)
     add_row (rows, job->joints[i]->id, _ ("Joint"), job->joints[i]->name);
   for (guint i = 0; i < job->n_stations; i++)
     add_row (rows, job->stations[i]->id, _ ("Station"), job->stations[i]->name);
+  for (guint i = 0; i < job->n_conditions; i++)
+    add_row (rows, job->conditions[i]->id, _ ("Condition area"), job->conditions[i]->name);
+  for (guint i = 0; i < job->n_traced; i++)
+    add_row (rows, job->traced[i]->id, _ ("Traced plan"), job->traced[i]->name);
   g_ptr_array_add (rows, NULL);
   gtk_string_list_splice (self->rows, 0, g_list_model_get_n_items (G_LIST_MODEL (self->rows)),
                           (const char *const *) rows->pdata);

@@ -1,0 +1,103 @@
+/* Oxturn: app/canvas/canvas-view - which part of the floor the canvas shows.
+ * SPDX-License-Identifier: GPL-3.0-or-later
+ */
+#include "app/canvas/canvas-private.h"
+
+#include "app/canvas/floor-layer.h"
+#include "job/place.h"
+#include "session/selection.h"
+#include "tools/snap.h"
+
+#define FIT_MARGIN_PX 48
+#define GRID_MIN_PX 12.0 /* lines of the paper stand no closer than this */
+
+static double
+grid_step (OxCanvas *self)
+{
+  OxUnits units = ox_session_get_job (self->session)->units;
+
+  return ox_snap_step (units, self->view.px_per_m * 6 / GRID_MIN_PX);
+}
+
+void
+ox_canvas_set_view (OxCanvas *self, OxView view)
+{
+  self->view = view;
+  ox_floor_layer_set_grid (OX_FLOOR_LAYER (self->floor), grid_step (self));
+  ox_floor_layer_set_view (OX_FLOOR_LAYER (self->floor), &self->view);
+  ox_canvas_update_overlay (self);
+  g_signal_emit_by_name (self, "view-changed");
+}
+
+const OxView *
+ox_canvas_get_view (OxCanvas *self)
+{
+  return &self->view;
+}
+
+void
+ox_canvas_pan (OxCanvas *self, OxPixel by)
+{
+  self->fitted = TRUE;
+  ox_canvas_set_view (self, ox_view_with_pan (&self->view, by));
+}
+
+void
+ox_canvas_zoom_at (OxCanvas *self, double factor, OxPixel about)
+{
+  self->fitted = TRUE;
+  ox_canvas_set_view (self, ox_view_with_zoom (&self->view, factor, about));
+}
+
+void
+ox_canvas_zoom (OxCanvas *self, double factor)
+{
+  ox_canvas_zoom_at (self, factor, (OxPixel){ self->view.width_px / 2, self->view.height_px / 2 });
+}
+
+static void
+fit (OxCanvas *self, OxBox box)
+{
+  /* Before the canvas has a size there is nothing to fit into: the first allocation comes back here. */
+  self->fitted = !ox_box_is_empty (box) && self->view.width_px > 0;
+  if (self->view.width_px < 1)
+    return;
+  ox_canvas_set_view (self, ox_view_with_fit (&self->view, box, FIT_MARGIN_PX));
+}
+
+/* A site plan is often far larger than the floor in it: it counts only while there is no floor. */
+void
+ox_canvas_fit (OxCanvas *self)
+{
+  const OxJob *job = ox_session_get_job (self->session);
+  OxBox box = ox_job_box (job);
+
+  for (guint i = 0; ox_box_is_empty (ox_job_box (job)) && i < job->n_traced; i++)
+    {
+      g_autoptr (OxRing) ring = ox_traced_plan_ring (job->traced[i]);
+
+      for (guint k = 0; k < ring->n; k++)
+        ox_box_add (&box, ring->points[k]);
+    }
+  fit (self, box);
+}
+
+void
+ox_canvas_show_selected (OxCanvas *self)
+{
+  g_auto (GStrv) ids = ox_selection_items (ox_session_get_selection (self->session));
+  OxBox box = ox_edit_box (ox_session_get_job (self->session), (const char *const *) ids);
+
+  if (!ox_box_is_empty (box))
+    fit (self, box);
+}
+
+void
+ox_canvas_show_point (OxCanvas *self, OxPoint at)
+{
+  OxView view = self->view;
+
+  view.centre = at;
+  self->fitted = TRUE;
+  ox_canvas_set_view (self, view);
+}
