@@ -56,7 +56,7 @@ static const OxKnown table[] = {
   { "job", "condition", "id name speed coats profile", "corner", OX_KNOWN_MANY | OX_KNOWN_ITEM },
   { "job", "record", "", "day strip edge", 0 },
   { "record", "day", "date meter-start meter-end notes", "", OX_KNOWN_MANY },
-  { "record", "strip", "date room kind coat x1 y1 x2 y2 width csp depth-mm note", "", OX_KNOWN_MANY },
+  { "record", "strip", "date room kind coat x1 y1 x2 y2 width kept csp depth-mm note", "", OX_KNOWN_MANY },
   { "record", "edge", "date room wkt note", "", OX_KNOWN_MANY },
   { "job", "traced-plan", "id name kind page x y width depth angle strength locked hidden", "part",
     OX_KNOWN_MANY | OX_KNOWN_ITEM },

@@ -417,6 +417,8 @@ add_done_strip (xmlNode *record, const OxDoneStrip *strip)
   set_length (node, "x2", strip->b.x);
   set_length (node, "y2", strip->b.y);
   set_length (node, "width", strip->width);
+  if (strip->kept > 0)
+    set_number (node, "kept", strip->kept, 0);
   if (strip->csp > 0)
     set_number (node, "csp", strip->csp, 0);
   set_figure_if_any (node, "depth-mm", strip->depth_mm);

@@ -85,6 +85,7 @@ read_strip (const Draft *draft, const xmlNode *node)
   if (!strip->note || !ox_read_choice (reader, node, &(OxChoice){ "kind", ox_words_done, 0 }, &strip->crosswise)
       || !ox_read_whole (reader, node, &(OxRange){ "coat", 1, FALSE, 4, FALSE, 1 }, &strip->coat)
       || !ox_read_whole (reader, node, &(OxRange){ "csp", 1, FALSE, 10, FALSE, 0 }, &strip->csp)
+      || !ox_read_whole (reader, node, &(OxRange){ "kept", 0, FALSE, draft->strips->len, FALSE, 0 }, &strip->kept)
       || !read_ends (reader, node, strip))
     return FALSE;
   if (draft->strips->len == OX_RECORD_STRIPS_MOST)

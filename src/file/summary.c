@@ -3,6 +3,7 @@
  */
 #include "base/number.h"
 #include "file/tables.h"
+#include "record/progress.h"
 
 /* Hours keep enough decimals for sums over the tables to be checked to 1e-6 h. */
 #define DECIMALS 9
@@ -78,6 +79,24 @@ add_totals (GString *json, const OxTotals *totals)
   add_object (json, "totals", figures, G_N_ELEMENTS (figures));
 }
 
+static void
+add_record (GString *json, const OxPlan *plan)
+{
+  g_autoptr (OxProgress) progress = ox_progress_new (plan);
+  const Figure figures[] = {
+    { "days", progress->n_days },
+    { "done_strips", progress->done.strips },
+    { "left_strips", progress->left.strips },
+    { "done_m2", progress->finished_m2 },
+    { "left_m2", progress->left_m2 },
+    { "done_hours", ox_progress_hours (&progress->done) },
+    { "left_hours", ox_progress_hours (&progress->left) },
+    { "meter_hours", progress->done.meter_hours },
+    { "lost_strips", progress->lost },
+  };
+  add_object (json, "record", figures, G_N_ELEMENTS (figures));
+}
+
 char *
 ox_table_summary (const OxPlan *plan)
 {
@@ -85,6 +104,7 @@ ox_table_summary (const OxPlan *plan)
   add_machine (json, plan->job->machine);
   add_rates (json, plan->job);
   add_totals (json, &plan->totals);
+  add_record (json, plan);
   g_string_append_printf (json, "  \"out_of_reach\": %u\n}\n", plan->totals.out_of_reach);
   return g_string_free (g_steal_pointer (&json), FALSE);
 }

@@ -187,6 +187,7 @@ add_strip (OxCsv *csv, const OxPlan *plan, const OxStrip *strip)
   add_way (csv, strip->supply, strip->cord_m);
   ox_csv_text (csv, strip->out_of_reach ? "out-of-reach" : "");
   add_paces (csv, plan, strip);
+  ox_csv_text (csv, strip->done > 0 ? plan->job->record->strips[strip->done - 1].date : "");
   ox_csv_row (csv);
 }
 
@@ -194,7 +195,7 @@ char *
 ox_table_strips (const OxPlan *plan)
 {
   OxCsv csv = ox_csv_start ("order,strip,room,lane,kind,coat,x1,y1,x2,y2,heading_deg,length_m,width_m,"
-                            "speed_m_per_min,minutes,station,wkt,supply,hose_m,cord_m,caution,paces");
+                            "speed_m_per_min,minutes,station,wkt,supply,hose_m,cord_m,caution,paces,done");
   for (guint i = 0; i < plan->n_strips; i++)
     add_strip (&csv, plan, &plan->strips[i]);
   return ox_csv_end (&csv);
@@ -246,7 +247,7 @@ ox_table_zones (const OxPlan *plan)
 char *
 ox_table_edges (const OxPlan *plan)
 {
-  OxCsv csv = ox_csv_start ("id,room,cause,area_m2,length_m,wkt");
+  OxCsv csv = ox_csv_start ("id,room,cause,area_m2,length_m,wkt,done");
   for (guint i = 0; i < plan->n_edges; i++)
     {
       const OxEdge *edge = &plan->edges[i];
@@ -256,6 +257,7 @@ ox_table_edges (const OxPlan *plan)
       ox_csv_number (&csv, edge->area, COMPUTED);
       ox_csv_number (&csv, edge->length, COMPUTED);
       add_region (&csv, edge->region, FALSE);
+      ox_csv_text (&csv, edge->done > 0 ? plan->job->record->edges[edge->done - 1].date : "");
       ox_csv_row (&csv);
     }
   return ox_csv_end (&csv);
@@ -318,6 +320,7 @@ ox_tables_write (const OxPlan *plan, const char *directory, GError **error)
     { "floor.csv", ox_table_floor },      { "strips.csv", ox_table_strips }, { "moves.csv", ox_table_moves },
     { "zones.csv", ox_table_zones },      { "edge.csv", ox_table_edges },    { "stations.csv", ox_table_stations },
     { "summary.json", ox_table_summary }, { "checks.csv", ox_table_checks },
+    { "record.csv", ox_table_record },
   };
   if (!make_directory (directory, error))
     return FALSE;

@@ -5,10 +5,10 @@
  * coordinates have 4 decimals at most, computed ones 6. The same plan gives the same bytes in every locale.
  *
  *      floor.csv     id,kind,name,wkt,coats,speed_m_per_min
- *      strips.csv    order,strip,room,lane,kind,coat,x1,y1,x2,y2,heading_deg,length_m,width_m,speed_m_per_min,minutes,station,wkt,supply,hose_m,cord_m,caution,paces
+ *      strips.csv    order,strip,room,lane,kind,coat,x1,y1,x2,y2,heading_deg,length_m,width_m,speed_m_per_min,minutes,station,wkt,supply,hose_m,cord_m,caution,paces,done
  *      moves.csv     order,from_strip,to_strip,kind,minutes,length_m,cx,cy,wkt
  *      zones.csv     id,room,area_m2,wkt,coat
- *      edge.csv      id,room,cause,area_m2,length_m,wkt
+ *      edge.csv      id,room,cause,area_m2,length_m,wkt,done
  *      stations.csv  id,kind,x,y,length_m,strips,farthest_m
  *      summary.json  machine, rates, totals, out_of_reach
  *      quantities.csv  item,room,quantity,unit,verdict,basis
@@ -17,6 +17,8 @@
  *      cost.csv      what,room,quantity,unit,rate,amount
  *      checks.csv    check,room,x,y,strip
  *      days.csv      shift,date,machine,kind,id,room,length_m,area_m2,minutes,done,csp,depth_mm,note
+ *      record.csv    what,date,strips,strip_numbers,edge_areas,edge_numbers,strip_m,blasted_m2,edge_m2,strip_hours,move_hours,edge_hours,meter_hours,
+ *                    csp_least,csp_most,depth_mm,notes
  */
 #pragma once
 #include <gio/gio.h>
@@ -36,6 +38,7 @@ char *ox_table_shifts (const OxEstimate *estimate) G_GNUC_WARN_UNUSED_RESULT;
 char *ox_table_cost (const OxEstimate *estimate) G_GNUC_WARN_UNUSED_RESULT;
 char *ox_table_days (const OxEstimate *estimate) G_GNUC_WARN_UNUSED_RESULT;
 char *ox_table_checks (const OxPlan *plan) G_GNUC_WARN_UNUSED_RESULT;
+char *ox_table_record (const OxPlan *plan) G_GNUC_WARN_UNUSED_RESULT;
 
 /* ox_tables_write:
  * @directory: made with its parents where it is missing; files of the same names in it are replaced, each whole or not at all

@@ -140,10 +140,12 @@ draft_add_strip (Draft *draft, const OxDoneStrip *strip)
   if (place > 0)
     {
       OxDoneStrip *before = &g_array_index (draft->strips, OxDoneStrip, place - 1);
+      copy.kept = before->kept;
       strip_clear (before);
       *before = copy;
       return;
     }
+  copy.kept = MIN (copy.kept, draft->strips->len);
   g_array_append_val (draft->strips, copy);
   g_hash_table_insert (draft->places, g_memdup2 (&copy, sizeof copy), GUINT_TO_POINTER (draft->strips->len));
 }
@@ -264,9 +266,16 @@ ox_record_without_strips (const OxRecord *record, const OxDoneStrip *strips, gui
     g_hash_table_add (gone, (gpointer) &strips[i]);
   Draft draft = draft_new (record->n_strips);
   draft_add_all (&draft, &(OxRecord){ record->n_days, 0, record->n_edges, record->days, NULL, record->edges });
+  g_autofree guint *left = g_new0 (guint, record->n_strips + 1); /* of the first i strips */
   for (guint i = 0; i < record->n_strips; i++)
-    if (!g_hash_table_contains (gone, &record->strips[i]))
-      draft_add_strip (&draft, &record->strips[i]);
+    {
+      OxDoneStrip strip = record->strips[i];
+      gboolean stays = !g_hash_table_contains (gone, &strip);
+      left[i + 1] = left[i] + (stays ? 1 : 0);
+      strip.kept = left[MIN (strip.kept, i)];
+      if (stays)
+        draft_add_strip (&draft, &strip);
+    }
   return draft_end (&draft);
 }
 

@@ -35,6 +35,8 @@ typedef struct
   guint csp;          /* profile measured on it, 1 to 10; 0 unknown */
   double depth_mm;    /* mean texture depth measured on it, 0 to 100; 0 unknown */
   char *note;
+  guint kept;         /* how many strips of the record, from the first on, the plan in which it was marked had kept as they were; at most
+                         those before it. Planning with these kept finds that plan again, as long as the job is the same. */
 } OxDoneStrip;
 
 /* Edge work that was done. */

@@ -42,11 +42,26 @@ strip_of (const OxLayout *layout, const OxDraft *draft)
   return strip;
 }
 
+/* Done strips that the new ones must overlap; returns how many. */
+static guint
+add_kept (const Case *c, GArray *strips)
+{
+  for (guint i = 0; c->floor->kept != NULL && i < c->floor->kept->len; i++)
+    {
+      OxStrip strip = g_array_index (c->floor->kept, OxStrip, i);
+      strip.order = strips->len + 1;
+      if (strip.room == c->layout->room && strip.coat == c->layout->coat)
+        g_array_append_val (strips, strip);
+    }
+  return strips->len;
+}
+
 /* Breaches of rules 4 to 6, with @change (nullable) made. */
 static GPtrArray *
 judge (const Case *c, const Change *change)
 {
   g_autoptr (GArray) strips = g_array_new (FALSE, FALSE, sizeof (OxStrip));
+  guint n_kept = add_kept (c, strips);
   for (guint i = 0; i < c->layout->drafts->len; i++)
     {
       gboolean changed = change != NULL && change->index == i;
@@ -56,7 +71,7 @@ judge (const Case *c, const Change *change)
       strip.order = strips->len + 1;
       g_array_append_val (strips, strip);
     }
-  OxPlan plan = { .job = (OxJob *) c->job, .n_strips = strips->len, .strips = (OxStrip *) (void *) strips->data };
+  OxPlan plan = { .job = (OxJob *) c->job, .n_strips = strips->len, .strips = (OxStrip *) (void *) strips->data, .n_kept = n_kept };
   OxFloor own = *c->floor;
   OxCoat coat = { c->layout->room, c->layout->coat, (OxRegion *) c->layout->target };
   own.target = coat.target;

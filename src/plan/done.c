@@ -6,12 +6,79 @@
 #define RIM 0.002            /* m by which marked floor is grown: stored corners lie on a grid */
 #define LEAST_PIECE_M2 0.005 /* less than this is not split off ... */
 #define LEAST_SHARE 0.005    /* ... nor less than this share of the area */
+#define MOST_BLASTED_M2 0.05 /* of done edge work that strips may cover besides */
+#define SAME_LANE 0.0005     /* m across: strips of one chalk line */
 
-void
+/* The room in which the middle of a done strip lies, -1: none. */
+static int
+room_of (const OxJob *job, const OxDoneStrip *mark)
+{
+  OxPoint middle = ox_point_scale (ox_point_add (mark->a, mark->b), 0.5);
+  for (guint i = 0; i < job->n_rooms; i++)
+    if (ox_ring_contains (job->rooms[i]->ring, middle))
+      return (int) i;
+  return -1;
+}
+
+/* The highest number of coats that anything in the job asks for. */
+static guint
+most_coats (const OxJob *job)
+{
+  guint most = 1;
+  for (guint i = 0; i < job->n_rooms; i++)
+    most = MAX (most, job->rooms[i]->coats);
+  for (guint i = 0; i < job->n_conditions; i++)
+    most = MAX (most, job->conditions[i]->coats);
+  return most;
+}
+
+static GPtrArray *
+region_list (void)
+{
+  return g_ptr_array_new_with_free_func ((GDestroyNotify) ox_region_unref);
+}
+
+static OxRegion *
+marked_edges (const OxRecord *record)
+{
+  g_autoptr (GPtrArray) regions = region_list ();
+  for (guint i = 0; i < record->n_edges; i++)
+    g_ptr_array_add (regions, ox_done_edge_region (&record->edges[i]));
+  return ox_region_union_many ((const OxRegion *const *) regions->pdata, regions->len);
+}
+
+/* What strips from @first on cover, of one coat; 0: of any. */
+static OxRegion *
+covered_by (const OxStrip *strips, guint n, guint coat, double blast_length)
+{
+  g_autofree OxPoint *corners = g_new (OxPoint, 4 * n + 1);
+  guint quads = 0;
+  for (guint i = 0; i < n; i++)
+    if (coat == 0 || strips[i].coat == coat)
+      ox_strip_corners (&strips[i], blast_length, corners + 4 * quads++);
+  return ox_region_union_quads (corners, quads);
+}
+
+/* Whether strips that are to be laid cover edge work that was done by hand. */
+static gboolean
+blasts_done_edges (const OxPlan *plan)
+{
+  if (plan->job->record->n_edges == 0)
+    return FALSE;
+  g_autoptr (OxRegion) marked = marked_edges (plan->job->record);
+  g_autoptr (OxRegion) covered
+      = covered_by (plan->strips + plan->n_kept, plan->n_strips - plan->n_kept, 0, plan->job->machine->blast_length);
+  g_autoptr (OxRegion) both = ox_region_intersection (covered, marked);
+  return ox_region_area (both) > MOST_BLASTED_M2;
+}
+
+gboolean
 ox_done_strips (OxPlan *plan)
 {
   const OxRecord *record = plan->job->record;
+  g_autofree gboolean *found = g_new0 (gboolean, record->n_strips + 1);
   g_autoptr (GHashTable) marks = g_hash_table_new (ox_done_strip_hash, ox_done_strip_same_place);
+  guint most = most_coats (plan->job);
   for (guint i = 0; i < record->n_strips; i++)
     g_hash_table_insert (marks, &record->strips[i], GUINT_TO_POINTER (i + 1));
   for (guint i = 0; i < plan->n_strips && record->n_strips > 0; i++)
@@ -19,6 +86,88 @@ ox_done_strips (OxPlan *plan)
       OxStrip *strip = &plan->strips[i];
       const OxDoneStrip place = { .a = strip->a, .b = strip->b, .coat = strip->coat };
       strip->done = GPOINTER_TO_UINT (g_hash_table_lookup (marks, &place));
+      found[strip->done > 0 ? strip->done - 1 : record->n_strips] = TRUE;
+    }
+  for (guint i = 0; i < record->n_strips; i++)
+    if (!found[i] && record->strips[i].coat <= most && room_of (plan->job, &record->strips[i]) >= 0)
+      return FALSE;
+  return !blasts_done_edges (plan);
+}
+
+GArray *
+ox_done_kept (const OxJob *job, const OxFloor *floor, guint n)
+{
+  GArray *kept = g_array_new (FALSE, FALSE, sizeof (OxStrip));
+  for (guint i = 0; i < MIN (n, job->record->n_strips); i++)
+    {
+      const OxDoneStrip *mark = &job->record->strips[i];
+      int room = room_of (job, mark);
+      if (room < 0 || mark->coat > ox_coats_most (floor->coats, floor->n_coats))
+        continue;
+      OxStrip strip = { .order = kept->len + 1,
+                        .room = (guint) room,
+                        .coat = mark->coat,
+                        .a = mark->a,
+                        .b = mark->b,
+                        .station = -1,
+                        .supply = -1 };
+      strip.kind = mark->crosswise ? OX_STRIP_CROSSWISE : OX_STRIP_MAIN;
+      strip.heading = atan2 (mark->b.y - mark->a.y, mark->b.x - mark->a.x);
+      strip.width = mark->width;
+      g_array_append_val (kept, strip);
+    }
+  return kept;
+}
+
+/* @target less @done, and a rim of @done beside what is wide enough for a strip. */
+static OxRegion *
+left_of (const OxRegion *target, const OxRegion *done, const OxMachine *machine)
+{
+  double half = 0.45 * machine->blast_width;
+  g_autoptr (OxRegion) left = ox_region_difference (target, done);
+  g_autoptr (OxRegion) core = ox_region_offset (left, -half, FALSE);
+  g_autoptr (OxRegion) wide = ox_region_offset (core, half + machine->min_overlap, FALSE);
+  g_autoptr (OxRegion) both = ox_region_intersection (wide, done);
+  g_autoptr (OxRegion) rim = ox_region_intersection (both, target);
+  return ox_region_union (left, rim);
+}
+
+OxCoat *
+ox_done_coats_left (const OxJob *job, const OxFloor *floor, const GArray *kept)
+{
+  OxCoat *coats = g_new0 (OxCoat, floor->n_coats + 1);
+  g_autoptr (OxRegion) edges = marked_edges (job->record);
+  for (guint i = 0; i < floor->n_coats; i++)
+    {
+      const OxCoat *coat = &floor->coats[i];
+      g_autoptr (OxRegion) done = covered_by ((const OxStrip *) (gconstpointer) kept->data, kept->len, coat->coat,
+                                              job->machine->blast_length);
+      g_autoptr (OxRegion) around = left_of (coat->target, done, job->machine);
+      coats[i] = (OxCoat){ coat->room, coat->coat, ox_region_difference (around, edges) };
+    }
+  return coats;
+}
+
+void
+ox_done_number_lanes (OxPlan *plan)
+{
+  for (guint i = 0; i < plan->n_kept; i++)
+    {
+      OxStrip *strip = &plan->strips[i];
+      OxPoint along = { cos (strip->heading), sin (strip->heading) };
+      guint most = 0;
+      for (guint k = 0; k < plan->n_strips && strip->lane == 0; k++)
+        {
+          const OxStrip *other = &plan->strips[k];
+          if (other->room != strip->room || other->coat != strip->coat || other->lane == 0)
+            continue;
+          most = MAX (most, other->lane);
+          gboolean same = fabs (ox_point_cross (along, ox_point_sub (other->a, strip->a))) < SAME_LANE
+                          && fabs (ox_point_cross (along, ox_point_sub (other->b, strip->a))) < SAME_LANE;
+          strip->lane = same ? other->lane : 0;
+        }
+      if (strip->lane == 0)
+        strip->lane = most + 1;
     }
 }
 

@@ -29,6 +29,7 @@ typedef struct
   OxCoat *coats;       /* what is to be laid, room by room in the order of the job, coat by coat */
   OxRegion *travel;
   OxRegion *hose;      /* where a hose or cord may lie */
+  const GArray *kept;  /* (nullable) (element-type OxStrip): borrowed: done strips that new ones must overlap (plan/done.h) */
 } OxFloor;
 
 /* ox_floor_new: @job must pass ox_job_check(); (transfer full) */

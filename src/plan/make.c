@@ -22,6 +22,8 @@ typedef struct
 {
   OxPlan *plan;
   OxFloor *floor;
+  const OxFloor *laying; /* the same with the coats that are left to lay */
+  const GArray *kept;    /* OxStrip: done ones that stay as they are */
   OxWays *ways;
   GPtrArray **rooms; /* OxRoomPlan, coat by coat, of each room */
   GPtrArray *notices;
@@ -71,7 +73,7 @@ plan_room (guint i, gpointer data)
   const Making *making = rooms->making;
   if (ox_run_cancelled (rooms->run, NULL))
     return;
-  making->rooms[i] = ox_room_plans_new (making->floor, i, making->plan->job, making->ways, rooms->run);
+  making->rooms[i] = ox_room_plans_new (making->laying, i, making->plan->job, making->ways, rooms->run);
   ox_run_step (rooms->run, N_("laying strips"), g_atomic_int_add (&rooms->done, 1) + 1, making_steps (making));
 }
 
@@ -79,6 +81,18 @@ static const char *
 room_name (const OxRoom *room)
 {
   return *room->name ? room->name : room->id;
+}
+
+static gboolean
+has_kept (const Making *making, const OxRoomPlan *coat)
+{
+  for (guint i = 0; i < making->kept->len; i++)
+    {
+      const OxStrip *strip = &g_array_index (making->kept, OxStrip, i);
+      if (strip->room == coat->room && strip->coat == coat->coat)
+        return TRUE;
+    }
+  return FALSE;
 }
 
 /* What a person must be told of a room's strips. */
@@ -91,6 +105,8 @@ tell_of_room (const Making *making, guint r)
     {
       const OxRoomPlan *coat = g_ptr_array_index (making->rooms[r], k);
       double turn = coat->angle - first->angle - (coat->coat - 1) * room->coat_turn_deg * G_PI / 180;
+      if (coat->legs->len == 0 && has_kept (making, coat))
+        continue;
       if (coat->legs->len == 0 && k == 0)
         g_ptr_array_add (making->notices, g_strdup_printf (_("%s: no strip of this machine fits or pays; all of it is edge work"), room_name (room)));
       else if (coat->legs->len == 0)
@@ -149,7 +165,15 @@ order_rooms (Making *making, const OxRun *run)
   guint n = making->floor->n_rooms;
   guint *order = g_new0 (guint, n + 1);
   g_autofree gboolean *done = g_new0 (gboolean, n + 1);
+  OxLeg stopped = { 0 };
   const OxLeg *last = NULL;
+  if (making->kept->len > 0)
+    {
+      const OxStrip *strip = &g_array_index (making->kept, OxStrip, making->kept->len - 1);
+      stopped = (OxLeg){ .a = strip->a, .b = strip->b, .heading = strip->heading, .along = { cos (strip->heading), sin (strip->heading) } };
+      stopped.turn_b = ox_ways_turn_distance (making->ways, strip->b);
+      last = &stopped;
+    }
   for (guint k = 0; k < n; k++)
     {
       guint best = G_MAXUINT;
@@ -280,7 +304,7 @@ append_coat (const Making *making, const OxRoomPlan *coat, GArray *strips, GArra
     }
 }
 
-/* Room by room, coat by coat. */
+/* Kept ones first, then room by room, coat by coat. */
 static void
 write_strips (Making *making, const OxRun *run)
 {
@@ -288,12 +312,71 @@ write_strips (Making *making, const OxRun *run)
   g_autofree guint *order = order_rooms (making, run);
   g_autoptr (GArray) strips = g_array_new (FALSE, FALSE, sizeof (OxStrip));
   g_autoptr (GArray) paces = g_array_new (FALSE, FALSE, sizeof (OxPace));
+  for (guint i = 0; i < making->kept->len; i++)
+    {
+      OxStrip strip = g_array_index (making->kept, OxStrip, i);
+      set_pace (plan->job, &strip, paces);
+      g_array_append_val (strips, strip);
+    }
   for (guint k = 0; k < making->floor->n_rooms; k++)
     for (guint c = 0; c < making->rooms[order[k]]->len; c++)
       append_coat (making, g_ptr_array_index (making->rooms[order[k]], c), strips, paces);
   plan->n_strips = strips->len;
   plan->strips = (OxStrip *) (void *) g_array_free (g_steal_pointer (&strips), FALSE);
   plan->paces = (OxPace *) (void *) g_array_free (g_steal_pointer (&paces), FALSE);
+  plan->n_kept = making->kept->len;
+  ox_done_number_lanes (plan);
+}
+
+static void
+clear_rooms (Making *making)
+{
+  for (guint i = 0; i < making->plan->job->n_rooms; i++)
+    g_clear_pointer (&making->rooms[i], g_ptr_array_unref);
+  g_clear_pointer (&making->plan->strips, g_free);
+  g_clear_pointer (&making->plan->paces, g_free);
+  g_ptr_array_set_size (making->notices, 0);
+  making->plan->totals.saved_hours = 0;
+}
+
+/* Lays strips, when @around is TRUE around done edge work and the first @marks strips of the record; FALSE when cancelled. */
+static gboolean
+lay_strips (Making *making, gboolean around, guint marks, OxRun *run)
+{
+  OxPlan *plan = making->plan;
+  OxFloor laying = *making->floor;
+  g_autoptr (GArray) kept = ox_done_kept (plan->job, making->floor, marks);
+  if (around)
+    laying.coats = ox_done_coats_left (plan->job, making->floor, kept);
+  laying.kept = kept;
+  making->laying = &laying;
+  making->kept = kept;
+  plan->kept_marks = marks;
+  clear_rooms (making);
+  gboolean planned = plan_rooms (making, run);
+  if (planned)
+    write_strips (making, run);
+  if (around)
+    ox_coats_free (laying.coats, laying.n_coats);
+  making->laying = making->floor;
+  making->kept = NULL;
+  return planned;
+}
+
+/* The plan in which the last strip of the record was marked, where it still holds, else one around all that is done. */
+static gboolean
+lay_what_is_left (Making *making, OxRun *run)
+{
+  const OxRecord *record = making->plan->job->record;
+  guint marks = record->n_strips > 0 ? record->strips[record->n_strips - 1].kept : 0;
+  if (!lay_strips (making, marks > 0, marks, run))
+    return FALSE;
+  if (ox_done_strips (making->plan))
+    return TRUE;
+  if (!lay_strips (making, TRUE, record->n_strips, run))
+    return FALSE;
+  ox_done_strips (making->plan);
+  return TRUE;
 }
 
 /* FALSE when cancelled; @carried: moves that have no way on wheels. */
@@ -438,10 +521,8 @@ make_plan (Making *making, OxRun *run)
   OxPlan *plan = making->plan;
   g_autoptr (GPtrArray) placed = g_ptr_array_new_with_free_func (g_free);
   Finding finding = { .making = making, .run = run, .placed = placed };
-  if (!plan_rooms (making, run))
+  if (!lay_what_is_left (making, run))
     return FALSE;
-  write_strips (making, run);
-  ox_done_strips (plan);
   reach_stage (making, OX_STAGE_STRIPS);
   ox_run_step (run, N_("finding the ways between strips"), making_steps (making) - 2, making_steps (making));
   ox_share (5, find_one, &finding);
@@ -495,7 +576,7 @@ ox_plan_new_hooked (const OxJob *job, OxPlanHook hook, gpointer data, OxRun *run
   plan->job = ox_job_ref (job);
   plan->target = ox_region_ref (floor->target);
   plan->travel = ox_region_ref (floor->travel);
-  Making making = { plan, floor, ways, g_new0 (GPtrArray *, job->n_rooms + 1), notices, hook, data };
+  Making making = { plan, floor, floor, NULL, ways, g_new0 (GPtrArray *, job->n_rooms + 1), notices, hook, data };
   write_coats (&making);
   gboolean made = make_plan (&making, run);
   for (guint i = 0; i < job->n_rooms; i++)

@@ -127,6 +127,8 @@ typedef struct
   guint n_coats;
   OxRegion **coats;   /* n_coats of them: target that asks for coat 1, 2 ... (plan/coat.h) */
   guint n_strips, n_moves, n_zones, n_edges, n_chalks, n_stations;
+  guint n_kept;       /* of the strips, from the first on: done ones of the record that the rest was laid around (plan/done.h); mostly 0 */
+  guint kept_marks;   /* how many strips of the record, from the first on, that was */
   OxStrip *strips;
   OxPace *paces;
   OxMove *moves;      /* n_strips - 1 of them, or 0 */

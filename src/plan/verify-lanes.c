@@ -114,6 +114,8 @@ judge_pair (OxVerify *verify, guint index, const Neighbour *n, OxPiece x)
   double overlap = s->strip->width - fabs (n->y);
   if (n->index < index)
     return; /* each pair is met from both sides */
+  if (n->index < verify->plan->n_kept || (index < verify->plan->n_kept && overlap < 0))
+    return;
   if (overlap < 0)
     judge_gap (verify, index, n, x);
   else if (overlap < verify->machine->min_overlap - OX_VERIFY_OVERLAP_TOLERANCE)
@@ -173,7 +175,7 @@ judge_chalk (OxVerify *verify, const OxChalk *chalk)
   if (ox_point_dot (ox_point_sub (b, a), u) < 0)
     inward = -inward;
   judge_spacing (verify, chalk, a);
-  for (guint i = 0; i < verify->plan->n_strips; i++)
+  for (guint i = verify->plan->n_kept; i < verify->plan->n_strips; i++)
     {
       const OxStrip *strip = &verify->plan->strips[i];
       if (strip->room != chalk->room || strip->coat != chalk->coat || strip->kind != OX_STRIP_MAIN)

@@ -27,7 +27,7 @@ judge_strip_figures (OxVerify *verify, guint index)
   const OxStrip *strip = s->strip;
   if (strip->order != index + 1)
     ox_verify_blame (verify, OX_RULE_ORDER, strip->order, strip->a, "stands at place %u", index + 1);
-  if (index > 0 && strip[-1].room == strip->room && strip[-1].coat > strip->coat)
+  if (index > verify->plan->n_kept && strip[-1].room == strip->room && strip[-1].coat > strip->coat)
     ox_verify_blame (verify, OX_RULE_ORDER, strip->order, strip->a, "coat %u after coat %u", strip->coat, strip[-1].coat);
   if (strip->room >= verify->plan->job->n_rooms)
     ox_verify_blame (verify, OX_RULE_ORDER, strip->order, strip->a, "has no room");
@@ -169,6 +169,8 @@ ox_verify_moves (OxVerify *verify)
                            "move %u leads from strip %u to strip %u", i + 1, move->from, move->to);
           continue;
         }
+      if (move->from <= plan->n_kept)
+        continue;
       judge_move (verify, move);
       if (move->n_path > 0)
         continue;

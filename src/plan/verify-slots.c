@@ -55,7 +55,7 @@ is_covered (OxVerify *verify, const OxCoat *of, OxAxes axes, OxPiece x, double y
         {
           const OxVerifyStrip *s = &verify->strips[g_array_index (verify->near, guint, k)];
           OxPoint q = ox_axes_to (s->axes, p);
-          hit = s->strip->room == of->room && s->strip->coat == of->coat && fabs (ox_point_cross (s->axes.u, axes.u)) < ALONG_SIN && q.x >= s->cover.x0
+          hit = s->strip->order > verify->plan->n_kept && s->strip->room == of->room && s->strip->coat == of->coat && fabs (ox_point_cross (s->axes.u, axes.u)) < ALONG_SIN && q.x >= s->cover.x0
                 && q.x <= s->cover.x1 && q.y >= s->cover.y0 && q.y <= s->cover.y1;
         }
       covered += hit;

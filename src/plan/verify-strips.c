@@ -128,14 +128,14 @@ judge_use (OxVerify *verify, guint index)
 void
 ox_verify_use (OxVerify *verify)
 {
-  for (guint i = 0; i < verify->plan->n_strips; i++)
+  for (guint i = verify->plan->n_kept; i < verify->plan->n_strips; i++)
     judge_use (verify, i);
 }
 
 void
 ox_verify_strips (OxVerify *verify)
 {
-  for (guint i = 0; i < verify->plan->n_strips; i++)
+  for (guint i = verify->plan->n_kept; i < verify->plan->n_strips; i++)
     {
       judge_body (verify, &verify->strips[i]);
       judge_floor (verify, &verify->strips[i]);

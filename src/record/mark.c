@@ -17,6 +17,7 @@ done_strip (const OxPlan *plan, const OxStrip *strip, const OxMark *mark)
     .csp = mark != NULL ? mark->csp : 0,
     .depth_mm = mark != NULL ? mark->depth_mm : 0,
     .note = mark != NULL ? (char *) mark->note : NULL,
+    .kept = plan->kept_marks,
   };
 }
 

@@ -4,7 +4,8 @@
 #include "run-batch.h"
 
 static const char *const tables[] = { "floor.csv",    "strips.csv",   "moves.csv",      "zones.csv", "edge.csv",
-                                      "stations.csv", "summary.json", "quantities.csv", "shifts.csv", "cost.csv", "checks.csv" };
+                                      "stations.csv", "summary.json", "quantities.csv", "shifts.csv", "cost.csv", "checks.csv",
+                                      "record.csv" };
 
 static char *
 table_text (const char *folder, const char *name)

@@ -95,7 +95,7 @@ G_BEGIN_DECLS
   "    <strip date=\"2026-09-14\" room=\"R1\" x1=\"1.5\" y1=\"0.21\" x2=\"9.75\" y2=\"0.21\" width=\"0.21\" csp=\"3\" "  \
   "depth-mm=\"0.42\" note=\"by the gate\"/>\n"                                                                         \
   "    <strip date=\"2026-09-15\" room=\"R1\" kind=\"crosswise\" coat=\"2\" x1=\"11\" y1=\"6\" x2=\"11\" y2=\"1\" "      \
-  "width=\"0.21\"/>\n"                                                                                                 \
+  "width=\"0.21\" kept=\"1\"/>\n"                                                                                                 \
   "    <edge date=\"2026-09-15\" room=\"R1\" wkt=\"MULTIPOLYGON (((0 0, 4 0, 4 2, 0 2, 0 0), (1 0.5, 1 1, 2 1, 1 "       \
   "0.5)), ((5 0, 6 0, 6 0.25, 5 0)))\" note=\"ground\"/>\n"                                                            \
   "  </record>\n"

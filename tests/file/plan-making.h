@@ -24,8 +24,8 @@ hand_plan_init (HandPlan *hand)
 {
   *hand = (HandPlan){
     .strips = {
-      { 1, 0, 1, OX_STRIP_MAIN, 1, { 1, 2 }, { 7, 2 }, 0, 0.21, 6, 1, 0, 0, 0, 1, 6.25, 7.5, FALSE },
-      { 2, 0, 3, OX_STRIP_CROSSWISE, 2, { 3, 7 }, { 3, 4 }, -G_PI / 2, 0.21, 6, 0.5, 0, 0, -1, 2, 0, 6.5, TRUE },
+      { 1, 0, 1, OX_STRIP_MAIN, 1, { 1, 2 }, { 7, 2 }, 0, 0.21, 6, 1, 0, 0, 0, 1, 6.25, 7.5, 0, FALSE },
+      { 2, 0, 3, OX_STRIP_CROSSWISE, 2, { 3, 7 }, { 3, 4 }, -G_PI / 2, 0.21, 6, 0.5, 0, 0, -1, 2, 0, 6.5, 0, TRUE },
     },
     .moves = { { 1, 2, OX_MOVE_SWING, 0.45, 6, TRUE, { 8, 2.5 }, 3, NULL } },
     .stations = { { (char *) "S1", OX_STATION_COLLECTOR, FALSE, { 1, 1 }, 20, 1, 6.25 },

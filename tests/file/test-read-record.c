@@ -21,6 +21,7 @@ test_values (void)
   g_assert_false (record->strips[0].crosswise);
   g_assert_true (record->strips[1].crosswise);
   g_assert_cmpuint (record->strips[1].coat, ==, 2);
+  g_assert_cmpuint (record->strips[1].kept, ==, 1);
   g_assert_cmpuint (record->n_edges, ==, 1);
   g_assert_cmpuint (record->edges[0].n_rings, ==, 3);
   /* 4 x 2 less a triangle of 1 x 0.5 / 2, and one of 1 x 0.25 / 2 */
@@ -73,6 +74,7 @@ static const struct
   { "coat=\"2\" x1", "coat=\"0\" x1", "<strip date=\"2026-09-15\"", "coat “0” of strip" },
   { "kind=\"crosswise\" coat=\"2\" x1=\"11\" y1=\"6\" x2=\"11\" y2=\"1\"", "x1=\"9.75\" y1=\"0.21\" x2=\"1.5\" y2=\"0.21\"",
     "<strip date=\"2026-09-15\"", "stands in the record already" },
+  { "kept=\"1\"", "kept=\"2\"", "<strip date=\"2026-09-15\"", "kept “2” of strip of record: a number from 0 to 1" },
   { "csp=\"3\" depth", "csp=\"12\" depth", "<strip", "csp “12” of strip" },
   { "depth-mm=\"0.42\" note", "depth-mm=\"101\" note", "<strip", "depth-mm “101” of strip" },
   { "(5 0, 6 0, 6 0.25, 5 0)", "(5 0, 6 0, 6 0.25)", "<edge", "wkt of edge: line 1, column" },

@@ -46,6 +46,17 @@ test_whole (void)
                    "    \"ideal_hours\": 0,\n"
                    "    \"coats_m2\": 0\n"
                    "  },\n"
+                   "  \"record\": {\n"
+                   "    \"days\": 2,\n"
+                   "    \"done_strips\": 0,\n"
+                   "    \"left_strips\": 2,\n"
+                   "    \"done_m2\": 0,\n"
+                   "    \"left_m2\": 95,\n"
+                   "    \"done_hours\": 0,\n"
+                   "    \"left_hours\": 0.115833333,\n"
+                   "    \"meter_hours\": 6.75,\n"
+                   "    \"lost_strips\": 2\n"
+                   "  },\n"
                    "  \"out_of_reach\": 1\n"
                    "}\n");
 }

@@ -37,7 +37,7 @@ test_strips (void)
   g_assert_cmpuint (g_strv_length (rows), ==, 4);
   g_assert_cmpstr (rows[0], ==,
                    "order,strip,room,lane,kind,coat,x1,y1,x2,y2,heading_deg,length_m,width_m,"
-                   "speed_m_per_min,minutes,station,wkt,supply,hose_m,cord_m,caution,paces");
+                   "speed_m_per_min,minutes,station,wkt,supply,hose_m,cord_m,caution,paces,done");
   g_assert_true (g_str_has_prefix (rows[1], "1,1,R1,1,main,1,1,2,7,2,0,6,0.21,6,1,S1,\"POLYGON (("));
   g_assert_true (g_str_has_prefix (rows[2], "2,2,R1,3,crosswise,2,3,7,3,4,270,3,0.21,6,0.5,,\"POLYGON (("));
   /* The first strip covers 0.04 m more at both ends: 6.08 m x 0.21 m. */
@@ -95,8 +95,8 @@ test_zones_and_edges (void)
   g_assert_cmpstr (zones, ==, "id,room,area_m2,wkt,coat\r\nZ1,R1,1.5,\"POLYGON ((0 0, 1.5 0, 1.5 1, 0 1, 0 0))\",1\r\n");
   g_autofree char *edges = ox_table_edges (&hand.plan);
   g_assert_cmpstr (edges, ==,
-                   "id,room,cause,area_m2,length_m,wkt\r\n"
-                   "E1,R1,corner,0.333333,2.5,\"POLYGON ((0 0, 1 0, 0 1, 0 0))\"\r\n");
+                   "id,room,cause,area_m2,length_m,wkt,done\r\n"
+                   "E1,R1,corner,0.333333,2.5,\"POLYGON ((0 0, 1 0, 0 1, 0 0))\",\r\n");
 }
 
 /* A proposed one is told by its kind; one that serves nothing has no farthest strip. */
@@ -169,7 +169,8 @@ static void
 test_write (void)
 {
   static const char *const names[] = { "floor.csv",    "strips.csv",   "moves.csv",      "zones.csv", "edge.csv",
-                                       "stations.csv", "summary.json", "quantities.csv", "shifts.csv", "cost.csv", "checks.csv", "days.csv" };
+                                       "stations.csv", "summary.json", "quantities.csv", "shifts.csv", "cost.csv", "checks.csv", "days.csv",
+                                       "record.csv" };
   g_auto (HandPlan) hand;
   g_autoptr (GError) error = NULL;
   char *folder = ox_test_folder_new ();

@@ -65,6 +65,12 @@ test_marks (void)
   g_assert_cmpfloat (marked->strips[0].depth_mm, ==, 0.42);
   g_assert_cmpuint (marked->strips[1].coat, ==, 1);
   g_assert_cmpuint (marked->strips[3].coat, ==, 2);
+  second = strip_at (5, "2026-09-18");
+  second.kept = 3;
+  g_autoptr (OxRecord) later = ox_record_with_strips (marked, &second, 1);
+  g_autoptr (OxRecord) parted = ox_record_without_strips (later, &back, 1);
+  g_assert_cmpuint (later->strips[4].kept, ==, 3);
+  g_assert_cmpuint (parted->strips[3].kept, ==, 2);
   g_autoptr (OxRecord) fewer = ox_record_without_strips (marked, &back, 1);
   g_assert_cmpuint (fewer->n_strips, ==, 3);
   g_assert_cmpfloat (fewer->strips[0].a.y, ==, 1.19);

@@ -8,10 +8,10 @@ from shapely import wkt
 
 COLUMNS = {
     'floor': 'id,kind,name,wkt,coats,speed_m_per_min',
-    'strips': 'order,strip,room,lane,kind,coat,x1,y1,x2,y2,heading_deg,length_m,width_m,speed_m_per_min,minutes,station,wkt,supply,hose_m,cord_m,caution,paces',
+    'strips': 'order,strip,room,lane,kind,coat,x1,y1,x2,y2,heading_deg,length_m,width_m,speed_m_per_min,minutes,station,wkt,supply,hose_m,cord_m,caution,paces,done',
     'moves': 'order,from_strip,to_strip,kind,minutes,length_m,cx,cy,wkt',
     'zones': 'id,room,area_m2,wkt,coat',
-    'edge': 'id,room,cause,area_m2,length_m,wkt',
+    'edge': 'id,room,cause,area_m2,length_m,wkt,done',
     'stations': 'id,kind,x,y,length_m,strips,farthest_m',
 }
 SUMMARY = {
@@ -20,6 +20,7 @@ SUMMARY = {
     'rates': ['travel_speed_m_per_min', 'walk_speed_m_per_min', 'swing_s', 'edge_m2_per_hour'],
     'totals': ['target_m2', 'blasted_m2', 'double_m2', 'edge_m2', 'edge_limit_m2', 'strips', 'strip_m', 'move_m',
                'strip_hours', 'move_hours', 'edge_hours', 'labour_hours', 'ideal_hours', 'coats_m2'],
+    'record': ['days', 'done_strips', 'left_strips', 'done_m2', 'left_m2', 'done_hours', 'left_hours', 'meter_hours', 'lost_strips'],
 }
 CAUSES = {'wall', 'corner', 'obstacle', 'drop', 'narrow', 'reach'}
 FLOOR_KINDS = {'room', 'solid', 'pit', 'masked', 'excluded', 'condition', 'doorway', 'joint', 'target', 'travel'}
@@ -89,7 +90,7 @@ class Tables:
         return list(csv.DictReader(text.splitlines()))
 
     def read_summary(self):
-        """Reads summary.json into `machine`, `rates` and `totals`."""
+        """Reads summary.json into `machine`, `rates`, `totals` and `record`."""
         with open(os.path.join(self.folder, 'summary.json'), encoding='utf-8') as file:
             summary = json.load(file)
         for group, names in SUMMARY.items():
