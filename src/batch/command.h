@@ -18,8 +18,9 @@ OxExit ox_command_check (int argc, char **argv);
 OxExit ox_command_new (int argc, char **argv);
 OxExit ox_command_plan (int argc, char **argv);
 OxExit ox_command_draw (int argc, char **argv);
+OxExit ox_command_mark (int argc, char **argv);
 
-extern const char ox_usage_check[], ox_usage_new[], ox_usage_plan[], ox_usage_draw[]; /* one line each, untranslated */
+extern const char ox_usage_check[], ox_usage_new[], ox_usage_plan[], ox_usage_draw[], ox_usage_mark[]; /* one line each, untranslated */
 
 /* ox_command_parse:
  * @options: (nullable): entries ended by an empty one

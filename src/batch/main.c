@@ -17,6 +17,7 @@ static const struct
     N_ ("make a job from an outline: first ring the room, inner rings solid obstacles") },
   { "plan", ox_command_plan, ox_usage_plan, N_ ("plan the job, write its tables") },
   { "draw", ox_command_draw, ox_usage_draw, N_ ("plan the job, draw its sheets") },
+  { "mark", ox_command_mark, ox_usage_mark, N_ ("mark strips and edge work of the plan done") },
 };
 
 static gboolean
@@ -45,7 +46,7 @@ print_help (void)
 static OxExit
 run_command (int argc, char **argv)
 {
-  static const char usage[] = "oxturn-batch check|new|plan|draw ... (--help says more)";
+  static const char usage[] = "oxturn-batch check|new|plan|draw|mark ... (--help says more)";
   const char *name = argc > 1 ? argv[1] : NULL;
   if (!name)
     return ox_exit_usage (_ ("a command is missing"), usage);

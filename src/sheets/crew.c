@@ -4,6 +4,7 @@
 #include "sheets/crew.h"
 #include "base/number.h"
 #include "base/words.h"
+#include "record/progress.h"
 #include "sheets/cautions.h"
 #include "sheets/draft.h"
 #include "sheets/floor.h"
@@ -29,29 +30,58 @@ coat_name (const OxSheetRun *run, guint room, guint coat)
   return g_strdup (name);
 }
 
+/* Where to begin; (transfer full) */
+static char *
+start_text (const OxPlan *plan)
+{
+  guint first = 0;
+  while (first < plan->n_strips && plan->strips[first].done > 0)
+    first++;
+  if (first == 0)
+    return g_strdup (_ ("Start at strip 1, at the flag. Follow the numbers; arrows stand where a strip stops."));
+  if (first == plan->n_strips)
+    return g_strdup (_ ("All strips are done."));
+  return g_strdup_printf (_ ("Go on at strip %u, at the flag; what is done is hatched. Follow the numbers; arrows "
+                             "stand where a strip stops."),
+                          first + 1);
+}
+
+/* Strips, edge areas and hours: all, or what is left once something is done; (transfer full) */
+static char *
+amount_text (const OxPlan *plan)
+{
+  if (ox_record_is_empty (plan->job->record))
+    {
+      g_autofree char *hours = ox_measure_number (plan->totals.labour_hours, 1);
+      return g_strdup_printf (ox_words_count ("%u strip and %u edge areas: about %s hours, edge work counted.",
+                                              "%u strips and %u edge areas: about %s hours, edge work counted.",
+                                              plan->totals.strips),
+                              plan->totals.strips, plan->n_edges, hours);
+    }
+  g_autoptr (OxProgress) progress = ox_progress_new (plan);
+  g_autofree char *hours = ox_measure_number (ox_progress_hours (&progress->left), 1);
+  return g_strdup_printf (ox_words_count ("Left: %u strip and %u edge areas, about %s hours, edge work counted.",
+                                          "Left: %u strips and %u edge areas, about %s hours, edge work counted.",
+                                          progress->left.strips),
+                          progress->left.strips, progress->left.edges, hours);
+}
+
 OxBlock *
 ox_crew_order_new (const OxSheetRun *run)
 {
-  const OxTotals *totals = &run->plan->totals;
   const OxMachine *machine = run->job->machine;
   OxUnits units = run->job->units;
   OxBlock *block = ox_block_new (_ ("Order of work"), run->form.block_mm, run->form.body_mm);
   g_autofree char *speed = ox_measure_speed (units, machine->travel_speed);
-  g_autofree char *hours = ox_measure_number (totals->labour_hours, 1);
   g_autofree char *width = ox_units_length_text (units, machine->blast_width, TRUE);
   g_autofree char *overlap = ox_units_length_text (units, machine->min_overlap, TRUE);
   g_autofree char *settings
       = g_strdup_printf (_ ("%s at %s, blast width %s, overlap %s or more."), machine->name, speed, width, overlap);
-  g_autofree char *amount = g_strdup_printf (
-      ox_words_count ("%u strip and %u edge areas: about %s hours, edge work counted.",
-                      "%u strips and %u edge areas: about %s hours, edge work counted.", totals->strips),
-      totals->strips, run->plan->n_edges, hours);
+  g_autofree char *start = start_text (run->plan);
+  g_autofree char *amount = amount_text (run->plan);
   const char *const steps[] = {
-    _ ("Snap the chalk lines from the base walls. The middle of the pattern follows them."),
-    _ ("Start at strip 1, at the flag. Follow the numbers; arrows stand where a strip stops."),
-    settings,
-    _ ("Open the valve as the machine starts to roll, close it before it stands."),
-    amount,
+    _ ("Snap the chalk lines from the base walls. The middle of the pattern follows them."), start,  settings,
+    _ ("Open the valve as the machine starts to roll, close it before it stands."),          amount,
   };
   for (guint i = 0; i < G_N_ELEMENTS (steps); i++)
     {
@@ -120,8 +150,7 @@ ox_crew_chalk_new (const OxSheetRun *run)
           = chalk->lanes > 1 ? ox_units_length_text (run->job->units, chalk->spacing, TRUE) : g_strdup ("\xe2\x80\x93");
       g_autofree char *lanes = g_strdup_printf ("%u", chalk->lanes);
       g_autofree char *name = coat_name (run, chalk->room, chalk->coat);
-      ox_block_add_cells (block, FALSE, name, side_text (room, chalk->base_side), heading, first, spacing,
-                          lanes, NULL);
+      ox_block_add_cells (block, FALSE, name, side_text (room, chalk->base_side), heading, first, spacing, lanes, NULL);
     }
   return block;
 }

@@ -415,20 +415,26 @@ place (const OxPicture *picture, GArray *candidates, OxLabels *labels)
     }
 }
 
-/* append_first: the flag at the first start takes its place before any label */
+/* append_first: the flag at the first start of what is to be done takes its place before any label */
 static void
 append_first (const OxPicture *picture, OxLabels *labels)
 {
-  if (picture->plan == NULL || picture->plan->n_strips == 0 || !(picture->layers & OX_FLOOR_NUMBERS))
+  guint first = 0;
+  if (picture->plan == NULL || !(picture->layers & OX_FLOOR_NUMBERS))
     return;
-  const OxStrip *strip = &picture->plan->strips[0];
+  while (first < picture->plan->n_strips && picture->plan->strips[first].done > 0)
+    first++;
+  if (first == picture->plan->n_strips)
+    return;
+  const OxStrip *strip = &picture->plan->strips[first];
   OxPoint a = strip->a, b = strip->a;
   if (!ox_clip_line (&a, &b, picture->part))
     return;
   OxLabelBox box = { strip->a, 0, { -0.6, NUMBER_MM / 2 + CLEAR_MM, FLAG_MM * 0.75, FLAG_MM } };
   ox_labels_take (labels, &box);
   ox_picture_layer (picture, "stations");
-  ox_picture_item (picture, "strip-1", 0);
+  g_autofree char *id = g_strdup_printf ("strip-%u", strip->order);
+  ox_picture_item (picture, id, 0);
   ox_drawing_builder_mark (picture->builder, (OxMarkLook){ OX_STYLE_FIRST, OX_MARK_FIRST, 0, FLAG_MM }, strip->a);
 }
 

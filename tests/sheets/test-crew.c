@@ -1,6 +1,8 @@
 /* Oxturn: tests of sheets/crew
  * SPDX-License-Identifier: GPL-3.0-or-later
  */
+#include "record/mark.h"
+#include "record/which.h"
 #include "sheets/hall.h"
 #include "sheets/sheets.h"
 #include "support/ox-test.h"
@@ -51,6 +53,23 @@ test_first_start_is_marked_once (void)
   g_assert_cmpuint (flags, ==, 1);
 }
 
+/* A crew that comes back goes on where it stopped, and sees what is left. */
+static void
+test_goes_on (void)
+{
+  g_autoptr (GError) error = NULL;
+  g_autoptr (OxJob) job = ox_test_hall (OX_UNITS_METRES);
+  g_autoptr (OxPlan) plan = ox_test_plan (job);
+  g_autoptr (GArray) numbers = ox_which_strips (plan, "-3", &error);
+  g_autoptr (OxJob) begun = ox_mark_strips (job, plan, numbers, &(OxMark){ .date = "2026-09-14" }, &error);
+  g_assert_no_error (error);
+  g_autoptr (OxPlan) later = ox_test_plan (begun);
+  g_autoptr (OxPageSet) set = make (begun, later, OX_SHEET_CREW, "A2");
+  g_assert_nonnull (ox_test_find_text (set->pages[0].drawing, "Go on at strip 4"));
+  g_autofree char *left = g_strdup_printf ("Left: %u strips", later->n_strips - 3);
+  g_assert_nonnull (ox_test_find_text (set->pages[0].drawing, left));
+}
+
 /* count_in_tables: cells that are @id on the pages of the set */
 static guint
 count_in_tables (const OxPageSet *set, const char *id)
@@ -91,6 +110,7 @@ main (int argc, char **argv)
   g_test_init (&argc, &argv, NULL);
   g_test_add_func ("/crew/parts", test_what_a_crew_needs);
   g_test_add_func ("/crew/first", test_first_start_is_marked_once);
+  g_test_add_func ("/crew/goes-on", test_goes_on);
   g_test_add_func ("/crew/edges", test_every_edge_area_is_in_a_table);
   return g_test_run ();
 }

@@ -1,0 +1,71 @@
+/* Oxturn: tests/batch/test-mark
+ * SPDX-License-Identifier: GPL-3.0-or-later
+ */
+#include "run-batch.h"
+
+typedef struct
+{
+  char *folder;
+  char *job;
+  char *marked;
+} Fixture;
+
+static void
+set_up (Fixture *fixture, gconstpointer data G_GNUC_UNUSED)
+{
+  fixture->folder = ox_test_folder_new ();
+  g_autofree char *outline = g_build_filename (fixture->folder, "hall.wkt", NULL);
+  fixture->job = g_build_filename (fixture->folder, "hall.oxturn", NULL);
+  fixture->marked = g_build_filename (fixture->folder, "marked.oxturn", NULL);
+  g_assert_true (g_file_set_contents (outline, "POLYGON ((0 0, 10 0, 10 8, 0 8, 0 0))", -1, NULL));
+  g_auto (Run) made = run_batch ("new", fixture->job, "--room", outline, "--machine", "compact");
+  assert_silent (&made);
+}
+
+static void
+tear_down (Fixture *fixture, gconstpointer data G_GNUC_UNUSED)
+{
+  ox_test_folder_free (fixture->folder);
+  g_free (fixture->job);
+  g_free (fixture->marked);
+}
+
+/* Morning and evening of a day: the record table has both, and the strips by their day. */
+static void
+test_a_day (Fixture *fixture, gconstpointer data G_GNUC_UNUSED)
+{
+  g_autofree char *tables = g_build_filename (fixture->folder, "tables", NULL);
+  g_autofree char *table = g_build_filename (tables, "record.csv", NULL);
+  g_autofree char *text = NULL;
+  g_auto (Run) morning = run_batch ("mark", fixture->job, "--date", "2026-09-14", "--meter-start", "12.5", "-o", fixture->marked);
+  assert_silent (&morning);
+  g_auto (Run) evening = run_batch ("mark", fixture->marked, "--date", "2026-09-14", "--strips", "-12, 20", "--edges", "E1", "--meter-end",
+                                    "14.25", "-o", fixture->marked);
+  assert_silent (&evening);
+  g_auto (Run) planned = run_batch ("plan", fixture->marked, "--tables", tables);
+  g_assert_cmpint (planned.status, ==, 0);
+  g_assert_true (g_file_get_contents (table, &text, NULL, NULL));
+  g_assert_nonnull (strstr (text, "\r\nday,2026-09-14,13,1-12 20,1,E1,"));
+  g_assert_nonnull (strstr (text, ",1.75,"));
+}
+
+static void
+test_complains (Fixture *fixture, gconstpointer data G_GNUC_UNUSED)
+{
+  g_auto (Run) far = run_batch ("mark", fixture->job, "--date", "2026-09-14", "--strips", "9999", "-o", fixture->marked);
+  assert_complained (&far, 1, "The plan has no number 9999");
+  g_auto (Run) soon = run_batch ("mark", fixture->job, "--date", "soon", "--strips", "1", "-o", fixture->marked);
+  assert_complained (&soon, 1, "“soon” is no day of the record");
+  g_auto (Run) undated = run_batch ("mark", fixture->job, "--strips", "1", "-o", fixture->marked);
+  assert_complained (&undated, 2, "--date is missing");
+  g_assert_false (g_file_test (fixture->marked, G_FILE_TEST_EXISTS));
+}
+
+int
+main (int argc, char **argv)
+{
+  g_test_init (&argc, &argv, NULL);
+  g_test_add ("/batch/mark/a-day", Fixture, NULL, set_up, test_a_day, tear_down);
+  g_test_add ("/batch/mark/complains", Fixture, NULL, set_up, test_complains, tear_down);
+  return g_test_run ();
+}
