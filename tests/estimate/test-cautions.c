@@ -42,9 +42,13 @@ test_where (void)
   g_assert_true (ox_caution_applies (find ("hand-dust"), estimate));
   g_assert_true (ox_caution_applies (find ("load"), estimate));
   g_assert_false (ox_caution_applies (find ("drop"), estimate));
+  g_assert_cmpuint (ox_caution_number ("drop", estimate), ==, 0);
+  guint before = ox_caution_number ("residual", estimate);
   g_assert_false (ox_caution_applies (find ("drum"), estimate));
   plan->job->rooms[0]->sides[1].kind = OX_SIDE_DROP;
   g_assert_true (ox_caution_applies (find ("drop"), estimate));
+  g_assert_cmpuint (ox_caution_number ("drop", estimate), ==, before); /* it stands before that one, which moves on by one */
+  g_assert_cmpuint (ox_caution_number ("residual", estimate), ==, before + 1);
 }
 
 /* 1,000 m2 with 0.2 mm taken off weigh 470 kg: a drum of it is nothing to carry. */
