@@ -4,7 +4,7 @@
 #include "plan/verify-private.h"
 
 #define PARALLEL_SIN 0.001745 /* of 0.1 degree */
-#define SAME_LANE 0.001       /* m across: strips of one chalk line */
+#define SAME_LANE (2 * OX_GRID) /* m across: strips of one chalk line, whose ends are rounded; what lies farther aside hides what is behind it */
 #define LOOK_ACROSS 3         /* blast widths */
 #define CHALK_TOLERANCE 0.001 /* m across */
 

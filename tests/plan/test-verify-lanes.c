@@ -43,6 +43,22 @@ overlap_column_between (void)
     }
 }
 
+/* The third strip, 0.9 mm off the lane of the second, overlaps the first by 19.1 mm only, all of it where the second lies between them: whichever is
+ * run first. */
+static void
+overlap_hidden (void)
+{
+  const double strips[][3] = { { 0.21, 3, 6 }, { 0.40, 3, 6 }, { 0.4009, 5, 7 } };
+  g_autoptr (OxJob) job = ox_test_floor_rectangle (10, 0.8, "compact");
+  for (guint first = 0; first < 3; first++)
+    {
+      g_autoptr (Draft) draft = draft_new (job);
+      for (guint i = 0; i < 3; i++)
+        judge_corridor_strip (draft, strips[(first + i) % 3][0], strips[(first + i) % 3][1], strips[(first + i) % 3][2]);
+      judge_expect_sound (draft);
+    }
+}
+
 static void
 grid_off_chalk (void)
 {
@@ -66,6 +82,7 @@ main (int argc, char **argv)
   g_test_add_func ("/plan/verify-lanes/overlap/short", overlap_short);
   g_test_add_func ("/plan/verify-lanes/overlap/lane-missing", overlap_lane_missing);
   g_test_add_func ("/plan/verify-lanes/overlap/column-between", overlap_column_between);
+  g_test_add_func ("/plan/verify-lanes/overlap/hidden", overlap_hidden);
   g_test_add_func ("/plan/verify-lanes/overlap/grid-off-chalk", grid_off_chalk);
   return g_test_run ();
 }
