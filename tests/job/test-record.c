@@ -70,6 +70,10 @@ test_marks (void)
   g_autoptr (OxRecord) later = ox_record_with_strips (marked, &second, 1);
   g_autoptr (OxRecord) parted = ox_record_without_strips (later, &back, 1);
   g_assert_cmpuint (later->strips[4].kept, ==, 3);
+  second.kept = 1;
+  g_autoptr (OxRecord) remarked = ox_record_with_strips (later, &second, 1);
+  g_assert_cmpuint (remarked->n_strips, ==, later->n_strips);
+  g_assert_cmpuint (remarked->strips[4].kept, ==, 3);
   g_assert_cmpuint (parted->strips[3].kept, ==, 2);
   g_autoptr (OxRecord) fewer = ox_record_without_strips (marked, &back, 1);
   g_assert_cmpuint (fewer->n_strips, ==, 3);
