@@ -38,6 +38,10 @@ static const OxActionRow rows[] = {
   { "win.zoom-in", NULL, N_("Zoom _In"), N_("Shows the floor larger."), { "<Control>plus", "<Control>equal", "<Control>KP_Add" }, FALSE, OX_GROUP_VIEW, 0 },
   { "win.zoom-out", NULL, N_("Zoom _Out"), N_("Shows the floor smaller."), { "<Control>minus", "<Control>KP_Subtract" }, FALSE, OX_GROUP_VIEW, 0 },
   { "win.zoom-fit", NULL, N_("Zoom to _Fit"), N_("Shows all of the floor."), { "<Control>0", "<Control>KP_0" }, FALSE, OX_GROUP_VIEW, 0 },
+  { "win.zoom-selection", NULL, N_("Zoom to Selecte_d"), N_("Shows what is selected as large as it goes."), { "<Control>9", "<Control>KP_9" }, FALSE, OX_GROUP_VIEW, OX_NEEDS_SELECTION },
+  { "win.zoom-scale", "50", N_("Scale 1 : _50"), N_("Shows the floor at 1 to 50 on a screen of 96 dots an inch."), { NULL }, FALSE, OX_GROUP_VIEW, 0 },
+  { "win.zoom-scale", "100", N_("Scale _1 : 100"), N_("Shows the floor at 1 to 100 on a screen of 96 dots an inch."), { NULL }, FALSE, OX_GROUP_VIEW, 0 },
+  { "win.zoom-scale", "200", N_("Scale 1 : _200"), N_("Shows the floor at 1 to 200 on a screen of 96 dots an inch."), { NULL }, FALSE, OX_GROUP_VIEW, 0 },
   { "win.show-strips", NULL, N_("_Strips"), N_("Shows or hides what the strips cover."), { NULL }, FALSE, OX_GROUP_VIEW, 0 },
   { "win.show-numbers", NULL, N_("_Numbers and Arrows"), N_("Shows or hides the numbers and arrows of the strips."), { NULL }, FALSE, OX_GROUP_VIEW, 0 },
   { "win.show-zones", NULL, N_("_Turnaround Zones"), N_("Shows or hides the turnaround zones."), { NULL }, FALSE, OX_GROUP_VIEW, 0 },
@@ -182,6 +186,7 @@ static const struct
   { N_ ("_Plan"), { "win.calendar", "win.costs", NULL } },
   { N_ ("_Sheets"), { "win.scope-lists", "win.revisions", "win.sign-off", NULL } },
   { N_ ("_Sheets"), { "win.export-pdf", "win.export-svg", "win.print", NULL } },
+  { N_ ("Sho_w"), { "win.zoom-selection", "win.zoom-scale::", NULL } },
   { N_ ("Sho_w"), { "win.show-", NULL } },
   { N_ ("Lengths _In"), { "win.units::", NULL } },
   { NULL, { "app.keys", "app.help", "app.about", NULL } },
@@ -220,6 +225,17 @@ append_submenu (GMenu *menu, guint i)
     append_section (items, sections[i].items);
   g_menu_append_submenu (menu, _ (title), G_MENU_MODEL (items));
   return i;
+}
+
+GMenuModel *
+ox_actions_new_context_menu (void)
+{
+  GMenu *menu = g_menu_new ();
+
+  append_section (menu, (const char *const[]){ "win.cut", "win.copy", "win.paste", "win.duplicate", "win.delete", NULL });
+  append_section (menu, (const char *const[]){ "win.repeat", "win.mirror::", "win.turn::", NULL });
+  append_section (menu, (const char *const[]){ "win.zoom-selection", "win.zoom-fit", "win.select-all", NULL });
+  return G_MENU_MODEL (menu);
 }
 
 GMenuModel *

@@ -47,6 +47,9 @@ void ox_actions_add_canvas_keys (GtkWidget *canvas);
 /* ox_actions_update: enables and disables the window's actions for what is there, a sum of OxNeeds */
 void ox_actions_update (GActionMap *window, guint there);
 
+/* ox_actions_new_context_menu: of the floor; (transfer full) */
+GMenuModel *ox_actions_new_context_menu (void) G_GNUC_WARN_UNUSED_RESULT;
+
 /* ox_actions_new_menu: the main menu; (transfer full) */
 GMenuModel *ox_actions_new_menu (void) G_GNUC_WARN_UNUSED_RESULT;
 

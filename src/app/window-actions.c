@@ -9,6 +9,7 @@
 #include <glib/gi18n-lib.h>
 
 #define ZOOM_STEP 1.3
+#define SCREEN_PX_PER_M (96 / 0.0254) /* at 96 dots an inch, as GTK takes a screen to have */
 
 static const struct
 {
@@ -219,6 +220,25 @@ zoom_fit_cb (GSimpleAction *action, GVariant *value, gpointer data)
 }
 
 static void
+zoom_selection_cb (GSimpleAction *action, GVariant *value, gpointer data)
+{
+  (void) action;
+  (void) value;
+  ox_canvas_show_selected (OX_WINDOW (data)->canvas);
+}
+
+static void
+zoom_scale_cb (GSimpleAction *action, GVariant *value, gpointer data)
+{
+  OxCanvas *canvas = OX_WINDOW (data)->canvas;
+  double scale = g_ascii_strtod (g_variant_get_string (value, NULL), NULL);
+
+  (void) action;
+  if (scale > 0)
+    ox_canvas_zoom (canvas, SCREEN_PX_PER_M / scale / ox_canvas_get_view (canvas)->px_per_m);
+}
+
+static void
 update_layers (OxWindow *self)
 {
   OxFloorLayers layers = OX_FLOOR_OUTLINE | OX_FLOOR_OBSTACLES | OX_FLOOR_STATIONS;
@@ -358,6 +378,8 @@ static const GActionEntry entries[] = {
   { .name = "zoom-in", .activate = zoom_in_cb },
   { .name = "zoom-out", .activate = zoom_out_cb },
   { .name = "zoom-fit", .activate = zoom_fit_cb },
+  { .name = "zoom-selection", .activate = zoom_selection_cb },
+  { .name = "zoom-scale", .activate = zoom_scale_cb, .parameter_type = "s" },
   { .name = "show-strips", .state = "true", .change_state = show_cb },
   { .name = "show-numbers", .state = "true", .change_state = show_cb },
   { .name = "show-zones", .state = "true", .change_state = show_cb },

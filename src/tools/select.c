@@ -5,6 +5,7 @@
 #include "job/edit.h"
 #include "session/selection.h"
 #include "tools/pick.h"
+#include "tools/slide.h"
 #include "tools/tool-private.h"
 
 #include <glib/gi18n-lib.h>
@@ -222,7 +223,9 @@ draft_move (Select *self, const OxScene *scene, const OxPointer *pointer, GError
 
   if (by.x == 0 && by.y == 0)
     return ox_job_ref (scene->job);
-  return ox_job_moved (scene->job, (const char *const *) ids, by, error);
+  if ((pointer->hold & OX_HOLD_CONTROL) != 0)
+    return ox_job_moved (scene->job, (const char *const *) ids, by, error);
+  return ox_slide_or_move (scene->job, (const char *const *) ids, by, error);
 }
 
 /* The neighbours of a corner give it right angles to hold on to. */
@@ -379,7 +382,7 @@ nudge (const OxScene *scene, const OxKey *key, OxToolAnswer *answer)
   if (ids[0] == NULL)
     return FALSE;
   by = ox_point_scale (by, (key->hold & OX_HOLD_SHIFT) != 0 ? NUDGE_FAR * step : step);
-  job = ox_job_moved (scene->job, (const char *const *) ids, by, &error);
+  job = ox_slide_or_move (scene->job, (const char *const *) ids, by, &error);
   ox_tool_answer_edit (answer, job, error, _ ("Move"), NULL);
   answer->merge_key = g_strdup ("nudge");
   return TRUE;

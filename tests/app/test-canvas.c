@@ -146,6 +146,58 @@ test_picture (void)
   ox_ui_close (window);
 }
 
+static GtkWidget *
+find_popover (GtkWidget *canvas)
+{
+  for (GtkWidget *child = gtk_widget_get_first_child (canvas); child != NULL; child = gtk_widget_get_next_sibling (child))
+    if (GTK_IS_POPOVER (child) && gtk_widget_get_mapped (child))
+      return child;
+  return NULL;
+}
+
+/* The other button means what lies under the pointer and opens the menu; so does Shift+F10 for what is selected. */
+static void
+test_context_menu (void)
+{
+  g_autoptr (OxJob) job = ox_test_floor_rectangle (30, 20, "compact");
+  OxWindow *window = ox_ui_open (job);
+  GtkWidget *canvas = GTK_WIDGET (ox_window_get_canvas (window));
+  OxPixel middle = ox_view_to_pixel (ox_canvas_get_view (OX_CANVAS (canvas)), (OxPoint){ 15, 10 });
+
+  ox_ui_point (canvas, middle.x, middle.y);
+  ox_ui_button (canvas, 3, TRUE);
+  ox_ui_button (canvas, 3, FALSE);
+  OX_WAIT_FOR (find_popover (canvas) != NULL);
+  g_assert_true (ox_session_is_selected (ox_window_get_session (window), job->rooms[0]->id));
+  gtk_popover_popdown (GTK_POPOVER (find_popover (canvas)));
+  OX_WAIT_FOR (find_popover (canvas) == NULL);
+  ox_ui_close (window);
+}
+
+static void
+test_zoom_to_selected_and_scale (void)
+{
+  g_autoptr (OxJob) floor = ox_test_floor_rectangle (30, 20, "compact");
+  g_autoptr (OxStation) station
+      = ox_station_new (&(OxStation){ .id = (char *) "S1", .name = (char *) "", .at = { 29, 1 } });
+  g_autoptr (OxJob) job = ox_job_with_station (floor, station, NULL);
+  OxWindow *window = ox_ui_open (job);
+  const OxView *view = ox_canvas_get_view (ox_window_get_canvas (window));
+  OxBox box;
+
+  gtk_widget_activate_action (GTK_WIDGET (window), "win.zoom-scale", "s", "100");
+  /* 1 m is 10 mm of a screen of 96 dots to 25.4 mm. */
+  g_assert_cmpfloat_with_epsilon (view->px_per_m, 10 * 96 / 25.4, 1e-9);
+  ox_session_select (ox_window_get_session (window), (const char *const[]){ "S1", NULL });
+  gtk_widget_activate_action (GTK_WIDGET (window), "win.zoom-selection", NULL);
+  g_assert_cmpfloat_with_epsilon (view->centre.x, 29, 1e-9);
+  ox_session_select (ox_window_get_session (window), (const char *const[]){ job->rooms[0]->id, NULL });
+  gtk_widget_activate_action (GTK_WIDGET (window), "win.zoom-selection", NULL);
+  box = ox_view_get_box (view);
+  g_assert_true (box.x0 < 0 && box.y0 < 0 && box.x1 > 30 && box.y1 > 20);
+  ox_ui_close (window);
+}
+
 static void
 test_accessible_description (void)
 {
@@ -174,6 +226,8 @@ main (int argc, char **argv)
   g_test_add_func ("/app/canvas/wheel-and-middle-button-pan", test_wheel_and_middle_button_pan);
   g_test_add_func ("/app/canvas/letters", test_letters);
   g_test_add_func ("/app/canvas/keyboard-alone", test_keyboard_alone);
+  g_test_add_func ("/app/canvas/context-menu", test_context_menu);
+  g_test_add_func ("/app/canvas/zoom-to-selected-and-scale", test_zoom_to_selected_and_scale);
   g_test_add_func ("/app/canvas/picture", test_picture);
   g_test_add_func ("/app/canvas/accessible-description", test_accessible_description);
   return g_test_run ();

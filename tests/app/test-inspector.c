@@ -169,6 +169,17 @@ test_small_items (void)
 }
 
 static void
+test_doorway_slid (void)
+{
+  set_up ("D1");
+  g_assert_cmpstr (ox_field_get_text (field ("From the corner")), ==, "4.00 m");
+  type ("From the corner", "1");
+  g_assert_cmpfloat_with_epsilon (ox_session_get_job (session)->doorways[0]->b.x, 9, 1e-9);
+  g_assert_cmpfloat_with_epsilon (ox_session_get_job (session)->doorways[0]->a.x, 7, 1e-9);
+  ox_ui_close (window);
+}
+
+static void
 test_condition_and_joint (void)
 {
   const OxPoint line[] = { { 0, 2 }, { 3, 2 }, { 3, 6 } };
@@ -275,6 +286,7 @@ main (int argc, char **argv)
   g_test_add_func ("/app/inspector/side", test_side);
   g_test_add_func ("/app/inspector/obstacle", test_obstacle);
   g_test_add_func ("/app/inspector/small-items", test_small_items);
+  g_test_add_func ("/app/inspector/doorway-slid", test_doorway_slid);
   g_test_add_func ("/app/inspector/condition-and-joint", test_condition_and_joint);
   g_test_add_func ("/app/inspector/follows-undo", test_follows_undo);
   g_test_add_func ("/app/inspector/corners", test_corners);

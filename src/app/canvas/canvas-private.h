@@ -13,6 +13,7 @@ struct _OxCanvas
   /* Template children */
   GtkWidget *floor;
   GtkWidget *overlay;
+  GtkWidget *menu; /* (nullable) until it is asked for */
 
   /* Owned */
   OxSession *session;
@@ -36,6 +37,9 @@ struct _OxCanvas
 
 /* ox_canvas_add_gestures: connects pointer, scroll, pinch and keys to the entries of canvas.h */
 void ox_canvas_add_gestures (OxCanvas *canvas);
+
+/* ox_canvas_popup_menu: @under_pointer: selects what is at @at first */
+void ox_canvas_popup_menu (OxCanvas *canvas, OxPixel at, gboolean under_pointer);
 
 /* ox_canvas_set_view: another part of the floor, as it is; the signal goes out */
 void ox_canvas_set_view (OxCanvas *canvas, OxView view);

@@ -403,6 +403,8 @@ ox_canvas_size_allocate (GtkWidget *widget, int width, int height, int baseline)
     ox_canvas_set_view (self, self->view);
   else
     ox_canvas_fit (self);
+  if (self->menu != NULL)
+    gtk_popover_present (GTK_POPOVER (self->menu));
 }
 
 static void
@@ -431,6 +433,7 @@ ox_canvas_dispose (GObject *object)
 
   g_clear_handle_id (&self->redraw_id, g_source_remove);
   g_clear_pointer (&self->traced, ox_traced_store_free);
+  g_clear_pointer (&self->menu, gtk_widget_unparent);
   g_clear_pointer (&self->floor, gtk_widget_unparent);
   g_clear_pointer (&self->overlay, gtk_widget_unparent);
   g_clear_object (&self->session);

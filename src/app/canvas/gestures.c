@@ -163,12 +163,36 @@ name_of_key (guint keyval, OxKeyName *name)
   return FALSE;
 }
 
+/* --- The menu of the floor, by the other button or the menu key --- */
+
+static void
+menu_pressed_cb (GtkGestureClick *gesture, int clicks, double x, double y, OxCanvas *canvas)
+{
+  (void) gesture;
+  (void) clicks;
+  gtk_widget_grab_focus (GTK_WIDGET (canvas));
+  ox_canvas_popup_menu (canvas, (OxPixel){ x, y }, TRUE);
+}
+
+static gboolean
+is_menu_key (guint keyval, GdkModifierType state)
+{
+  return keyval == GDK_KEY_Menu || (keyval == GDK_KEY_F10 && (state & GDK_SHIFT_MASK) != 0);
+}
+
 static gboolean
 key_pressed_cb (GtkEventControllerKey *keys, guint keyval, guint keycode, GdkModifierType state, OxCanvas *canvas)
 {
   OxKey key = { .name = OX_KEY_SIGN, .hold = hold_of (GTK_EVENT_CONTROLLER (keys)) };
 
   (void) keycode;
+  if (is_menu_key (keyval, state))
+    {
+      const OxView *view = ox_canvas_get_view (canvas);
+
+      ox_canvas_popup_menu (canvas, (OxPixel){ view->width_px / 2, view->height_px / 2 }, FALSE);
+      return TRUE;
+    }
   /* Ctrl+Tab leaves the canvas whatever the tool does with Tab. */
   if ((state & (GDK_CONTROL_MASK | GDK_ALT_MASK | GDK_SUPER_MASK)) != 0)
     return FALSE;
@@ -232,6 +256,7 @@ ox_canvas_add_gestures (OxCanvas *canvas)
   GtkGesture *click = gtk_gesture_click_new ();
   GtkEventController *motion = gtk_event_controller_motion_new ();
   GtkEventController *keys = gtk_event_controller_key_new ();
+  GtkGesture *menu = gtk_gesture_click_new ();
 
   /* What is typed into a tool comes before the letters that choose one. */
   gtk_event_controller_set_propagation_phase (keys, GTK_PHASE_CAPTURE);
@@ -241,6 +266,9 @@ ox_canvas_add_gestures (OxCanvas *canvas)
   g_signal_connect (motion, "motion", G_CALLBACK (motion_cb), canvas);
   g_signal_connect (keys, "key-pressed", G_CALLBACK (key_pressed_cb), canvas);
   g_signal_connect (keys, "key-released", G_CALLBACK (key_released_cb), canvas);
+  gtk_gesture_single_set_button (GTK_GESTURE_SINGLE (menu), GDK_BUTTON_SECONDARY);
+  g_signal_connect (menu, "pressed", G_CALLBACK (menu_pressed_cb), canvas);
+  add_controller (canvas, menu);
   add_controller (canvas, click);
   add_controller (canvas, motion);
   add_controller (canvas, keys);

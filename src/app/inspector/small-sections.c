@@ -6,6 +6,7 @@
 #include "app/caution-box.h"
 #include "job/edit.h"
 #include "job/text.h"
+#include "tools/slide.h"
 
 #include <glib/gi18n-lib.h>
 
@@ -70,7 +71,7 @@ ox_excluded_section_new (OxSession *session)
 typedef struct
 {
   OxSection base;
-  OxField *name, *width, *depth;
+  OxField *name, *width, *depth, *from;
 } DoorwaySection;
 
 static void
@@ -78,8 +79,13 @@ doorway_fill (OxSection *section, const OxJob *job, guint index, int side)
 {
   DoorwaySection *self = (DoorwaySection *) section;
   const OxDoorway *doorway = job->doorways[index];
+  OxDoorwayWall wall;
+  gboolean in_wall = ox_doorway_wall (job, doorway->id, &wall);
 
   (void) side;
+  if (in_wall)
+    ox_field_set_length (self->from, job->units, wall.from);
+  ox_rows_set_row_visible (section->rows, self->from, in_wall);
   ox_field_set_text (self->name, doorway->name);
   ox_field_set_length (self->width, job->units, ox_point_distance (doorway->a, doorway->b));
   ox_field_set_length (self->depth, job->units, doorway->depth);
@@ -110,6 +116,12 @@ doorway_cb (OxField *field, DoorwaySection *self)
   if (!ox_section_item (&self->base, &index))
     return;
   draft = *job->doorways[index];
+  if (field == self->from)
+    {
+      changed = ox_doorway_slide (job, draft.id, ox_field_get_value (field), &error);
+      ox_section_take (self->base.session, changed, error, _ ("Change Doorway"), field);
+      return;
+    }
   if (field == self->name)
     draft.name = text;
   else if (field == self->depth)
@@ -131,6 +143,8 @@ ox_doorway_section_new (OxSession *session)
   self->name = ox_rows_add_field (self->base.rows, OX_FIELD_TEXT, _ ("_Name"));
   self->width = ox_rows_add_field (self->base.rows, OX_FIELD_LENGTH, _ ("_Width"));
   self->depth = ox_rows_add_field (self->base.rows, OX_FIELD_LENGTH, _ ("Wall _thickness"));
+  self->from = ox_rows_add_field (self->base.rows, OX_FIELD_LENGTH, _ ("_From the corner"));
+  g_signal_connect (self->from, "commit", G_CALLBACK (doorway_cb), self);
   g_signal_connect (self->name, "commit", G_CALLBACK (doorway_cb), self);
   g_signal_connect (self->width, "commit", G_CALLBACK (doorway_cb), self);
   g_signal_connect (self->depth, "commit", G_CALLBACK (doorway_cb), self);
