@@ -7,7 +7,42 @@
 #include "job/edit-private.h"
 #include "job/place.h"
 
-G_DEFINE_QUARK (ox_job_error, ox_job_error)
+/* What an error tells beside its sentence. */
+typedef struct
+{
+  gboolean placed;
+  OxPoint at;
+} OxJobErrorPrivate;
+
+static void
+ox_job_error_private_init (OxJobErrorPrivate *place)
+{
+  place->placed = FALSE;
+}
+
+static void
+ox_job_error_private_copy (const OxJobErrorPrivate *from, OxJobErrorPrivate *to)
+{
+  *to = *from;
+}
+
+static void
+ox_job_error_private_clear (OxJobErrorPrivate *place)
+{
+  (void) place;
+}
+
+G_DEFINE_EXTENDED_ERROR (OxJobError, ox_job_error)
+
+gboolean
+ox_job_error_place (const GError *error, OxPoint *at)
+{
+  const OxJobErrorPrivate *place = error->domain == OX_JOB_ERROR ? ox_job_error_get_private (error) : NULL;
+  if (!place || !place->placed)
+    return FALSE;
+  *at = place->at;
+  return TRUE;
+}
 
 /* ids at fault in the old job: an edit of something that is broken already must be allowed, or nobody could mend it */
 static GHashTable *
@@ -40,7 +75,9 @@ ox_edit_finish (const OxJob *old, OxJobBuilder *builder, GError **error)
         known = ids_at_fault (old);
       if (!g_hash_table_contains (known, finding->id))
         {
-          g_set_error_literal (error, OX_JOB_ERROR, OX_JOB_ERROR_REFUSED, finding->text);
+          GError *refusal = g_error_new_literal (OX_JOB_ERROR, OX_JOB_ERROR_REFUSED, finding->text);
+          *ox_job_error_get_private (refusal) = (OxJobErrorPrivate){ finding->placed, finding->at };
+          g_propagate_error (error, refusal);
           return NULL;
         }
     }

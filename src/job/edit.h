@@ -16,6 +16,9 @@ typedef enum
   OX_JOB_ERROR_NO_ITEM  /* no item has that id */
 } OxJobError;
 
+/* ox_job_error_place: @at: (out): where on the floor it is; FALSE when @error is of another domain or tells no place */
+gboolean ox_job_error_place (const GError *error, OxPoint *at);
+
 OxJob *ox_job_with_room (const OxJob *job, const OxRoom *room, GError **error) G_GNUC_WARN_UNUSED_RESULT;
 OxJob *ox_job_with_obstacle (const OxJob *job, const OxObstacle *obstacle, GError **error) G_GNUC_WARN_UNUSED_RESULT;
 OxJob *ox_job_with_excluded (const OxJob *job, const OxExcluded *excluded, GError **error) G_GNUC_WARN_UNUSED_RESULT;

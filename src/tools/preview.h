@@ -17,6 +17,7 @@ typedef enum
   OX_PREVIEW_SNAP,     /* one point: where the pointer is held */
   OX_PREVIEW_BAND,     /* closed: frame that selects what lies in it */
   OX_PREVIEW_DONE,     /* closed: floor that is worked off */
+  OX_PREVIEW_TROUBLE,  /* one point: why something was refused */
   OX_PREVIEW_LABEL     /* text at one point */
 } OxPreviewKind;
 

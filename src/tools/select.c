@@ -302,7 +302,7 @@ make_draft (Select *self, const OxScene *scene, const OxPointer *pointer, OxTool
   else if (self->mode == SIDE)
     self->draft = draft_side (self, scene, pointer, &error);
   if (error != NULL)
-    answer->refusal = g_strdup (error->message);
+    ox_tool_answer_refuse (answer, error);
 }
 
 static void

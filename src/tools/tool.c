@@ -146,11 +146,19 @@ ox_tool_cursor (const OxTool *tool)
 /* --- Shared by the tools --- */
 
 void
+ox_tool_answer_refuse (OxToolAnswer *answer, const GError *error)
+{
+  g_free (answer->refusal);
+  answer->refusal = g_strdup (error->message);
+  answer->placed = ox_job_error_place (error, &answer->place);
+}
+
+void
 ox_tool_answer_edit (OxToolAnswer *answer, OxJob *job, const GError *error, const char *label, const char *id)
 {
   if (job == NULL)
     {
-      answer->refusal = g_strdup (error->message);
+      ox_tool_answer_refuse (answer, error);
       return;
     }
   answer->job = job;

@@ -80,11 +80,16 @@ typedef struct
   char *label;      /* name of the edit, translated */
   char *merge_key;  /* (nullable) */
   char **selection; /* (nullable): what is selected from now on */
-  char *refusal;    /* (nullable): one translated sentence why nothing was done */
+  char *refusal;    /* (nullable): one translated sentence why nothing was done ... */
+  gboolean placed;  /* ... and whether it is so ... */
+  OxPoint place;    /* ... at this place */
 } OxToolAnswer;
 
 void ox_tool_answer_clear (OxToolAnswer *answer);
 G_DEFINE_AUTO_CLEANUP_CLEAR_FUNC (OxToolAnswer, ox_tool_answer_clear)
+
+/* ox_tool_answer_refuse: for the reason that @error tells, and at its place */
+void ox_tool_answer_refuse (OxToolAnswer *answer, const GError *error);
 
 typedef struct _OxTool OxTool;
 

@@ -42,6 +42,8 @@ take (OxHand *hand, OxToolAnswer *answer)
 {
   g_clear_pointer (&hand->refusal, g_free);
   hand->refusal = g_steal_pointer (&answer->refusal);
+  hand->placed = answer->placed;
+  hand->place = answer->place;
   if (answer->selection != NULL)
     {
       g_strfreev (hand->selection);

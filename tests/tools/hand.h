@@ -14,6 +14,8 @@ typedef struct
   char **selection;
   char *label;      /* of the last edit, NULL before */
   char *refusal;    /* of the last event, NULL when it was not refused */
+  gboolean placed;  /* whether that refusal tells a place ... */
+  OxPoint place;    /* ... on the floor */
   guint edits;
   OxObstacleKind obstacle_kind;
 } OxHand;

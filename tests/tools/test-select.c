@@ -126,6 +126,9 @@ test_bad_corner_is_refused (void)
   ox_hand_click (hand, 1, 1);
   ox_hand_drag (hand, 10, 8, -3, 4.03);
   g_assert_nonnull (hand->refusal);
+  /* The side down from the corner meets the left one on its way: both points are on x = 0. */
+  g_assert_true (hand->placed);
+  g_assert_cmpfloat_with_epsilon (hand->place.x, 0, 1e-3);
   g_assert_true (hand->job == before);
   g_assert_false (ox_tool_is_busy (hand->tool));
 }

@@ -24,6 +24,9 @@ struct _OxCanvas
   char *words;        /* (nullable) what it is */
   char *mark_date;
 
+  gboolean in_trouble; /* something was refused just now ... */
+  OxPoint trouble;     /* ... because of this place */
+
   double clock; /* minutes of work shown, < 0 for none */
   OxView view;
   OxFloorLayers layers;

@@ -70,6 +70,8 @@ ox_canvas_update_overlay (OxCanvas *self)
       if (self->pointed != NULL)
         ox_plan_marks_add_pointed (preview, ox_session_find_plan (self->session), self->pointed);
     }
+  if (self->in_trouble)
+    ox_preview_add (preview, OX_PREVIEW_TROUBLE, &self->trouble, 1);
   ox_overlay_layer_set (OX_OVERLAY_LAYER (self->overlay), &self->view, preview);
   gtk_widget_set_cursor_from_name (GTK_WIDGET (self), ox_tool_cursor (self->tool));
   g_signal_emit (self, signals[HINT_CHANGED], 0);
@@ -100,6 +102,7 @@ queue_redraw (OxCanvas *self)
 static void
 job_changed_cb (OxCanvas *self)
 {
+  self->in_trouble = FALSE;
   ox_traced_store_set_job (self->traced, ox_session_get_job (self->session));
   queue_redraw (self);
   ox_canvas_update_overlay (self);
@@ -191,8 +194,9 @@ plan_changed_cb (OxCanvas *self)
 
 /* --- The tool --- */
 
+/* @lasting: what was refused stays marked while the pointer is only moved. */
 static void
-take_answer (OxCanvas *self, OxToolAnswer *answer)
+take_answer (OxCanvas *self, OxToolAnswer *answer, gboolean lasting)
 {
   const char *const *selection = (const char *const *) answer->selection;
 
@@ -201,7 +205,13 @@ take_answer (OxCanvas *self, OxToolAnswer *answer)
   else if (selection != NULL)
     ox_session_select (self->session, selection);
   if (answer->refusal != NULL)
-    g_signal_emit (self, signals[REFUSED], 0, answer->refusal);
+    {
+      self->in_trouble = answer->placed;
+      self->trouble = answer->place;
+      g_signal_emit (self, signals[REFUSED], 0, answer->refusal);
+    }
+  else if (lasting)
+    self->in_trouble = FALSE;
   ox_canvas_update_overlay (self);
 }
 
@@ -220,7 +230,7 @@ ox_canvas_press (OxCanvas *self, OxPixel at, OxHold hold, guint clicks)
   OxPointer pointer = pointer_at (self, at, hold, clicks);
 
   ox_tool_press (self->tool, &scene, &pointer, &answer);
-  take_answer (self, &answer);
+  take_answer (self, &answer, TRUE);
 }
 
 void
@@ -231,7 +241,7 @@ ox_canvas_motion (OxCanvas *self, OxPixel at, OxHold hold)
   OxPointer pointer = pointer_at (self, at, hold, 0);
 
   ox_tool_motion (self->tool, &scene, &pointer, &answer);
-  take_answer (self, &answer);
+  take_answer (self, &answer, ox_tool_is_busy (self->tool) && ox_tool_get_kind (self->tool) == OX_TOOL_SELECT);
   look_under (self, pointer.at);
 }
 
@@ -243,7 +253,7 @@ ox_canvas_release (OxCanvas *self, OxPixel at, OxHold hold)
   OxPointer pointer = pointer_at (self, at, hold, 0);
 
   ox_tool_release (self->tool, &scene, &pointer, &answer);
-  take_answer (self, &answer);
+  take_answer (self, &answer, TRUE);
 }
 
 /* Without a pointer the arrows move a place along and Enter clicks there. */
@@ -280,7 +290,7 @@ ox_canvas_key (OxCanvas *self, const OxKey *key)
   OxScene scene = scene_of (self);
   gboolean taken = ox_tool_key (self->tool, &scene, key, &answer);
 
-  take_answer (self, &answer);
+  take_answer (self, &answer, TRUE);
   if (taken || key_as_pointer (self, key))
     return TRUE;
   if (key->name != OX_KEY_ESCAPE || asks (self))
@@ -307,7 +317,7 @@ ox_canvas_delete_selected (OxCanvas *self)
 
   ox_tool_cancel (self->tool);
   ox_tool_key (select, &scene, &(OxKey){ .name = OX_KEY_DELETE }, &answer);
-  take_answer (self, &answer);
+  take_answer (self, &answer, TRUE);
 }
 
 void

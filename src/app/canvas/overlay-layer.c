@@ -9,7 +9,8 @@
 #define SNAP_PX 5.0
 #define LABEL_GAP_PX 14.0 /* between a place and the label that belongs to it */
 #define LABEL_PAD_PX 5.0
-#define REACH_PX 12.0 /* how far marks and lines go beyond their points */
+#define TROUBLE_PX 11.0
+#define REACH_PX 16.0 /* how far marks and lines go beyond their points */
 
 struct _OxOverlayLayer
 {
@@ -85,6 +86,20 @@ draw_snap (const Brush *brush, OxPoint at)
   stroke_twice (brush, 1.5);
 }
 
+/* A ring with a bar across: it differs from where the pointer is held by its form, not by its colour. */
+static void
+draw_trouble (const Brush *brush, OxPoint at)
+{
+  OxPixel p = ox_view_to_pixel (brush->view, at);
+
+  cairo_new_path (brush->cr);
+  cairo_arc (brush->cr, p.x, p.y, TROUBLE_PX, 0, 2 * G_PI);
+  cairo_new_sub_path (brush->cr);
+  cairo_move_to (brush->cr, p.x - TROUBLE_PX * G_SQRT2 / 2, p.y - TROUBLE_PX * G_SQRT2 / 2);
+  cairo_line_to (brush->cr, p.x + TROUBLE_PX * G_SQRT2 / 2, p.y + TROUBLE_PX * G_SQRT2 / 2);
+  stroke_twice (brush, 3);
+}
+
 static void
 draw_shape (const Brush *brush, const OxPreviewShape *shape)
 {
@@ -120,6 +135,9 @@ draw_shape (const Brush *brush, const OxPreviewShape *shape)
       break;
     case OX_PREVIEW_SNAP:
       draw_snap (brush, shape->points[0]);
+      break;
+    case OX_PREVIEW_TROUBLE:
+      draw_trouble (brush, shape->points[0]);
       break;
     case OX_PREVIEW_DONE:
       /* There may be thousands of them, each frame. */
