@@ -5,6 +5,7 @@
 
 #include "app/dialogs/ask.h"
 #include "app/dialogs/print.h"
+#include "app/window-size.h"
 #include "paint/export.h"
 
 #include <glib/gi18n-lib.h>
@@ -283,6 +284,12 @@ ox_window_close_request (OxWindow *self)
   gtk_window_set_focus (GTK_WINDOW (self), NULL);
   if (self->closing || !ox_session_is_modified (self->session))
     {
+      if (gtk_window_get_application (GTK_WINDOW (self)) != NULL)
+        {
+          g_autofree char *file = ox_window_size_default_file ();
+
+          ox_window_size_save (GTK_WINDOW (self), file);
+        }
       ox_session_close (self->session);
       return FALSE;
     }

@@ -6,6 +6,7 @@
 #include "app/actions.h"
 #include "app/rows.h"
 #include "app/panels/docket.h"
+#include "app/window-size.h"
 
 #include <glib/gi18n-lib.h>
 
@@ -394,6 +395,12 @@ build (OxWindow *self)
   gtk_box_append (GTK_BOX (column), ox_docket_new (self->session));
   gtk_window_set_child (GTK_WINDOW (self), column);
   gtk_window_set_default_size (GTK_WINDOW (self), WIDTH_PX, HEIGHT_PX);
+  if (gtk_window_get_application (GTK_WINDOW (self)) != NULL)
+    {
+      g_autofree char *file = ox_window_size_default_file ();
+
+      ox_window_size_restore (GTK_WINDOW (self), file);
+    }
 }
 
 static gboolean
