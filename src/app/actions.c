@@ -239,9 +239,10 @@ ox_actions_new_context_menu (void)
 }
 
 GMenuModel *
-ox_actions_new_menu (void)
+ox_actions_new_menu (GMenuModel *recent)
 {
   GMenu *menu = g_menu_new ();
+  g_autoptr (GMenu) jobs = g_menu_new ();
   g_autoptr (GMenu) stages = g_menu_new ();
   guint i = 0;
 
@@ -251,6 +252,8 @@ ox_actions_new_menu (void)
     else if (i == 0)
       {
         append_section (menu, sections[i++].items);
+        g_menu_append_submenu (jobs, _ ("Open _Recent"), recent);
+        g_menu_append_section (menu, NULL, G_MENU_MODEL (jobs));
         g_menu_append_section (menu, NULL, G_MENU_MODEL (stages));
       }
     else

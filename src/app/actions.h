@@ -50,7 +50,8 @@ void ox_actions_update (GActionMap *window, guint there);
 /* ox_actions_new_context_menu: of the floor; (transfer full) */
 GMenuModel *ox_actions_new_context_menu (void) G_GNUC_WARN_UNUSED_RESULT;
 
-/* ox_actions_new_menu: the main menu; (transfer full) */
-GMenuModel *ox_actions_new_menu (void) G_GNUC_WARN_UNUSED_RESULT;
+/* ox_actions_new_menu: the main menu; (transfer full)
+ * @recent: entries of its sub-menu of jobs opened last */
+GMenuModel *ox_actions_new_menu (GMenuModel *recent) G_GNUC_WARN_UNUSED_RESULT;
 
 G_END_DECLS

@@ -43,6 +43,13 @@ open_cb (GSimpleAction *action, GVariant *value, gpointer data)
 }
 
 static void
+open_recent_cb (GSimpleAction *action, GVariant *value, gpointer data)
+{
+  (void) action;
+  ox_window_open_recent (data, g_variant_get_string (value, NULL));
+}
+
+static void
 save_cb (GSimpleAction *action, GVariant *value, gpointer data)
 {
   (void) action;
@@ -359,6 +366,7 @@ tell_cb (GSimpleAction *action, GVariant *value, gpointer data)
 
 static const GActionEntry entries[] = {
   { .name = "open", .activate = open_cb },
+  { .name = "open-recent", .activate = open_recent_cb, .parameter_type = "s" },
   { .name = "save", .activate = save_cb },
   { .name = "save-as", .activate = save_as_cb },
   { .name = "export-pdf", .activate = export_pdf_cb },

@@ -5,6 +5,7 @@
 
 #include "app/dialogs/ask.h"
 #include "app/dialogs/print.h"
+#include "app/recent.h"
 #include "app/window-size.h"
 #include "paint/export.h"
 
@@ -17,6 +18,29 @@ enum
   ANSWER_SAVE
 };
 
+/* --- Jobs of late --- */
+
+/* Windows of tests have no application: they leave the list of whoever runs them alone. */
+static GtkRecentManager *
+recent_manager (OxWindow *self)
+{
+  return gtk_window_get_application (GTK_WINDOW (self)) != NULL ? gtk_recent_manager_get_default () : NULL;
+}
+
+void
+ox_window_update_recent (OxWindow *self)
+{
+  if (recent_manager (self) != NULL)
+    ox_recent_fill (self->recent, recent_manager (self));
+}
+
+static void
+note_recent (OxWindow *self, const char *path)
+{
+  if (recent_manager (self) != NULL)
+    ox_recent_note (recent_manager (self), path);
+}
+
 /* --- Opening --- */
 
 gboolean
@@ -27,8 +51,11 @@ ox_window_open (OxWindow *self, const char *path)
   if (!ox_session_open (self->session, path, &error))
     {
       ox_tell_error (GTK_WINDOW (self), _ ("This job could not be opened"), error);
+      if (recent_manager (self) != NULL)
+        ox_recent_forget (recent_manager (self), path);
       return FALSE;
     }
+  note_recent (self, path);
   ox_canvas_fit (self->canvas);
   return TRUE;
 }
@@ -50,6 +77,12 @@ open_chosen_cb (const char *path, gpointer data)
     }
   else
     ox_window_open (self, path);
+}
+
+void
+ox_window_open_recent (OxWindow *self, const char *path)
+{
+  open_chosen_cb (path, self);
 }
 
 gboolean
@@ -99,6 +132,7 @@ save_to (OxWindow *self, const char *path)
 
   if (ox_session_save (self->session, path, &error))
     {
+      note_recent (self, path);
       if (self->close_after)
         gtk_window_close (GTK_WINDOW (self));
       self->close_after = FALSE;

@@ -23,6 +23,7 @@ struct _OxWindow
   GtkLabel *told;
   GtkWidget *welcome;
   GtkMenuButton *menu;
+  GMenu *recent; /* Owned: jobs opened last, in the main menu */
   GtkWidget *undo, *redo;
 
   /* Owned */
@@ -68,6 +69,9 @@ gboolean ox_window_close_request (OxWindow *self); /* TRUE: stays open for now *
 void ox_window_ask_traced (OxWindow *self);
 gboolean ox_window_can_trace (const char *path); /* by the ending of its name */
 void ox_window_bring_traced (OxWindow *self, const char *path);
+
+void ox_window_update_recent (OxWindow *self); /* offers the jobs of now in the main menu */
+void ox_window_open_recent (OxWindow *self, const char *path);
 
 /* window-clipboard.c */
 #define OX_CLIP_TYPE "application/x-oxturn+xml" /* a job file with the copied items and no others */

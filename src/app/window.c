@@ -240,7 +240,10 @@ make_header (OxWindow *self)
 {
   GtkWidget *bar = gtk_header_bar_new ();
   GtkWidget *menu = gtk_menu_button_new ();
-  g_autoptr (GMenuModel) model = ox_actions_new_menu ();
+  g_autoptr (GMenuModel) model = NULL;
+
+  self->recent = g_menu_new ();
+  model = ox_actions_new_menu (G_MENU_MODEL (self->recent));
 
   self->title = GTK_LABEL (gtk_label_new (NULL));
   gtk_label_set_ellipsize (self->title, PANGO_ELLIPSIZE_MIDDLE);
@@ -428,6 +431,10 @@ connect (OxWindow *self)
   g_signal_connect_object (self->canvas, "refused", G_CALLBACK (refused_cb), self, G_CONNECT_SWAPPED);
   g_signal_connect_object (self->canvas, "tool-changed", G_CALLBACK (tool_changed_cb), self, G_CONNECT_SWAPPED);
   g_signal_connect_object (self->sheets, "changed", G_CALLBACK (sheets_changed_cb), self, G_CONNECT_SWAPPED);
+  if (gtk_window_get_application (GTK_WINDOW (self)) != NULL)
+    g_signal_connect_object (gtk_recent_manager_get_default (), "changed", G_CALLBACK (ox_window_update_recent), self,
+                             G_CONNECT_SWAPPED);
+  ox_window_update_recent (self);
   g_signal_connect (self, "close-request", G_CALLBACK (ox_window_close_request), NULL);
 }
 
@@ -449,6 +456,7 @@ ox_window_finalize (GObject *object)
   OxWindow *self = OX_WINDOW (object);
 
   g_clear_object (&self->clip);
+  g_clear_object (&self->recent);
   g_clear_pointer (&self->job, ox_job_unref);
   g_clear_object (&self->session);
   g_clear_pointer (&self->page_set, ox_page_set_unref);

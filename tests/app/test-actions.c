@@ -148,7 +148,8 @@ count_menu (GMenuModel *model, guint *items)
 static void
 test_menu (void)
 {
-  g_autoptr (GMenuModel) menu = ox_actions_new_menu ();
+  g_autoptr (GMenu) recent = g_menu_new ();
+  g_autoptr (GMenuModel) menu = ox_actions_new_menu (G_MENU_MODEL (recent));
   guint items = 0;
 
   count_menu (menu, &items);
@@ -199,7 +200,8 @@ gather_access_keys (GMenuModel *model, const OxCatalogue *catalogue, GString *ke
 static void
 test_access_keys (void)
 {
-  g_autoptr (GMenuModel) menu = ox_actions_new_menu ();
+  g_autoptr (GMenu) recent = g_menu_new ();
+  g_autoptr (GMenuModel) menu = ox_actions_new_menu (G_MENU_MODEL (recent));
 
   for (guint i = 0; i <= ox_n_catalogues; i++)
     {
