@@ -22,7 +22,8 @@ test_differs (void)
   g_autoptr (OxJob) plain = edit_unsigned (job);
   for (guint i = 0; i < G_N_ELEMENTS (signed_edits); i++)
     {
-      if (signed_edits[i].edit == edit_unsigned)
+      /* These two are about the signature, which is not there. */
+      if (signed_edits[i].edit == edit_unsigned || signed_edits[i].edit == edit_signed_again)
         continue;
       g_test_message ("%s", signed_edits[i].name);
       g_autoptr (OxJob) edited = signed_edits[i].edit (plain);
