@@ -112,7 +112,7 @@ draw_rest (Hour *hour)
   lay_down (hour, hand);
   for (guint i = 0; i < 3; i++)
     {
-      static const OxPoint at[] = { { 10, 12.5 }, { 30, 12.5 }, { 16, 16 } };
+      static const OxPoint at[] = { { 20, 19 }, { 20, 6 }, { 16, 16 } };
 
       hand = take_up (hour, OX_TOOL_STATION);
       ox_hand_click (hand, at[i].x, at[i].y);
