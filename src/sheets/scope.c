@@ -101,6 +101,26 @@ left_out_block (const OxSheetRun *run)
   return block;
 }
 
+/* what differs in parts of rooms: a profile of their own, further coats; what they share with the room is left blank */
+static OxBlock *
+conditions_block (const OxSheetRun *run)
+{
+  const OxColumn columns[] = { { _ ("Condition area"), 0.42, OX_ALIGN_START },
+                               { _ ("Profile"), 0.2, OX_ALIGN_START },
+                               { _ ("Coats"), 0.18, OX_ALIGN_END },
+                               { _ ("Area"), 0.2, OX_ALIGN_END } };
+  OxBlock *block = ox_block_new (_ ("Condition areas"), run->form.block_mm, run->form.body_mm);
+  ox_block_set_columns (block, columns, G_N_ELEMENTS (columns));
+  for (guint i = 0; i < run->job->n_conditions; i++)
+    {
+      const OxCondition *item = run->job->conditions[i];
+      g_autofree char *area = ox_measure_area (run->job->units, fabs (ox_ring_area (item->ring)));
+      g_autofree char *coats = item->coats > 0 ? g_strdup_printf ("%u", item->coats) : g_strdup ("");
+      ox_block_add_cells (block, FALSE, item->name[0] ? item->name : item->id, item->profile, coats, area, NULL);
+    }
+  return block;
+}
+
 /* --- Names and dimensions on the drawing --- */
 
 typedef struct
@@ -181,7 +201,7 @@ append_ring_name (const OxPlot *plot, OxDrawingBuilder *builder, OxLabels *label
                        names[1][0] != '\0' ? names[1] : names[0]);
 }
 
-/* append_item_names: excluded and masked areas, pits, and doorways with their clear width */
+/* append_item_names: excluded, masked and condition areas, pits, and doorways with their clear width */
 static void
 append_item_names (const OxSheetRun *run, const OxPlot *plot, OxDrawingBuilder *builder, OxLabels *labels)
 {
@@ -193,6 +213,9 @@ append_item_names (const OxSheetRun *run, const OxPlot *plot, OxDrawingBuilder *
     if (job->obstacles[i]->kind != OX_OBSTACLE_SOLID)
       append_ring_name (plot, builder, labels, (const char *const[]){ job->obstacles[i]->id, job->obstacles[i]->name },
                         job->obstacles[i]->shape.ring);
+  for (guint i = 0; i < job->n_conditions; i++)
+    append_ring_name (plot, builder, labels, (const char *const[]){ job->conditions[i]->id, job->conditions[i]->name },
+                      job->conditions[i]->ring);
   for (guint i = 0; i < job->n_doorways; i++)
     {
       const OxDoorway *doorway = job->doorways[i];
@@ -212,6 +235,7 @@ gather_blocks (const OxSheetRun *run, const OxDrawing *floor)
   if (run->contents || run->contents_lines > 0)
     g_ptr_array_add (blocks, ox_contents_new (run));
   g_ptr_array_add (blocks, quantities_block (run));
+  g_ptr_array_add (blocks, conditions_block (run));
   g_ptr_array_add (blocks, left_out_block (run));
   g_ptr_array_add (blocks, ox_agreed_revisions_new (run));
   g_ptr_array_add (blocks, ox_agreed_lines_new (run, OX_SCOPE_INCLUDED));

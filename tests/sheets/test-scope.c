@@ -1,6 +1,7 @@
 /* Oxturn: tests of sheets/scope
  * SPDX-License-Identifier: GPL-3.0-or-later
  */
+#include "job/edit.h"
 #include "sheets/hall.h"
 #include "sheets/sheets.h"
 #include "support/ox-test.h"
@@ -115,6 +116,27 @@ test_dimensions_are_true (void)
   g_assert_cmpuint (checked, >=, 4);
 }
 
+/* A part of a room with a profile of its own stands in a table and on the floor. */
+static void
+test_condition_areas (void)
+{
+  g_autoptr (OxJob) bare = ox_test_hall (OX_UNITS_METRES);
+  g_autoptr (OxRing) ring = ox_test_ring ("POLYGON ((7 1, 9 1, 9 3, 7 3, 7 1))");
+  g_autoptr (OxCondition) soft = ox_condition_new (
+      &(OxCondition){ .id = (char *) "C1", .name = (char *) "Soft patch", .ring = ring, .profile = (char *) "CSP 5" });
+  g_autoptr (OxJob) job = ox_job_with_condition (bare, soft, NULL);
+  g_autoptr (OxPlan) plan = ox_test_plan (job);
+  g_autoptr (OxPageSet) set = make (job, plan);
+  const OxDrawing *drawing = set->pages[0].drawing;
+  guint n = 0;
+  for (guint i = 0; i < drawing->n_elements; i++)
+    n += drawing->elements[i].kind == OX_ELEMENT_TEXT && strstr (drawing->elements[i].text.text, "Soft patch") != NULL;
+  g_assert_cmpuint (n, ==, 2);
+  g_assert_nonnull (ox_test_find_text (drawing, "Condition areas"));
+  g_assert_nonnull (ox_test_find_text (drawing, "CSP 5"));
+  g_assert_nonnull (ox_test_find_text (drawing, "4.0"));
+}
+
 int
 main (int argc, char **argv)
 {
@@ -123,5 +145,6 @@ main (int argc, char **argv)
   g_test_add_func ("/scope/quantities", test_quantities_are_the_plan_s);
   g_test_add_func ("/scope/once", test_each_length_once);
   g_test_add_func ("/scope/true", test_dimensions_are_true);
+  g_test_add_func ("/scope/condition-areas", test_condition_areas);
   return g_test_run ();
 }
