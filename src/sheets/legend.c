@@ -30,6 +30,7 @@ static const struct
   { OX_STYLE_OPEN, FALSE, N_ ("Open side: the floor goes on") },
   { OX_STYLE_DROP, FALSE, N_ ("Drop: an edge to fall over") },
   { OX_STYLE_KEEP_BACK, FALSE, N_ ("No machine beyond this") },
+  { OX_STYLE_CONDITION, FALSE, N_ ("Condition area") },
   { OX_STYLE_JOINT, FALSE, N_ ("Joint") },
   { OX_STYLE_MOVE, FALSE, N_ ("Walk to the next strip, blasting off") },
   { OX_STYLE_HOSE_REACH, FALSE, N_ ("A hose reaches up to here") },
