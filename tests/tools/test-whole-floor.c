@@ -187,6 +187,7 @@ fill_in_single (Hour *hour)
   take (hour, ox_job_with_calendar (ox_history_get_job (hour->history), wanted->calendar, &error), error);
   take (hour, ox_job_with_costs (ox_history_get_job (hour->history), wanted->costs, &error), error);
   take (hour, ox_job_with_patches (ox_history_get_job (hour->history), wanted->patches, &error), error);
+  take (hour, ox_job_with_outfit (ox_history_get_job (hour->history), wanted->outfit, &error), error);
 }
 
 /* The warehouse of samples/, drawn: the same file to the byte; back to nothing and forth again, too. */
