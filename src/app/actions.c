@@ -50,6 +50,7 @@ static const OxActionRow rows[] = {
   { "win.show-names", NULL, N_("N_ames"), N_("Shows or hides the names of rooms and items."), { NULL }, FALSE, OX_GROUP_VIEW, 0 },
   { "win.stop-planning", NULL, N_("_Stop Planning"), N_("Stops the plan that is under way."), { NULL }, FALSE, OX_GROUP_VIEW, OX_NEEDS_PLANNING },
 
+  { "win.supply", NULL, N_("S_upply…"), N_("Voltage, current, circuit and cords, and what is lost on the way."), { NULL }, FALSE, OX_GROUP_FORMS, 0 },
   { "win.wear-parts", NULL, N_("_Wear Parts…"), N_("Parts to be checked, after how many hours, and the hours run."), { NULL }, FALSE, OX_GROUP_FORMS, 0 },
   { "win.patches", NULL, N_("_Test Patches…"), N_("What was tried on this floor, and the speed for a wanted depth."), { NULL }, FALSE, OX_GROUP_FORMS, 0 },
   { "win.calendar", NULL, N_("_Calendar…"), N_("Working days, shift, breaks, set-up, and machines that work together."), { NULL }, FALSE, OX_GROUP_FORMS, 0 },
@@ -182,7 +183,7 @@ static const struct
   { N_ ("_Edit"), { "win.select-all", "win.select-none", "win.duplicate", "win.delete", NULL } },
   { N_ ("_Floor"), { "win.tape-sheet", "win.traced-plan", "win.repeat", NULL } },
   { N_ ("_Floor"), { "win.mirror::", "win.turn::", NULL } },
-  { N_ ("_Machine"), { "win.patches", "win.wear-parts", NULL } },
+  { N_ ("_Machine"), { "win.patches", "win.supply", "win.wear-parts", NULL } },
   { N_ ("_Plan"), { "win.calendar", "win.costs", NULL } },
   { N_ ("_Sheets"), { "win.scope-lists", "win.revisions", "win.sign-off", NULL } },
   { N_ ("_Sheets"), { "win.export-pdf", "win.export-svg", "win.print", NULL } },

@@ -9,6 +9,7 @@
 #include "app/dialogs/revisions.h"
 #include "app/dialogs/scope-lists.h"
 #include "app/dialogs/sign-off.h"
+#include "app/dialogs/supply.h"
 #include "app/dialogs/wear-parts.h"
 
 static void
@@ -25,6 +26,7 @@ open_cb (GSimpleAction *action, GVariant *value, gpointer data)
     { "revisions", ox_revisions_open },
     { "scope-lists", ox_scope_lists_open },
     { "sign-off", ox_sign_off_open },
+    { "supply", ox_supply_open },
     { "wear-parts", ox_wear_parts_open },
   };
 
@@ -44,6 +46,7 @@ ox_window_add_form_actions (OxWindow *self)
     { .name = "revisions", .activate = open_cb },
     { .name = "scope-lists", .activate = open_cb },
     { .name = "sign-off", .activate = open_cb },
+    { .name = "supply", .activate = open_cb },
     { .name = "wear-parts", .activate = open_cb },
   };
 

@@ -346,6 +346,8 @@ test_edge_rates (void)
   go_to (window, "machine");
   type (window, "Narrow edges, m/h", "11.5");
   g_assert_cmpfloat (ox_session_get_job (ox_window_get_session (window))->rates.edge_m_per_hour, ==, 11.5);
+  type (window, "Abrasive size, as S330", " S280 ");
+  g_assert_cmpstr (ox_session_get_job (ox_window_get_session (window))->outfit->shot, ==, "S280");
   type (window, "Narrow edges, m/h", "-1");
   g_assert_cmpfloat (ox_session_get_job (ox_window_get_session (window))->rates.edge_m_per_hour, ==, 11.5);
   ox_ui_close (window);

@@ -59,6 +59,8 @@ remove_cb (OxLines *self, GtkWidget *button)
         g_ptr_array_remove_index (self->lines, i);
         gtk_grid_remove_row (self->grid, (int) i + 1);
         number (self);
+        if (self->kind.changed != NULL)
+          self->kind.changed (self->kind.data);
         return;
       }
 }
@@ -100,6 +102,8 @@ more_cb (OxLines *self)
   if (GTK_IS_WINDOW (window))
     gtk_window_set_default_size (GTK_WINDOW (window), -1, -1);
   gtk_widget_grab_focus (cells[0]);
+  if (self->kind.changed != NULL)
+    self->kind.changed (self->kind.data);
 }
 
 guint

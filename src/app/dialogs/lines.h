@@ -18,6 +18,7 @@ typedef struct
   const char *add;                               /* translated, with a mnemonic: what the button for one more line says */
   guint most;                                    /* lines allowed */
   OxLinesMake make;
+  void (*changed) (gpointer data); /* (nullable): a line came or went */
   gpointer data;
 } OxLinesKind;
 

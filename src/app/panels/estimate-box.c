@@ -44,6 +44,7 @@ static const struct
 } forms[] = {
   { OX_FIGURE_TIME, "win.calendar", N_ ("Calendar\342\200\246") },
   { OX_FIGURE_PROFILE, "win.patches", N_ ("Test Patches\342\200\246") },
+  { OX_FIGURE_SUPPLY, "win.supply", N_ ("Supply\342\200\246") },
   { OX_FIGURE_WEAR, "win.wear-parts", N_ ("Wear Parts\342\200\246") },
   { -1, "win.costs", N_ ("Costs\342\200\246") },
 };

@@ -21,6 +21,7 @@ typedef struct
   OxField *figures[MAX_FIGURES]; /* one a row of ox_machine_fields() */
   GtkDropDown *phases;
   OxField *hand_rate, *hand_rate_by_length;
+  OxField *shot;
 } MachinePanel;
 
 /* Rows are grouped as in the file of classes. */
@@ -62,6 +63,7 @@ update (GtkWidget *root)
       else
         ox_field_set_number (self->figures[i], value, 4);
     }
+  ox_field_set_text (self->shot, job->outfit->shot);
   ox_choice_select (self->phases, job->machine->phases == 3 ? 1 : 0, self);
   ox_field_set_number (self->hand_rate, job->rates.edge_m2_per_hour, 3);
   ox_field_set_number (self->hand_rate_by_length, job->rates.edge_m_per_hour, 3);
@@ -153,6 +155,22 @@ hand_rate_cb (OxField *field, MachinePanel *self)
   take (self, job, error, _ ("Set Hand Rate"), field);
 }
 
+static void
+shot_cb (OxField *field, MachinePanel *self)
+{
+  const OxJob *job = ox_session_get_job (self->session);
+  g_autofree char *shot = g_strstrip (ox_text_clean (ox_field_get_text (field), FALSE));
+  OxOutfit draft = *job->outfit;
+  g_autoptr (OxOutfit) outfit = NULL;
+  g_autoptr (GError) error = NULL;
+  OxJob *changed;
+
+  draft.shot = shot;
+  outfit = ox_outfit_new (&draft);
+  changed = ox_job_with_outfit (job, outfit, &error);
+  take (self, changed, error, _ ("Set Abrasive Size"), field);
+}
+
 static GtkWidget *
 make_class (MachinePanel *self)
 {
@@ -194,6 +212,11 @@ add_group (MachinePanel *self, GtkBox *root, guint group)
   for (guint i = 0; i < n; i++)
     if (g_str_equal (fields[i].group, groups[group].group))
       add_figure (self, GTK_GRID (rows), &fields[i], i);
+  if (g_str_equal (groups[group].group, "abrasive"))
+    {
+      self->shot = ox_rows_add_field (GTK_GRID (rows), OX_FIELD_TEXT, _ ("Abrasive size, as S330"));
+      g_signal_connect (self->shot, "commit", G_CALLBACK (shot_cb), self);
+    }
   if (g_str_equal (groups[group].group, "supply"))
     {
       const char *const phases[] = { _ ("Single phase"), _ ("Three phase"), NULL };
@@ -226,18 +249,21 @@ make_forms (void)
   } forms[] = {
     { N_ ("Test Patches\342\200\246"), "win.patches" },
     { N_ ("Wear Parts\342\200\246"), "win.wear-parts" },
+    { N_ ("Supply\342\200\246"), "win.supply" },
   };
-  GtkWidget *row = gtk_box_new (GTK_ORIENTATION_HORIZONTAL, 6);
+  GtkWidget *grid
+      = g_object_new (GTK_TYPE_GRID, "row-spacing", 6, "column-spacing", 6, "column-homogeneous", TRUE, NULL);
 
-  for (guint i = 0; i < G_N_ELEMENTS (forms); i++)
+  for (int i = 0; i < (int) G_N_ELEMENTS (forms); i++)
     {
       GtkWidget *button = gtk_button_new_with_label (_ (forms[i].label));
 
       gtk_actionable_set_action_name (GTK_ACTIONABLE (button), forms[i].action);
       gtk_accessible_update_property (GTK_ACCESSIBLE (button), GTK_ACCESSIBLE_PROPERTY_LABEL, _ (forms[i].label), -1);
-      gtk_box_append (GTK_BOX (row), button);
+      gtk_widget_set_hexpand (button, TRUE);
+      gtk_grid_attach (GTK_GRID (grid), button, i % 2, i / 2, 1, 1);
     }
-  return row;
+  return grid;
 }
 
 GtkWidget *
