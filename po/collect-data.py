@@ -6,7 +6,8 @@ import os
 import re
 import sys
 
-TABLES = {'data/trade/card.csv': ['text'], 'data/trade/cautions.csv': ['brief', 'text']}
+TABLES = {'data/trade/card.csv': ['text'], 'data/trade/cautions.csv': ['brief', 'text'], 'data/trade/defaults.csv': ['source'],
+          'data/trade/hose-dusts.csv': ['source'], 'data/trade/spots.csv': ['source'], 'data/trade/conductors.csv': ['source']}
 MACHINES = 'data/machines.xml'
 HEAD = '''/* Oxturn: po/data-texts - texts of the data tables, for xgettext; never compiled.
  * SPDX-License-Identifier: GPL-3.0-or-later

@@ -144,3 +144,37 @@ ox_words_number (double value, guint decimals)
     *point = *ox_words_decimal ();
   return text;
 }
+
+/* names_clause: whether the number at @number, of @length letters, is that of a clause: a capital stands in or behind
+ * it, or the word before it says so */
+static gboolean
+names_clause (const char *text, const char *number, gsize length)
+{
+  static const char *const words[] = { "Table ", "Article ", "Part " };
+  if (g_ascii_isupper (number[length]))
+    return TRUE;
+  for (guint i = 0; i < G_N_ELEMENTS (words); i++)
+    {
+      gsize n = strlen (words[i]);
+      if ((gsize) (number - text) >= n && strncmp (number - n, words[i], n) == 0)
+        return TRUE;
+    }
+  return FALSE;
+}
+
+char *
+ox_words_localise (const char *text)
+{
+  char *out = g_strdup (text), *p = out;
+  while (*p != '\0')
+    {
+      gsize length = strspn (p, "0123456789.");
+      char *point = length > 0 ? memchr (p, '.', length) : NULL;
+      /* One point with figures on both sides, and neither a date nor the end of a sentence. */
+      if (point != NULL && point > p && point + 1 < p + length
+          && memchr (point + 1, '.', (gsize) (p + length - point - 1)) == NULL && !names_clause (out, p, length))
+        *point = *ox_words_decimal ();
+      p += MAX (length, 1);
+    }
+  return out;
+}

@@ -2,6 +2,7 @@
  * SPDX-License-Identifier: GPL-3.0-or-later
  */
 #include "plan/plan.h"
+#include "base/notice.h"
 #include <glib/gi18n-lib.h>
 #include "batch/command.h"
 #include "file/job-xml.h"
@@ -21,7 +22,10 @@ plan_job (const char *path, const char *directory)
   if (!plan || !ox_tables_write (plan, directory, &error))
     return ox_exit_failed (error);
   for (guint i = 0; plan->notices && plan->notices[i]; i++)
-    g_printerr (_ ("%s: notice: %s\n"), path, plan->notices[i]);
+    {
+      g_autofree char *text = ox_notice_text (plan->notices[i]);
+      g_printerr (_ ("%s: notice: %s\n"), path, text);
+    }
   return OX_EXIT_DONE;
 }
 

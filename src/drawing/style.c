@@ -32,7 +32,8 @@ static const OxStyleSpec styles[OX_N_STYLES] = {
   [OX_STYLE_JOINT] = { "joint", { NONE, NONE }, { 0x5c6670, 0x9aa7b0 }, 0.25, DASH_DOTTED, NO_HATCH },
   [OX_STYLE_STRIP_OUT] = { "strip-out", { 0xc6d9d1, 0x35504b }, { NONE, NONE }, 0, SOLID_LINE, NO_HATCH },
   [OX_STYLE_STRIP_HOME] = { "strip-home", { 0xe4eee9, 0x2d4340 }, { NONE, NONE }, 0, SOLID_LINE, NO_HATCH },
-  [OX_STYLE_CROSSWISE] = { "crosswise", { 0xf2e3c3, 0x55452a }, { NONE, NONE }, 0, SOLID_LINE, NO_HATCH },
+  [OX_STYLE_CROSSWISE]
+  = { "crosswise", { 0xf7ebd0, 0x55452a }, { 0x9a7430, 0xb8935a }, 0, SOLID_LINE, 0.13, { 135, 2.5, FALSE } },
   [OX_STYLE_STRIP_AXIS] = { "strip-axis", { NONE, NONE }, { 0x2a5a53, 0x9fd0c5 }, 0.18, SOLID_LINE, NO_HATCH },
   [OX_STYLE_CROSS_AXIS] = { "cross-axis", { NONE, NONE }, { 0x76510f, 0xe6c283 }, 0.18, DASHED, NO_HATCH },
   [OX_STYLE_COAT_AXIS] = { "coat-axis", { NONE, NONE }, { 0x6d2f5b, 0xe2a6cf }, 0.18, { 3, 4, 0, 0 }, NO_HATCH },

@@ -4,6 +4,7 @@
 #include "estimate/basis.h"
 #include <string.h>
 #include "base/number.h"
+#include "base/words.h"
 #include "trade/edge.h"
 
 #define CSP_MOST 10
@@ -20,7 +21,7 @@ ox_basis_note (const char *id)
   const OxDefault *row = ox_defaults_get (id);
   g_autofree char *value = ox_number_text (row->value, 4);
   const char *unit = g_str_equal (row->unit, "1") ? "" : row->unit;
-  return g_strdup_printf ("%s%s%s (%s)", value, *unit != '\0' ? " " : "", unit, row->source);
+  return g_strdup_printf ("%s%s%s (%s)", value, *unit != '\0' ? " " : "", unit, _ (row->source));
 }
 
 double

@@ -40,17 +40,17 @@ ox_figures_hose (OxEstimate *self)
     return;
   double velocity = ox_hose_velocity (machine->hose_flow, machine->hose_bore), length = hose_length (self->plan->job);
   static const OxVerdict verdicts[] = { OX_VERDICT_STOP, OX_VERDICT_FINE, OX_VERDICT_WARN };
-  ox_figure_add (self,
-                 (OxFigure){ .group = OX_FIGURE_HOSE,
-                             .id = "hose-velocity",
-                             .label = g_strdup (_ ("Air speed")),
-                             .unit = "m/s",
-                             .decimals = 1,
-                             .value = velocity,
-                             .verdict = verdicts[ox_hose_judge (velocity, dust)],
-                             .basis = dust->source,
-                             .assumption = g_strdup_printf (_ ("%.0f to %.0f m/s keep heavy dust moving (%s)"),
-                                                            dust->least_m_per_s, dust->most_m_per_s, dust->source) });
+  ox_figure_add (
+      self, (OxFigure){ .group = OX_FIGURE_HOSE,
+                        .id = "hose-velocity",
+                        .label = g_strdup (_ ("Air speed")),
+                        .unit = "m/s",
+                        .decimals = 1,
+                        .value = velocity,
+                        .verdict = verdicts[ox_hose_judge (velocity, dust)],
+                        .basis = dust->source,
+                        .assumption = g_strdup_printf (_ ("%.0f to %.0f m/s keep heavy dust moving (%s)"),
+                                                       dust->least_m_per_s, dust->most_m_per_s, _ (dust->source)) });
   ox_figure_add (self, (OxFigure){ .group = OX_FIGURE_HOSE,
                                    .id = "hose-length",
                                    .label = g_strdup (_ ("Hose")),
@@ -143,5 +143,5 @@ ox_figures_tests (OxEstimate *self)
                                        .basis = rules[i].source,
                                        .assumption = g_strdup_printf (
                                            _ ("%d for the first %.1f m², one for each further %.1f m² (%s)"),
-                                           rules[i].first, rules[i].base_m2, rules[i].step_m2, rules[i].source) });
+                                           rules[i].first, rules[i].base_m2, rules[i].step_m2, _ (rules[i].source)) });
 }

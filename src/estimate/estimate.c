@@ -20,8 +20,8 @@ figure_free (OxFigure *figure)
 void
 ox_figure_add (OxEstimate *estimate, OxFigure figure)
 {
-  if (figure.assumption == NULL)
-    figure.assumption = g_strdup ("");
+  g_autofree char *made = figure.assumption;
+  figure.assumption = ox_words_localise (made != NULL ? made : "");
   if (figure.room == NULL)
     figure.room = "";
   if (figure.basis == NULL)

@@ -99,7 +99,7 @@ add_drop (OxEstimate *self, const OxSupply *supply, const OxCordLine *line)
   figure.decimals = 2;
   figure.value = ox_supply_drop (supply, line->cords, line->n);
   figure.assumption = g_strdup_printf (_ ("%.0f A, %.0f V over %.0f m of %s; %s; building wire, steady load"),
-                                       supply->amperes, supply->volts, line->length, names, source);
+                                       supply->amperes, supply->volts, line->length, names, _ (source));
   ox_figure_add (self, figure);
   figure.id = "drop-percent";
   figure.label = g_strdup (_ ("Voltage drop, share"));
@@ -170,7 +170,7 @@ add_carries (OxEstimate *self, const OxSupply *supply, const OxCordLine *line)
                                    .verdict = supply->amperes > least ? OX_VERDICT_STOP : OX_VERDICT_FINE,
                                    .basis = thinnest->source,
                                    .assumption = g_strdup_printf (_ ("%s with %d live conductors; %s"), thinnest->id,
-                                                                  supply->phases == 3 ? 3 : 2, thinnest->source) });
+                                                                  supply->phases == 3 ? 3 : 2, _ (thinnest->source)) });
 }
 
 static char *

@@ -2,6 +2,7 @@
  * SPDX-License-Identifier: GPL-3.0-or-later
  */
 #include "plan/plan.h"
+#include "base/notice.h"
 #include "base/share.h"
 #include "base/words.h"
 #include "job/check.h"
@@ -104,16 +105,17 @@ tell_of_room (const Making *making, guint r)
   for (guint k = 0; k < making->rooms[r]->len; k++)
     {
       const OxRoomPlan *coat = g_ptr_array_index (making->rooms[r], k);
+      g_autofree char *number = g_strdup_printf ("%u", coat->coat);
       double turn = coat->angle - first->angle - (coat->coat - 1) * room->coat_turn_deg * G_PI / 180;
       if (coat->legs->len == 0 && has_kept (making, coat))
         continue;
       if (coat->legs->len == 0 && k == 0)
-        g_ptr_array_add (making->notices, g_strdup_printf (_("%s: no strip of this machine fits or pays; all of it is edge work"), room_name (room)));
+        g_ptr_array_add (making->notices, ox_notice_new (N_("%s: no strip of this machine fits or pays; all of it is edge work"), room_name (room), NULL));
       else if (coat->legs->len == 0)
-        g_ptr_array_add (making->notices, g_strdup_printf (_("%s: no strip of coat %u fits or pays; what asks for it is edge work"), room_name (room), coat->coat));
+        g_ptr_array_add (making->notices, ox_notice_new (N_("%s: no strip of coat %s fits or pays; what asks for it is edge work"), room_name (room), number, NULL));
       else if (fabs (remainder (turn, G_PI)) > TURNED)
-        g_ptr_array_add (making->notices, g_strdup_printf (_("%s: coat %u runs along the lanes of coat 1; there is too little room for strips across them"),
-                                                           room_name (room), coat->coat));
+        g_ptr_array_add (making->notices, ox_notice_new (N_("%s: coat %s runs along the lanes of coat 1; there is too little room for strips across them"),
+                                                         room_name (room), number, NULL));
     }
 }
 
@@ -400,9 +402,8 @@ tell_carried (Making *making, guint carried)
 {
   if (carried > 0)
     g_ptr_array_add (making->notices,
-                     g_strdup_printf (ox_words_count ("%u move has no way on wheels: the machine must be carried there",
-                                                      "%u moves have no way on wheels: the machine must be carried there", carried),
-                                      carried));
+                     ox_notice_count ("%u move has no way on wheels: the machine must be carried there",
+                                      "%u moves have no way on wheels: the machine must be carried there", carried, NULL));
 }
 
 static void

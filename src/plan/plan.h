@@ -137,7 +137,7 @@ typedef struct
   OxChalk *chalks;    /* one a coat of a room that has main strips */
   OxPlanStation *stations; /* those of the job in its order, then the proposed ones */
   OxTotals totals;
-  char **notices;     /* NULL-ended, translated: a room without strips and why, a way that is missing ... */
+  char **notices;     /* NULL-ended, to be read with ox_notice_text() (base/notice.h): a room without strips and why, a way that is missing ... */
 } OxPlan;
 
 /* ox_plan_new:

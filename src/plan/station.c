@@ -2,6 +2,7 @@
  * SPDX-License-Identifier: GPL-3.0-or-later
  */
 #include "plan/station.h"
+#include "base/notice.h"
 #include "base/words.h"
 #include "trade/hose.h"
 
@@ -321,35 +322,35 @@ notice_proposed (const Placing *placing, guint given, const gboolean *wanted, GP
 {
   guint n = placing->stations->len - placing->first, left = count_unserved (placing);
   gboolean hose = placing->kind == OX_STATION_COLLECTOR;
-  if (n > 0 && given == 0)
-    g_ptr_array_add (
-        notices, g_strdup_printf (
-                     hose ? ox_words_count ("No collector is placed: %u place is proposed, %u are needed at least",
-                                            "No collector is placed: %u places are proposed, %u are needed at least", n)
-                          : ox_words_count ("No supply is placed: %u place is proposed, %u are needed at least",
-                                            "No supply is placed: %u places are proposed, %u are needed at least", n),
-                     n, least_stations (placing, wanted)));
+  g_autofree char *least = g_strdup_printf ("%u", n > 0 && given == 0 ? least_stations (placing, wanted) : 0);
+  if (n > 0 && given == 0 && hose)
+    g_ptr_array_add (notices, ox_notice_count ("No collector is placed: %u place is proposed, %u are needed at least",
+                                               "No collector is placed: %u places are proposed, %u are needed at least",
+                                               n, least, NULL));
+  else if (n > 0 && given == 0)
+    g_ptr_array_add (notices, ox_notice_count ("No supply is placed: %u place is proposed, %u are needed at least",
+                                               "No supply is placed: %u places are proposed, %u are needed at least", n,
+                                               least, NULL));
+  else if (n > 0 && hose)
+    g_ptr_array_add (notices,
+                     ox_notice_count ("Strips are out of reach of the hose: %u further collector place is proposed",
+                                      "Strips are out of reach of the hose: %u further collector places are proposed",
+                                      n, NULL));
   else if (n > 0)
+    g_ptr_array_add (notices,
+                     ox_notice_count ("Strips are out of reach of the cord: %u further supply place is proposed",
+                                      "Strips are out of reach of the cord: %u further supply places are proposed", n,
+                                      NULL));
+  if (left > 0 && placing->length > 0 && hose)
     g_ptr_array_add (
-        notices,
-        g_strdup_printf (
-            hose ? ox_words_count ("Strips are out of reach of the hose: %u further collector place is proposed",
-                                   "Strips are out of reach of the hose: %u further collector places are proposed", n)
-                 : ox_words_count ("Strips are out of reach of the cord: %u further supply place is proposed",
-                                   "Strips are out of reach of the cord: %u further supply places are proposed", n),
-            n));
-  if (left > 0 && placing->length > 0)
-    g_ptr_array_add (
-        notices,
-        g_strdup_printf (
-            hose
-                ? ox_words_count ("%u strip has no place from which the hose reaches all of it: take a longer hose",
+        notices, ox_notice_count ("%u strip has no place from which the hose reaches all of it: take a longer hose",
                                   "%u strips have no place from which the hose reaches all of them: take a longer hose",
-                                  left)
-                : ox_words_count ("%u strip has no place from which the cord reaches all of it: take a longer cord",
+                                  left, NULL));
+  else if (left > 0 && placing->length > 0)
+    g_ptr_array_add (
+        notices, ox_notice_count ("%u strip has no place from which the cord reaches all of it: take a longer cord",
                                   "%u strips have no place from which the cord reaches all of them: take a longer cord",
-                                  left),
-            left));
+                                  left, NULL));
 }
 
 static void
@@ -398,9 +399,10 @@ measure_given (Placing *placing, GPtrArray *notices)
       if (ox_station_step_on (placing->reach, &from))
         g_ptr_array_index (placing->ways_of, s) = ways_from (placing, from, station_reach (station));
       else
-        g_ptr_array_add (notices, g_strdup_printf (_ ("%s stands off the floor and reaches nothing: put it in a room, "
-                                                      "in a doorway or beyond an open side"),
-                                                   station->id));
+        g_ptr_array_add (notices,
+                         ox_notice_new (N_ ("%s stands off the floor and reaches nothing: put it in a room, in a "
+                                            "doorway or beyond an open side"),
+                                        station->id, NULL));
     }
   return given;
 }

@@ -24,6 +24,7 @@ typedef enum
 typedef struct
 {
   RowKind kind;
+  char *raw[OX_BLOCK_COLUMNS];     /* ROW_CELLS: before they are wrapped */
   char *cells[OX_BLOCK_COLUMNS];   /* ROW_TEXT: mark and line; ROW_SAMPLE, ROW_MARK: text; ROW_BLANKS: labels */
   double shares[OX_BLOCK_COLUMNS]; /* ROW_BLANKS */
   guint n, lines;                  /* of the highest cell */
@@ -38,9 +39,11 @@ struct _OxBlock
 {
   char *title;
   double width_mm, body_mm;
-  OxColumn columns[OX_BLOCK_COLUMNS];
+  OxColumn columns[OX_BLOCK_COLUMNS]; /* with the titles wrapped, once they are laid out */
+  double asked[OX_BLOCK_COLUMNS];     /* shares */
+  char *heads[OX_BLOCK_COLUMNS];      /* titles before they are wrapped */
   guint n_columns, n_by_hand;
-  gboolean has_head, foot;
+  gboolean has_head, foot, laid_out;
   guint head_lines;
   GArray *rows;
 };
@@ -50,7 +53,10 @@ clear_row (gpointer data)
 {
   Row *row = data;
   for (guint i = 0; i < OX_BLOCK_COLUMNS; i++)
-    g_free (row->cells[i]);
+    {
+      g_free (row->raw[i]);
+      g_free (row->cells[i]);
+    }
   g_clear_pointer (&row->drawing, ox_drawing_unref);
 }
 
@@ -70,7 +76,10 @@ void
 ox_block_free (OxBlock *block)
 {
   for (guint i = 0; i < block->n_columns; i++)
-    g_free ((char *) block->columns[i].title);
+    {
+      g_free ((char *) block->columns[i].title);
+      g_free (block->heads[i]);
+    }
   g_array_unref (block->rows);
   g_free (block->title);
   g_free (block);
@@ -116,33 +125,89 @@ cell_height (guint n, double height_mm)
 }
 
 static double
-longest_word (const char *text, double height_mm)
+longest_word (const char *text, double height_mm, gboolean bold)
 {
-  g_auto (GStrv) words = g_strsplit (text, " ", -1);
+  g_auto (GStrv) words = g_strsplit_set (text, " \n", -1);
   double width = 0;
   for (guint i = 0; words[i] != NULL; i++)
-    width = MAX (width, ox_text_width (words[i], height_mm, TRUE));
+    width = MAX (width, ox_text_width (words[i], height_mm, bold));
   return width;
 }
 
-/* widen_for_heads: no word of a head should be broken: a column that is too narrow for one takes from those with room
- * to spare */
-static void
-widen_for_heads (OxBlock *block)
+/* needed_width: of a column in which no word is broken, and no figure is parted from its unit; @whole: nor any text
+ * wrapped */
+static double
+needed_width (const OxBlock *block, guint column, gboolean whole)
+{
+  double width = longest_word (block->heads[column], OX_TEXT_MIN_MM, TRUE);
+  for (guint i = 0; i < block->rows->len; i++)
+    {
+      const Row *row = &g_array_index (block->rows, Row, i);
+      if (row->kind != ROW_CELLS || column >= row->n)
+        continue;
+      const char *text = row->raw[column];
+      double cell = whole || block->columns[column].align == OX_ALIGN_END
+                        ? ox_text_width (text, block->body_mm, row->strong)
+                        : longest_word (text, block->body_mm, row->strong);
+      width = MAX (width, cell);
+    }
+  return width + 2 * CELL_PAD_MM + 0.01;
+}
+
+/* share_width: a column that is too narrow for what stands in it takes from those with room to spare; FALSE when those
+ * have not enough */
+static gboolean
+share_width (OxBlock *block, gboolean whole)
 {
   double spare[OX_BLOCK_COLUMNS] = { 0 }, lacking = 0, left = 0;
   for (guint i = 0; i < block->n_columns; i++)
     {
-      const char *title = block->columns[i].title != NULL ? block->columns[i].title : "";
-      double word = longest_word (title, OX_TEXT_MIN_MM) + 2 * CELL_PAD_MM + 0.01;
-      spare[i] = block->columns[i].share * block->width_mm - word;
+      spare[i] = block->asked[i] * block->width_mm - needed_width (block, i, whole);
       lacking += MAX (-spare[i], 0);
       left += MAX (spare[i], 0);
     }
-  if (lacking <= 0 || lacking > left)
-    return;
   for (guint i = 0; i < block->n_columns; i++)
-    block->columns[i].share -= (spare[i] < 0 ? spare[i] : spare[i] * lacking / left) / block->width_mm;
+    {
+      double share = lacking <= 0 ? 0 : MIN (spare[i] < 0 ? left / lacking : lacking / left, 1);
+      block->columns[i].share = block->asked[i] - spare[i] * share / block->width_mm;
+    }
+  return lacking <= left;
+}
+
+/* lay_out: widths of the columns, and the lines of head and cells in them */
+static void
+lay_out (OxBlock *block)
+{
+  if (block->laid_out)
+    return;
+  block->laid_out = TRUE;
+  if (!share_width (block, TRUE))
+    (void) share_width (block, FALSE);
+  block->head_lines = 0;
+  for (guint i = 0; i < block->n_columns; i++)
+    {
+      double room = block->columns[i].share * block->width_mm - 2 * CELL_PAD_MM;
+      g_free ((char *) block->columns[i].title);
+      block->columns[i].title = wrapped (block->heads[i], OX_TEXT_MIN_MM, TRUE, room);
+      block->head_lines = MAX (block->head_lines, count_lines (block->columns[i].title));
+      for (guint r = 0; r < block->rows->len; r++)
+        {
+          Row *row = &g_array_index (block->rows, Row, r);
+          if (row->kind != ROW_CELLS || i >= row->n)
+            continue;
+          g_free (row->cells[i]);
+          row->cells[i] = wrapped (row->raw[i], block->body_mm, row->strong, room);
+          row->lines = MAX (i == 0 ? 1 : row->lines, count_lines (row->cells[i]));
+        }
+    }
+}
+
+/* measured: laid out before anything asks for heights; a block is the same to its users before and after */
+static const OxBlock *
+measured (const OxBlock *block)
+{
+  lay_out ((OxBlock *) block);
+  return block;
 }
 
 void
@@ -152,19 +217,12 @@ ox_block_set_columns (OxBlock *block, const OxColumn *columns, guint n)
   for (guint i = 0; i < n; i++)
     {
       block->columns[i] = columns[i];
-      block->columns[i].title = g_strdup (columns[i].title);
+      block->columns[i].title = NULL;
+      block->asked[i] = columns[i].share;
+      block->heads[i] = g_strdup (columns[i].title != NULL ? columns[i].title : "");
       block->has_head |= columns[i].title != NULL;
     }
   block->n_columns = n;
-  widen_for_heads (block);
-  for (guint i = 0; i < n; i++)
-    {
-      double room = block->columns[i].share * block->width_mm - 2 * CELL_PAD_MM;
-      char *title = wrapped (columns[i].title != NULL ? columns[i].title : "", OX_TEXT_MIN_MM, TRUE, room);
-      g_free ((char *) block->columns[i].title);
-      block->columns[i].title = title;
-      block->head_lines = MAX (block->head_lines, count_lines (title));
-    }
 }
 
 void
@@ -181,14 +239,10 @@ ox_block_add_cells (OxBlock *block, gboolean strong, ...)
   va_start (args, strong);
   for (const char *text = va_arg (args, const char *); text != NULL && row.n < block->n_columns;
        text = va_arg (args, const char *))
-    {
-      double room = block->columns[row.n].share * block->width_mm - 2 * CELL_PAD_MM;
-      row.cells[row.n] = wrapped (text, block->body_mm, strong, room);
-      row.lines = MAX (row.lines, count_lines (row.cells[row.n]));
-      row.n++;
-    }
+    row.raw[row.n++] = g_strdup (text);
   va_end (args);
   g_array_append_val (block->rows, row);
+  block->laid_out = FALSE;
 }
 
 void
@@ -309,7 +363,7 @@ ox_block_drop (OxBlock *block, guint n)
 guint
 ox_block_fit (const OxBlock *block, guint from, double height_mm, double *used_mm)
 {
-  double used = head_height (block), whole = 0;
+  double used = head_height (measured (block)), whole = 0;
   guint n = 0;
   for (guint i = from; i < block->rows->len; i++)
     {
@@ -451,7 +505,7 @@ append_head (const OxBlock *block, OxDrawingBuilder *builder, OxPoint corner)
 void
 ox_block_append (const OxBlock *block, OxDrawingBuilder *builder, OxPoint corner, guint from, guint n)
 {
-  append_head (block, builder, corner);
+  append_head (measured (block), builder, corner);
   OxPoint at = { corner.x, corner.y - head_height (block) };
   for (guint i = from; i < from + n; i++)
     {

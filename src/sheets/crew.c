@@ -94,9 +94,9 @@ ox_crew_order_new (const OxSheetRun *run)
 OxBlock *
 ox_crew_fields_new (const OxSheetRun *run)
 {
-  const OxColumn columns[] = { { _ ("Strips"), 0.2, OX_ALIGN_START }, { _ ("Room"), 0.22, OX_ALIGN_START },
-                               { _ ("Heading"), 0.18, OX_ALIGN_END }, { _ ("Done"), 0.12, OX_ALIGN_START },
-                               { _ ("Date"), 0.14, OX_ALIGN_START },  { _ ("Init."), 0.14, OX_ALIGN_START } };
+  const OxColumn columns[] = { { _ ("Strips"), 0.21, OX_ALIGN_START }, { _ ("Room"), 0.26, OX_ALIGN_START },
+                               { _ ("Heading"), 0.16, OX_ALIGN_END },  { _ ("Done"), 0.11, OX_ALIGN_START },
+                               { _ ("Date"), 0.13, OX_ALIGN_START },   { _ ("Init."), 0.13, OX_ALIGN_START } };
   OxBlock *block = ox_block_new (_ ("Fields in order"), run->form.block_mm, run->form.body_mm);
   ox_block_set_columns (block, columns, G_N_ELEMENTS (columns));
   ox_block_set_by_hand (block, 3);
@@ -106,9 +106,9 @@ ox_crew_fields_new (const OxSheetRun *run)
       const OxStrip *first = &plan->strips[i];
       for (end = i + 1; end < plan->n_strips && ox_picture_is_same_field (first, &plan->strips[end]);)
         end++;
-      const char *cross = first->kind == OX_STRIP_CROSSWISE ? " \xc3\x97" : "";
+      const char *cross = first->kind == OX_STRIP_CROSSWISE ? "\xc2\xa0\xc3\x97" : ""; /* held together */
       g_autofree char *strips
-          = end - i > 1 ? g_strdup_printf ("%u \xe2\x80\x93 %u%s", first->order, plan->strips[end - 1].order, cross)
+          = end - i > 1 ? g_strdup_printf ("%u\xe2\x80\x93%u%s", first->order, plan->strips[end - 1].order, cross)
                         : g_strdup_printf ("%u%s", first->order, cross);
       double turn = first->heading * 180 / G_PI;
       g_autofree char *degrees = ox_words_number (turn < -1e-9 ? turn + 360 : turn, 1);
@@ -134,9 +134,9 @@ side_text (const OxRoom *room, guint side)
 OxBlock *
 ox_crew_chalk_new (const OxSheetRun *run)
 {
-  const OxColumn columns[] = { { _ ("Room"), 0.24, OX_ALIGN_START },  { _ ("Base wall"), 0.18, OX_ALIGN_START },
-                               { _ ("Heading"), 0.15, OX_ALIGN_END }, { _ ("Lane 1 at"), 0.17, OX_ALIGN_END },
-                               { _ ("Spacing"), 0.15, OX_ALIGN_END }, { _ ("Lanes"), 0.11, OX_ALIGN_END } };
+  const OxColumn columns[] = { { _ ("Room"), 0.2, OX_ALIGN_START },   { _ ("Base wall"), 0.2, OX_ALIGN_START },
+                               { _ ("Heading"), 0.14, OX_ALIGN_END }, { _ ("Lane 1 at"), 0.17, OX_ALIGN_END },
+                               { _ ("Spacing"), 0.17, OX_ALIGN_END }, { _ ("Lanes"), 0.11, OX_ALIGN_END } };
   OxBlock *block = ox_block_new (_ ("Chalk lines, from the base wall"), run->form.block_mm, run->form.body_mm);
   ox_block_set_columns (block, columns, G_N_ELEMENTS (columns));
   for (guint i = 0; i < run->plan->n_chalks; i++)
@@ -189,13 +189,13 @@ add_edge (const OxSheetRun *run, OxBlock *block, const OxEdge *edge, guint *room
 }
 
 OxBlock *
-ox_edge_table_new_some (const OxSheetRun *run, const guint *which, guint n)
+ox_edge_table_new_some (const OxSheetRun *run, const char *title, const guint *which, guint n)
 {
   const OxColumn columns[] = { { _ ("Id"), 0.09, OX_ALIGN_START },   { _ ("Cause"), 0.24, OX_ALIGN_START },
                                { _ ("Area"), 0.15, OX_ALIGN_END },   { _ ("Length"), 0.17, OX_ALIGN_END },
                                { _ ("Done"), 0.11, OX_ALIGN_START }, { _ ("Date"), 0.13, OX_ALIGN_START },
                                { _ ("Init."), 0.11, OX_ALIGN_START } };
-  OxBlock *block = ox_block_new (_ ("Edge work"), run->form.block_mm, run->form.body_mm);
+  OxBlock *block = ox_block_new (title, run->form.block_mm, run->form.body_mm);
   ox_block_set_columns (block, columns, G_N_ELEMENTS (columns));
   ox_block_set_by_hand (block, 3);
   guint room = G_MAXUINT;
@@ -207,7 +207,7 @@ ox_edge_table_new_some (const OxSheetRun *run, const guint *which, guint n)
 OxBlock *
 ox_edge_table_new (const OxSheetRun *run)
 {
-  OxBlock *block = ox_edge_table_new_some (run, NULL, run->plan->n_edges);
+  OxBlock *block = ox_edge_table_new_some (run, _ ("Edge work"), NULL, run->plan->n_edges);
   g_autofree char *sum = ox_measure_area (run->job->units, run->plan->totals.edge_m2);
   if (run->plan->n_edges > 0)
     ox_block_add_cells (block, TRUE, "", _ ("Total"), sum, "", "", "", "", NULL);
@@ -248,6 +248,19 @@ ox_crew_stations_new (const OxSheetRun *run)
   return block;
 }
 
+void
+ox_crew_add_untagged (OxBlock *block, guint untagged)
+{
+  if (untagged > 0)
+    {
+      g_autofree char *text = g_strdup_printf (
+          ox_words_count ("%u edge area has no tag on the drawing, only a line in the table.",
+                          "%u edge areas have no tag on the drawing, only a line in the table.", untagged),
+          untagged);
+      ox_block_add_text (block, "\xe2\x80\xa2", text);
+    }
+}
+
 OxBlock *
 ox_crew_cautions_new (const OxSheetRun *run, guint untagged, gboolean brief)
 {
@@ -263,14 +276,7 @@ ox_crew_cautions_new (const OxSheetRun *run, guint untagged, gboolean brief)
           run->plan->totals.out_of_reach);
       ox_block_add_text (block, "!", text);
     }
-  if (untagged > 0)
-    {
-      g_autofree char *text = g_strdup_printf (
-          ox_words_count ("%u edge area has no tag on the drawing, only a line in the table.",
-                          "%u edge areas have no tag on the drawing, only a line in the table.", untagged),
-          untagged);
-      ox_block_add_text (block, "\xe2\x80\xa2", text);
-    }
+  ox_crew_add_untagged (block, untagged);
   if (brief)
     ox_block_add_text (block, "\xe2\x80\xa2", _ ("All edge areas are listed in the schedule."));
   return block;
@@ -285,7 +291,8 @@ gather_blocks (const OxSheetRun *run, const OxDrawing *floor, guint untagged, gb
   g_ptr_array_add (blocks, ox_crew_cautions_new (run, untagged, brief));
   g_ptr_array_add (blocks, ox_crew_chalk_new (run));
   g_ptr_array_add (blocks, ox_crew_stations_new (run));
-  g_ptr_array_add (blocks, ox_legend_new (run, floor));
+  /* The page may not hold all of them, and the legend belongs to the drawing more than these do. */
+  g_ptr_array_insert (blocks, 2, ox_legend_new (run, floor));
   if (!brief)
     g_ptr_array_add (blocks, ox_edge_table_new (run));
   g_ptr_array_add (blocks, ox_crew_fields_new (run));
@@ -303,7 +310,7 @@ try_page (const OxSheetRun *run, GPtrArray *blocks, OxPlot *plot, gboolean *hold
   *holds = ox_flow_fill (&trial, NULL, plot->slots, plot->n_slots);
   if (!*holds)
     {
-      ox_plot_use_below (plot, run, OX_CREW_AROUND_MM);
+      ox_plot_use_below (plot, run, &flow, OX_CREW_AROUND_MM);
       trial = flow;
       *holds = ox_flow_fill (&trial, NULL, plot->slots, plot->n_slots);
     }

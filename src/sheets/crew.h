@@ -11,6 +11,7 @@ G_BEGIN_DECLS
   (OX_FLOOR_OUTLINE | OX_FLOOR_OBSTACLES | OX_FLOOR_STRIPS | OX_FLOOR_NUMBERS | OX_FLOOR_ZONES | OX_FLOOR_EDGE_WORK \
    | OX_FLOOR_STATIONS | OX_FLOOR_NAMES | OX_FLOOR_WALKS | OX_FLOOR_REACH)
 
+void ox_crew_add_untagged (OxBlock *block, guint untagged); /* a line that says how many edge areas have no tag; none for 0 */
 OxBlock *ox_crew_order_new (const OxSheetRun *run) G_GNUC_WARN_UNUSED_RESULT;    /* steps of the work */
 OxBlock *ox_crew_fields_new (const OxSheetRun *run) G_GNUC_WARN_UNUSED_RESULT;   /* runs of strips in working order, to be marked up */
 OxBlock *ox_crew_chalk_new (const OxSheetRun *run) G_GNUC_WARN_UNUSED_RESULT;    /* chalk lines */

@@ -219,22 +219,47 @@ ox_plot_new (const OxSheetRun *run, const OxFlow *flow, double around_mm, OxPlot
   return TRUE;
 }
 
-void
-ox_plot_use_below (OxPlot *plot, const OxSheetRun *run, double around_mm)
+/* add_below: columns for blocks over the width of the area, up to @top */
+static void
+add_below (OxPlot *plot, const OxForm *form, double bottom, double top)
 {
-  const OxForm *form = &run->form;
-  OxBox box = ox_job_box (run->job), area = plot->area;
-  double up = area.y1 - around_mm - ox_plot_to_page (plot, (OxPoint){ 0, box.y1 }).y;
-  double top = ox_plot_to_page (plot, (OxPoint){ 0, box.y0 }).y + up - around_mm;
-  double bottom = area.y0 + BAR_STRIP_MM + PAD_MM;
-  if (form->upright || top - bottom < LEAST_BELOW_MM)
-    return;
-  plot->origin.y += up;
-  double width = area.x1 - area.x0 - 2 * PAD_MM;
+  double width = plot->area.x1 - plot->area.x0 - 2 * PAD_MM;
   guint n = (guint) floor ((width + LEAST_GAP_MM) / (form->block_mm + LEAST_GAP_MM));
   double gap = n > 1 ? MIN (OX_FORM_GAP_MM, (width - n * form->block_mm) / (n - 1)) : 0;
   for (guint i = 0; i < n && plot->n_slots < G_N_ELEMENTS (plot->slots); i++)
-    plot->slots[plot->n_slots++] = (OxSlot){ area.x0 + PAD_MM + i * (form->block_mm + gap), top, bottom };
+    plot->slots[plot->n_slots++] = (OxSlot){ plot->area.x0 + PAD_MM + i * (form->block_mm + gap), top, bottom };
+}
+
+void
+ox_plot_use_below (OxPlot *plot, const OxSheetRun *run, const OxFlow *flow, double around_mm)
+{
+  OxBox box = ox_job_box (run->job), area = plot->area;
+  double bottom = area.y0 + BAR_STRIP_MM + PAD_MM, floor_mm = (box.y1 - box.y0) * plot->mm_per_m + 2 * around_mm;
+  double most = area.y1 - floor_mm - bottom;
+  if (run->form.upright || most < LEAST_BELOW_MM)
+    return;
+  const OxPlot bare = *plot;
+  add_below (plot, &run->form, bottom, bottom + most);
+  if (plot->n_slots == bare.n_slots)
+    return;
+  gboolean holds = FALSE;
+  double height = LEAST_BELOW_MM;
+  for (; !holds && height < most; height += BAND_STEP_MM)
+    {
+      OxFlow trial = *flow;
+      *plot = bare;
+      add_below (plot, &run->form, bottom, bottom + height);
+      holds = ox_flow_fill (&trial, NULL, plot->slots, plot->n_slots);
+    }
+  if (!holds)
+    {
+      height = most;
+      *plot = bare;
+      add_below (plot, &run->form, bottom, bottom + height);
+    }
+  /* The floor stands in the middle of what is left. */
+  double low = (plot->slots[plot->n_slots - 1].top + area.y1 - floor_mm) / 2 + around_mm;
+  plot->origin.y += low - ox_plot_to_page (plot, (OxPoint){ 0, box.y0 }).y;
 }
 
 OxPoint

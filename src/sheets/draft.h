@@ -74,8 +74,8 @@ typedef struct
 gboolean ox_plot_new (const OxSheetRun *run, const OxFlow *flow, double around_mm, OxPlot *out, GError **error) G_GNUC_WARN_UNUSED_RESULT;
 
 /* ox_plot_use_below: on paper that has its blocks beside the drawing: moves the floor up and lets further blocks stand below it, where that
- * leaves room worth it; @around_mm: as the plot was made with */
-void ox_plot_use_below (OxPlot *plot, const OxSheetRun *run, double around_mm);
+ * leaves room worth it, no higher than @flow needs, which is not changed; @around_mm: as the plot was made with */
+void ox_plot_use_below (OxPlot *plot, const OxSheetRun *run, const OxFlow *flow, double around_mm);
 
 /* ox_plot_divide_part: area and slots of a page that shows a part of the floor; @flow: blocks that want to stand on it; not changed
  * @mm: (out): width and height that a part may take, @around_mm left free on all sides of it */
@@ -105,7 +105,7 @@ void ox_day_sheets_append (OxSheetRun *run); /* one a shift and machine, to be f
 /* --- Blocks that more than one sheet has --- */
 OxBlock *ox_legend_new (const OxSheetRun *run, const OxDrawing *floor) G_GNUC_WARN_UNUSED_RESULT;
 /* ox_edge_table_new_some: of the @n edge areas of the plan at the places @which, without a sum; NULL: the first @n */
-OxBlock *ox_edge_table_new_some (const OxSheetRun *run, const guint *which, guint n) G_GNUC_WARN_UNUSED_RESULT;
+OxBlock *ox_edge_table_new_some (const OxSheetRun *run, const char *title, const guint *which, guint n) G_GNUC_WARN_UNUSED_RESULT;
 OxBlock *ox_edge_table_new (const OxSheetRun *run) G_GNUC_WARN_UNUSED_RESULT;
 /* ox_checks_block_new: of the @n profile checks of @spots (OxSpot) at the places @which; NULL: the first @n */
 OxBlock *ox_checks_block_new (const OxSheetRun *run, const GArray *spots, const guint *which, guint n) G_GNUC_WARN_UNUSED_RESULT;

@@ -111,6 +111,12 @@ ox_labels_set_scale (OxLabels *labels, double mm_per_m)
     }
 }
 
+double
+ox_labels_get_scale (const OxLabels *labels)
+{
+  return labels->mm_per_m;
+}
+
 static gboolean
 is_clear_of_cell (const OxLabels *labels, const Place *place, gint64 number)
 {

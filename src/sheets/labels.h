@@ -23,6 +23,8 @@ void ox_labels_free (OxLabels *labels);
 /* ox_labels_set_scale: the same labels at a larger scale */
 void ox_labels_set_scale (OxLabels *labels, double mm_per_m);
 
+double ox_labels_get_scale (const OxLabels *labels); /* mm a metre */
+
 /* ox_labels_is_free: whether @box is clear of all labels taken */
 gboolean ox_labels_is_free (const OxLabels *labels, const OxLabelBox *box);
 

@@ -142,10 +142,11 @@ add_strip (GArray *candidates, const OxPicture *picture, const OxStrip *strip)
   };
   /* Ends of fields are always labelled; where a number of the rule has no room at the start it stands farther on. */
   candidate.room_m = candidate.rank <= RANK_ENDS ? 0 : ox_point_distance (a, b);
-  if (candidate.rank >= RANK_ENDS && candidate.rank < RANK_ALL)
+  if (candidate.rank < RANK_ALL)
     candidate.slide_m = ox_point_sub (b, a);
-  candidate.may_lead = candidate.rank == RANK_ENDS && picture->mm_per_m > 0;
-  candidate.field = 181 * (8 * strip->room + strip->coat) + (guint) lround (fmod (strip->heading + 4 * G_PI, G_PI) * 180 / G_PI);
+  candidate.may_lead = candidate.rank <= RANK_ENDS && picture->mm_per_m > 0;
+  candidate.field
+      = 181 * (8 * strip->room + strip->coat) + (guint) lround (fmod (strip->heading + 4 * G_PI, G_PI) * 180 / G_PI);
   add_text (candidates, candidate, number, a);
   if (ox_point_distance (b, strip->b) > 0)
     return;
@@ -158,13 +159,15 @@ add_strip (GArray *candidates, const OxPicture *picture, const OxStrip *strip)
   g_array_append_val (candidates, arrow);
 }
 
-/* add_paces: the speed stands behind the bar where it changes, on every fifth strip and on the first of those side by side */
+/* add_paces: the speed stands behind the bar where it changes, on every fifth strip and on the first of those side by
+ * side */
 static void
 add_paces (GArray *candidates, const OxPicture *picture, const OxStrip *strip)
 {
   double heading = remainder (strip->heading, 2 * G_PI), speed;
   gboolean turned = heading > G_PI / 2 + 1e-6 || heading < -G_PI / 2 + 1e-6;
-  gboolean first = strip->order == 1 || strip[-1].n_paces != strip->n_paces || strip[-1].speed == picture->job->machine->travel_speed;
+  gboolean first = strip->order == 1 || strip[-1].n_paces != strip->n_paces
+                   || strip[-1].speed == picture->job->machine->travel_speed;
   for (guint i = 0; (first || strip->order % 5 == 0) && i < MAX (strip->n_paces, 1); i++)
     {
       OxPoint at, same;
@@ -174,12 +177,17 @@ add_paces (GArray *candidates, const OxPicture *picture, const OxStrip *strip)
       if (!ox_clip_line (&at, &same, picture->part))
         continue;
       g_autofree char *text = ox_measure_speed (picture->job->units, speed);
-      Candidate candidate
-          = { .rank = RANK_PACE, .layer = "speeds", .id = g_strdup_printf ("strip-%u", strip->order), .field = strip->order };
-      candidate.look = (OxTextLook){
-        OX_STYLE_INK,     NUMBER_MM, turned ? heading + G_PI : heading, turned ? OX_ALIGN_END : OX_ALIGN_START, TRUE, FALSE,
-        NUMBER_GROUND_MM, TRUE
+      Candidate candidate = {
+        .rank = RANK_PACE, .layer = "speeds", .id = g_strdup_printf ("strip-%u", strip->order), .field = strip->order
       };
+      candidate.look = (OxTextLook){ OX_STYLE_INK,
+                                     NUMBER_MM,
+                                     turned ? heading + G_PI : heading,
+                                     turned ? OX_ALIGN_END : OX_ALIGN_START,
+                                     TRUE,
+                                     FALSE,
+                                     NUMBER_GROUND_MM,
+                                     TRUE };
       candidate.room_m = strip->n_paces > 0 ? picture->plan->paces[strip->pace + i].length : ox_strip_length (strip);
       candidate.slide_m = (OxPoint){ cos (heading) * candidate.room_m, sin (heading) * candidate.room_m };
       add_text (candidates, candidate, text, at);
@@ -199,15 +207,35 @@ in_part (const OxPicture *picture, const OxRing *ring)
   return ox_region_intersection (room, part);
 }
 
+/* clear_of_obstacles: (transfer full): the floor of a room where nothing stands. On a sheet only: the canvas has no
+ * time for it */
+static OxRegion *
+clear_of_obstacles (const OxPicture *picture, const OxRegion *room)
+{
+  const OxJob *job = picture->job;
+  OxBox box = ox_region_box (room);
+  g_autoptr (GPtrArray) rings = g_ptr_array_new_with_free_func ((GDestroyNotify) ox_region_unref);
+  for (guint i = 0; picture->mm_per_m > 0 && i < job->n_obstacles; i++)
+    {
+      OxBox it = ox_ring_box (job->obstacles[i]->shape.ring);
+      if (it.x0 < box.x1 && it.x1 > box.x0 && it.y0 < box.y1 && it.y1 > box.y0)
+        g_ptr_array_add (rings, ox_region_new_ring (job->obstacles[i]->shape.ring));
+    }
+  g_autoptr (OxRegion) all = ox_region_union_many ((const OxRegion *const *) (gconstpointer) rings->pdata, rings->len);
+  g_autoptr (OxRegion) rest = ox_region_difference (room, all);
+  return ox_region_is_empty (rest) ? ox_region_ref (room) : g_steal_pointer (&rest);
+}
+
 static void
 add_names (GArray *candidates, const OxPicture *picture)
 {
   const OxJob *job = picture->job;
   for (guint i = 0; i < job->n_rooms; i++)
     {
-      g_autoptr (OxRegion) region = in_part (picture, job->rooms[i]->ring);
-      if (ox_region_is_empty (region))
+      g_autoptr (OxRegion) whole = in_part (picture, job->rooms[i]->ring);
+      if (ox_region_is_empty (whole))
         continue;
+      g_autoptr (OxRegion) region = clear_of_obstacles (picture, whole);
       double radius;
       OxPoint at = ox_region_label_point (region, &radius);
       const char *name = job->rooms[i]->name[0] != '\0' ? job->rooms[i]->name : job->rooms[i]->id;
@@ -253,8 +281,9 @@ gather (const OxPicture *picture)
 static void
 sway (Candidate *candidate, const OxLabels *labels)
 {
-  static const OxPoint ways[] = { { 0, 0 },     { 0, 1 },       { 0, -1 },     { 1, 0 },     { -1, 0 },
-                                  { 0.7, 0.7 }, { -0.7, -0.7 }, { 0.7, -0.7 }, { -0.7, 0.7 } };
+  static const OxPoint ways[] = { { 0, 0 },     { 0, 1 },       { 0, -1 },     { 1, 0 },      { -1, 0 },
+                                  { 0.7, 0.7 }, { -0.7, -0.7 }, { 0.7, -0.7 }, { -0.7, 0.7 }, { 1.8, 0 },
+                                  { -1.8, 0 },  { 1.6, 0.8 },   { -1.6, 0.8 }, { 1.6, -0.8 }, { -1.6, -0.8 } };
   static const double shares[] = { 0, 0.1, 0.2, 0.3, 0.45, 0.6, 0.75 };
   gboolean slides = ox_point_dot (candidate->slide_m, candidate->slide_m) > 0;
   OxLabelBox box = candidate->box;
@@ -279,9 +308,10 @@ fits (const Candidate *candidate, const OxLabels *labels, double mm_per_m)
          && ox_labels_is_free (labels, &candidate->box);
 }
 
-/* lead_from: takes the nearest free place around a point of the strip; FALSE when there is none */
+/* lead_from: takes the nearest free place around a point of the strip; FALSE when there is none. @across: the leader
+ * may cross others */
 static gboolean
-lead_from (Candidate *candidate, OxPoint from, OxLabels *labels, double mm_per_m)
+lead_from (Candidate *candidate, OxPoint from, gboolean across, OxLabels *labels)
 {
   static const double reaches_mm[] = { 4, 6, 8, 11, 14, 18, 23 };
   OxTextLook look = candidate->look;
@@ -291,11 +321,11 @@ lead_from (Candidate *candidate, OxPoint from, OxLabels *labels, double mm_per_m
   for (guint i = 0; i < G_N_ELEMENTS (reaches_mm) * LEADS; i++)
     {
       double reach = reaches_mm[i / LEADS], angle = (i % LEADS) * 2 * G_PI / LEADS;
-      OxPoint way = { cos (angle) * reach / mm_per_m, sin (angle) * reach / mm_per_m };
+      OxPoint way = ox_point_scale ((OxPoint){ cos (angle), sin (angle) }, reach / ox_labels_get_scale (labels));
       OxLabelBox box = { ox_point_add (from, way), 0, mm };
       OxLabelBox leader = { from, angle, { LEAD_OFF_MM, -0.2, reach - (mm.x1 - mm.x0) / 2, 0.2 } };
       gboolean bare = leader.mm.x1 <= LEAD_OFF_MM;
-      if (!ox_labels_is_free (labels, &box) || (!bare && !ox_labels_is_free (labels, &leader)))
+      if (!ox_labels_is_free (labels, &box) || (!bare && !across && !ox_labels_is_free (labels, &leader)))
         continue;
       ox_labels_take (labels, &box);
       if (!bare)
@@ -310,13 +340,17 @@ lead_from (Candidate *candidate, OxPoint from, OxLabels *labels, double mm_per_m
 }
 
 static gboolean
-lead (Candidate *candidate, OxLabels *labels, double mm_per_m)
+lead (Candidate *candidate, OxLabels *labels)
 {
   static const double shares[] = { 0, 0.5, 0.25, 0.75 };
   OxPoint start = candidate->box.at;
-  for (guint i = 0; candidate->may_lead && i < G_N_ELEMENTS (shares); i++)
-    if (lead_from (candidate, ox_point_add (start, ox_point_scale (candidate->slide_m, shares[i])), labels, mm_per_m))
-      return TRUE;
+  for (guint i = 0; candidate->may_lead && i < 2 * G_N_ELEMENTS (shares); i++)
+    {
+      double share = shares[i % G_N_ELEMENTS (shares)];
+      if (lead_from (candidate, ox_point_add (start, ox_point_scale (candidate->slide_m, share)),
+                     i >= G_N_ELEMENTS (shares), labels))
+        return TRUE;
+    }
   return FALSE;
 }
 
@@ -327,7 +361,7 @@ place_candidate (Candidate *candidate, OxLabels *labels, double mm_per_m)
   sway (candidate, labels);
   if (fits (candidate, labels, mm_per_m))
     ox_labels_take (labels, &candidate->box);
-  else if (!lead (candidate, labels, mm_per_m))
+  else if (!lead (candidate, labels))
     return FALSE;
   candidate->placed = TRUE;
   candidate->from_mm = mm_per_m;

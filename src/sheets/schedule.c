@@ -1,6 +1,7 @@
 /* Oxturn: sheets/schedule - tables of strips, edge work and quantities, on as many pages as they take.
  * SPDX-License-Identifier: GPL-3.0-or-later
  */
+#include "base/notice.h"
 #include "base/words.h"
 #include "sheets/cautions.h"
 #include "sheets/draft.h"
@@ -74,7 +75,10 @@ notices_block (const OxSheetRun *run)
 {
   OxBlock *block = ox_block_new (_ ("To be looked at"), run->form.block_mm, run->form.body_mm);
   for (char **notice = run->plan->notices; notice != NULL && *notice != NULL; notice++)
-    ox_block_add_text (block, "\xe2\x80\xa2", *notice);
+    {
+      g_autofree char *text = ox_notice_text (*notice);
+      ox_block_add_text (block, "\xe2\x80\xa2", text);
+    }
   return block;
 }
 

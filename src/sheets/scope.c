@@ -270,7 +270,7 @@ make_plot (const OxSheetRun *run, const OxFlow *flow, OxPlot *plot, gboolean *re
   if (!find_scale (run, flow, plot, refused, error))
     return FALSE;
   if (!ox_flow_fill (&trial, NULL, plot->slots, plot->n_slots))
-    ox_plot_use_below (plot, run, OX_DIMENSIONS_AROUND_MM);
+    ox_plot_use_below (plot, run, flow, OX_DIMENSIONS_AROUND_MM);
   return TRUE;
 }
 

@@ -131,15 +131,16 @@ overview_blocks (const OxSheetRun *run, const OxDrawing *floor)
   g_ptr_array_add (blocks, ox_crew_cautions_new (run, 0, FALSE));
   g_ptr_array_add (blocks, ox_crew_chalk_new (run));
   g_ptr_array_add (blocks, ox_crew_stations_new (run));
-  g_ptr_array_add (blocks, ox_legend_new (run, floor));
+  g_ptr_array_insert (blocks, 2, ox_legend_new (run, floor));
   g_ptr_array_add (blocks, ox_crew_fields_new (run));
   return blocks;
 }
 
 /* --- The sheet of a part --- */
 
+/* part_edges: the edge areas that belong to a part, and how many of those it shows have no tag there */
 static OxBlock *
-part_edges (const Split *split, guint part)
+part_edges (const Split *split, guint part, guint untagged)
 {
   const OxPlan *plan = split->run->plan;
   g_autofree guint *which = g_new (guint, plan->n_edges + 1);
@@ -147,7 +148,10 @@ part_edges (const Split *split, guint part)
   for (guint i = 0; i < plan->n_edges; i++)
     if (split->homes[i] == part)
       which[n++] = i;
-  return ox_edge_table_new_some (split->run, which, n);
+  g_autofree char *title = g_strdup_printf (_ ("Edge work of sheet %u"), split->parts->parts[part].sheet);
+  OxBlock *block = ox_edge_table_new_some (split->run, title, which, n);
+  ox_crew_add_untagged (block, untagged);
+  return block;
 }
 
 /* place_blocks: what finds no room on the sheet is kept for the end */
@@ -203,8 +207,7 @@ append_part (Split *split, guint i)
   g_autoptr (GPtrArray) blocks = new_blocks ();
   g_ptr_array_add (blocks, key_block (split, i));
   g_ptr_array_add (blocks, ox_legend_new (run, floor));
-  g_ptr_array_add (blocks, ox_crew_cautions_new (run, untagged, FALSE));
-  g_ptr_array_add (blocks, part_edges (split, i));
+  g_ptr_array_add (blocks, part_edges (split, i, untagged));
   place_blocks (split, draft, &plot, blocks);
 }
 
@@ -236,7 +239,7 @@ ox_split_append (OxSheetRun *run, const char *kind, GError **error)
     return FALSE;
   OxFlow trial = flow;
   if (!ox_flow_fill (&trial, NULL, plot.slots, plot.n_slots))
-    ox_plot_use_below (&plot, run, OVERVIEW_AROUND_MM);
+    ox_plot_use_below (&plot, run, &flow, OVERVIEW_AROUND_MM);
   g_autofree char *scale = ox_scale_text (plot.scale);
   append_overview (&split, ox_sheet_run_add (run, kind, description, scale), &plot, &flow, floor);
   for (guint i = 0; i < split.parts->n_columns * split.parts->n_rows; i++)

@@ -11,6 +11,8 @@
 #define TAG_GROUND_MM 0.7
 #define SIDE_OFFSET_MM 2.6
 #define DIRECTIONS 16
+#define SMALL_M2 0.1 /* edge areas that are found without a tag, by their hatch */
+#define ROOMY_MM_PER_M 10
 #define DOT_MM 0.8
 #define OFF_DOT_MM 1.5 /* leaders from dots that are close together may touch there */
 #define CROSS_MM 1.0 /* arm of the cross of a profile check */
@@ -153,11 +155,15 @@ append_edge (const Tagger *tagger, const OxEdge *edge)
     return TRUE;
   OxPoint from = ox_plot_to_page (tagger->plot, at);
   g_autofree char *area = ox_measure_area (units, edge->area), *length = ox_measure_length (units, edge->length);
-  g_autofree char *text = g_strdup_printf ("%s  %s \xc2\xb7 %s", edge->id, area, length);
+  g_autofree char *text = g_strdup_printf ("%s\xc2\xa0 %s \xc2\xb7 %s", edge->id, area, length);
+  /* On the floor a small one must not take the room of names and numbers. */
+  guint n_inside = edge->area >= SMALL_M2                     ? G_N_ELEMENTS (reaches_mm)
+                   : tagger->plot->mm_per_m >= ROOMY_MM_PER_M ? 3
+                                                              : 0;
   ox_drawing_builder_item (tagger->builder, edge->id, 0);
   return try_leaders (tagger, from, text, TRUE, G_N_ELEMENTS (reaches_mm))
          || try_leaders (tagger, from, edge->id, TRUE, G_N_ELEMENTS (reaches_mm))
-         || try_leaders (tagger, from, edge->id, FALSE, G_N_ELEMENTS (reaches_mm));
+         || try_leaders (tagger, from, edge->id, FALSE, n_inside);
 }
 
 guint
@@ -248,8 +254,9 @@ chalk_text (const OxSheetRun *run, const OxChalk *chalk)
   g_autofree char *first = ox_units_length_text (run->job->units, chalk->first_distance, TRUE);
   g_autofree char *spacing = ox_units_length_text (run->job->units, chalk->spacing, TRUE);
   if (chalk->coat > 1)
-    return chalk->lanes > 1 ? g_strdup_printf (_ ("base wall of coat %u: lane 1 at %s, then every %s"), chalk->coat, first, spacing)
-                            : g_strdup_printf (_ ("base wall of coat %u: lane 1 at %s"), chalk->coat, first);
+    return chalk->lanes > 1
+               ? g_strdup_printf (_ ("base wall of coat %u: lane 1 at %s, then every %s"), chalk->coat, first, spacing)
+               : g_strdup_printf (_ ("base wall of coat %u: lane 1 at %s"), chalk->coat, first);
   return chalk->lanes > 1 ? g_strdup_printf (_ ("base wall: lane 1 at %s, then every %s"), first, spacing)
                           : g_strdup_printf (_ ("base wall: lane 1 at %s"), first);
 }

@@ -100,6 +100,24 @@ test_numbers (void)
   g_assert_cmpstr (point, ==, "0.25");
 }
 
+static void
+test_decimal_signs_of_made_texts (void)
+{
+  OxLanguage german, english;
+  g_assert_true (ox_language_find ("de", &german) && ox_language_find ("en", &english));
+  const char *made
+      = "6.0 m/min, factor 1.04; NFPA 70 Chapter 9 Table 8 and Table 400.5, ICRI 310.2R-2013. 2026.10.05 3.";
+  {
+    g_auto (OxWordsScope) scope = ox_words_scope (&german);
+    g_autofree char *text = ox_words_localise (made);
+    g_assert_cmpstr (
+        text, ==, "6,0 m/min, factor 1,04; NFPA 70 Chapter 9 Table 8 and Table 400.5, ICRI 310.2R-2013. 2026.10.05 3.");
+  }
+  g_auto (OxWordsScope) scope = ox_words_scope (&english);
+  g_autofree char *same = ox_words_localise (made);
+  g_assert_cmpstr (same, ==, made);
+}
+
 int
 main (int argc, char **argv)
 {
@@ -109,5 +127,6 @@ main (int argc, char **argv)
   g_test_add_func ("/base/words/texts-follow-the-scope", test_scope);
   g_test_add_func ("/base/words/another-thread-keeps-its-language", test_thread);
   g_test_add_func ("/base/words/numbers-have-the-language-s-sign", test_numbers);
+  g_test_add_func ("/base/words/made-texts-have-the-language-s-sign", test_decimal_signs_of_made_texts);
   return g_test_run ();
 }

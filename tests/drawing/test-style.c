@@ -3,6 +3,7 @@
  */
 #include "drawing/style.h"
 #include "support/ox-test.h"
+#include <math.h>
 #include <string.h>
 
 static void
@@ -118,6 +119,91 @@ test_floor_differs_without_colour (void)
       g_assert_true (differ_without_colour (ox_style_get (sides[i]), ox_style_get (sides[j])));
 }
 
+/* --- Colour vision --- */
+
+/* What a colour looks like without one kind of cone, as linear light: the matrices of Machado, Oliveira and Fernandes,
+ * A physiologically-based model for simulation of color vision deficiency, IEEE TVCG 15 (2009), for severity 1 (from
+ * memory). Their rows add up to 1, so that greys stay grey. */
+static const double without[3][3][3] = {
+  { { 0.152286, 1.052583, -0.204868 }, { 0.114503, 0.786281, 0.099216 }, { -0.003882, -0.048116, 1.051998 } },
+  { { 0.367322, 0.860646, -0.227968 }, { 0.280085, 0.672501, 0.047413 }, { -0.011820, 0.042940, 0.968881 } },
+  { { 1.255528, -0.076749, -0.178779 }, { -0.078411, 0.930809, 0.147602 }, { 0.004733, 0.691367, 0.303900 } },
+};
+
+/* sRGB: IEC 61966-2-1 */
+static void
+to_light (guint32 colour, double light[3])
+{
+  for (int i = 0; i < 3; i++)
+    {
+      double c = ((colour >> (16 - 8 * i)) & 0xff) / 255.0;
+      light[i] = c <= 0.04045 ? c / 12.92 : pow ((c + 0.055) / 1.055, 2.4);
+    }
+}
+
+static guint32
+from_light (const double light[3])
+{
+  guint32 colour = 0;
+  for (int i = 0; i < 3; i++)
+    {
+      double l = CLAMP (light[i], 0, 1), c = l <= 0.0031308 ? 12.92 * l : 1.055 * pow (l, 1 / 2.4) - 0.055;
+      colour = colour << 8 | (guint32) lround (c * 255);
+    }
+  return colour;
+}
+
+static guint32
+seen_without (guint32 colour, int cone)
+{
+  double light[3], seen[3];
+  to_light (colour, light);
+  for (int i = 0; i < 3; i++)
+    seen[i] = without[cone][i][0] * light[0] + without[cone][i][1] * light[1] + without[cone][i][2] * light[2];
+  return from_light (seen);
+}
+
+static void
+test_greys_stay_grey (void)
+{
+  for (int cone = 0; cone < 3; cone++)
+    for (guint32 grey = 0; grey < 256; grey += 15)
+      g_assert_cmphex (seen_without (grey * 0x010101, cone), ==, grey * 0x010101);
+  /* Red and green of the same lightness fall together for those who lack red or green cones, not for those who lack
+   * blue ones. */
+  g_assert_cmpfloat (ox_colour_contrast (seen_without (0xd55e00, 1), 0xffffff), >, 3);
+}
+
+/* Whoever lacks one kind of cone reads texts and sees lines as well: the contrast of WCAG holds for them too. */
+static void
+test_everything_can_be_read_with_any_colour_vision (void)
+{
+  for (int cone = 0; cone < 3; cone++)
+    for (OxStyle s = 0; s < OX_N_STYLES; s++)
+      for (OxPalette p = 0; p < OX_N_PALETTES; p++)
+        {
+          const OxStyleSpec *style = ox_style_get (s);
+          if (style->ink[p] == OX_COLOUR_NONE)
+            continue;
+          double contrast = ox_colour_contrast (seen_without (style->ink[p], cone), ox_palette_get_ground (p));
+          g_test_message ("%s on ground %u without cone %d: %.2f", style->name, (guint) p, cone, contrast);
+          g_assert_cmpfloat (contrast, >=, is_text_style (s) ? 4.5 : 3.0);
+        }
+}
+
+/* The two ways of walking are told by arrows too, but are seen at a glance: their fills differ in lightness, whatever
+ * the eye. */
+static void
+test_ways_of_walking_differ_in_lightness (void)
+{
+  for (int cone = 0; cone < 3; cone++)
+    for (OxPalette p = 0; p < OX_N_PALETTES; p++)
+      {
+        guint32 out = ox_style_get (OX_STYLE_STRIP_OUT)->fill[p], home = ox_style_get (OX_STYLE_STRIP_HOME)->fill[p];
+        g_assert_cmpfloat (ox_colour_contrast (seen_without (out, cone), seen_without (home, cone)), >=, 1.15);
+      }
+}
+
 static void
 test_names_are_unique (void)
 {
@@ -136,6 +222,9 @@ main (int argc, char **argv)
   g_test_add_func ("/style/widths", test_widths_are_of_the_series);
   g_test_add_func ("/style/hatch-spacing", test_hatch_lines_stay_clear_of_each_other);
   g_test_add_func ("/style/without-colour", test_floor_differs_without_colour);
+  g_test_add_func ("/style/greys", test_greys_stay_grey);
+  g_test_add_func ("/style/colour-vision", test_everything_can_be_read_with_any_colour_vision);
+  g_test_add_func ("/style/ways", test_ways_of_walking_differ_in_lightness);
   g_test_add_func ("/style/names", test_names_are_unique);
   return g_test_run ();
 }

@@ -14,6 +14,7 @@
  */
 #include <string.h>
 #include "job/classes.h"
+#include "base/notice.h"
 #include "plan/verify.h"
 #include "support/floors.h"
 #include "support/ox-test.h"
@@ -319,7 +320,8 @@ no_room_across (void)
     ox_test_near (sin (plan->strips[i].heading), 0, 1e-3);
   g_assert_cmpuint (plan->strips[plan->n_strips - 1].coat, ==, 2);
   g_assert_nonnull (plan->notices[0]);
-  g_assert_nonnull (strstr (plan->notices[0], "coat 2 runs along the lanes of coat 1"));
+  g_autofree char *text = ox_notice_text (plan->notices[0]);
+  g_assert_nonnull (strstr (text, "coat 2 runs along the lanes of coat 1"));
 }
 
 /* A band from x = 3 to x = 6 at 3 instead of 6 m/min: what lies in it of a strip takes twice as long. */

@@ -2,6 +2,7 @@
  * SPDX-License-Identifier: GPL-3.0-or-later
  */
 #include "plan/station.h"
+#include "base/notice.h"
 #include "support/floors.h"
 #include "support/ox-test.h"
 #include <string.h>
@@ -42,8 +43,11 @@ static gboolean
 has_notice (const OxPlan *plan, const char *words)
 {
   for (guint i = 0; plan->notices[i] != NULL; i++)
-    if (strstr (plan->notices[i], words) != NULL)
-      return TRUE;
+    {
+      g_autofree char *text = ox_notice_text (plan->notices[i]);
+      if (strstr (text, words) != NULL)
+        return TRUE;
+    }
   return FALSE;
 }
 

@@ -115,7 +115,9 @@ test_room_below_the_floor_is_used (void)
   OxPlot plot;
   g_assert_true (ox_plot_new (&run, &(OxFlow){ none, 0, 0, FALSE }, 20, &plot, NULL));
   g_assert_cmpuint (plot.n_slots, ==, 1);
-  ox_plot_use_below (&plot, &run, 20);
+  g_autoptr (GPtrArray) blocks = g_ptr_array_new_with_free_func ((GDestroyNotify) ox_block_free);
+  g_ptr_array_add (blocks, list ("Pear", 400));
+  ox_plot_use_below (&plot, &run, &(OxFlow){ blocks, 0, 0, FALSE }, 20);
   g_assert_cmpuint (plot.n_slots, ==, 4);
   OxBox floor = ox_job_box (job);
   OxPoint low = ox_plot_to_page (&plot, (OxPoint){ floor.x0, floor.y0 }),
@@ -129,11 +131,20 @@ test_room_below_the_floor_is_used (void)
       double right = i + 1 < plot.n_slots ? plot.slots[i + 1].x : plot.area.x1;
       g_assert_cmpfloat (plot.slots[i].x + run.form.block_mm, <, right - 2);
     }
+  /* Little to place takes little of it, and the floor stands between that and the upper side. */
+  g_autoptr (GPtrArray) few = g_ptr_array_new_with_free_func ((GDestroyNotify) ox_block_free);
+  g_ptr_array_add (few, list ("Plum", 50));
+  g_assert_true (ox_plot_new (&run, &(OxFlow){ none, 0, 0, FALSE }, 20, &plot, NULL));
+  ox_plot_use_below (&plot, &run, &(OxFlow){ few, 0, 0, FALSE }, 20);
+  low = ox_plot_to_page (&plot, (OxPoint){ floor.x0, floor.y0 });
+  high = ox_plot_to_page (&plot, (OxPoint){ floor.x1, floor.y1 });
+  ox_test_near (plot.area.y1 - high.y, low.y - plot.slots[1].top, 1e-6);
+  g_assert_cmpfloat (plot.area.y1 - high.y, >, 21);
   /* Upright paper has its blocks below anyway. */
   run = run_on (job, NULL, "A4", 0);
   g_assert_true (ox_plot_new (&run, &(OxFlow){ none, 0, 0, FALSE }, 20, &plot, NULL));
   guint before = plot.n_slots;
-  ox_plot_use_below (&plot, &run, 20);
+  ox_plot_use_below (&plot, &run, &(OxFlow){ blocks, 0, 0, FALSE }, 20);
   g_assert_cmpuint (plot.n_slots, ==, before);
 }
 

@@ -39,10 +39,17 @@ lengthened (const char *text)
   return g_string_free (g_steal_pointer (&longer), FALSE);
 }
 
-/* pseudo_catalogue: all texts of the German catalogue, lengthened instead of translated; a .mo file as msgfmt makes it,
- * without plural forms apart */
+/* branded: with a letter of no language here behind each word, format signs left alone */
+static char *
+branded (const char *text)
+{
+  g_autoptr (GRegex) word = g_regex_new ("(?<![%a-zA-Z0-9.])[a-zA-Z]{3,}", 0, 0, NULL);
+  return g_regex_replace (word, text, -1, 0, "\\0\xc5\x8b", 0, NULL);
+}
+
+/* pseudo_catalogue: all texts of the German catalogue, changed instead of translated, as a .mo file */
 static GByteArray *
-pseudo_catalogue (const OxCatalogue *model)
+pseudo_catalogue (const OxCatalogue *model, char *(*change) (const char *) )
 {
   guint32 head[5];
   memcpy (head, model->data, sizeof head);
@@ -59,11 +66,15 @@ pseudo_catalogue (const OxCatalogue *model)
         guint32 at;
         memcpy (&at, model->data + table + 8 * i + 4, sizeof at);
         const char *key = (const char *) model->data + GUINT32_FROM_LE (at), *bare = strchr (key, '\004');
-        g_autofree char *longer = lengthened (bare != NULL ? bare + 1 : key);
+        g_autofree char *longer = change (bare != NULL ? bare + 1 : key);
         const char *text = half == 0 ? key : longer;
-        append_word (out, strlen (text));
+        gsize length = strlen (text);
+        append_word (out, half == 0 ? length : 2 * length + 1);
         append_word (out, base + texts->len);
-        g_byte_array_append (texts, (const guint8 *) text, (guint) strlen (text) + 1);
+        /* Both forms of a plural alike. */
+        g_byte_array_append (texts, (const guint8 *) text, (guint) length + 1);
+        if (half == 1)
+          g_byte_array_append (texts, (const guint8 *) text, (guint) length + 1);
       }
   g_byte_array_append (out, texts->data, texts->len);
   return out;
@@ -97,7 +108,7 @@ test_longer (void)
   static const char *const papers[] = { "A4", "Letter", "A3", "A1" };
   OxLanguage language;
   g_assert_true (ox_language_find ("de", &language));
-  g_autoptr (GByteArray) bytes = pseudo_catalogue (language.catalogue);
+  g_autoptr (GByteArray) bytes = pseudo_catalogue (language.catalogue, lengthened);
   const OxCatalogue catalogue = { "longer", bytes->data, bytes->len };
   language.catalogue = &catalogue;
   g_autofree char *longer = lengthened ("Turnaround zone");
@@ -151,6 +162,59 @@ test_nothing_stays (void)
   g_assert_cmpuint (commas, >, 20);
 }
 
+/* own_words: what the job itself says, which stays in its own language: all texts, names and labels, in one string */
+static char *
+own_words (void)
+{
+  GString *own = g_string_new ("m/min CSP AWG");
+  const OxTexts *texts = job->texts;
+  const char *const said[]
+      = { texts->title,    texts->client, texts->site,   texts->author, texts->company,    texts->number,
+          texts->revision, texts->date,   texts->status, texts->notes,  job->machine->name };
+  for (guint i = 0; i < G_N_ELEMENTS (said); i++)
+    g_string_append_printf (own, " %s", said[i]);
+  for (guint i = 0; i < job->n_rooms; i++)
+    g_string_append_printf (own, " %s %s", job->rooms[i]->name, job->rooms[i]->profile);
+  for (guint i = 0; i < job->n_stations; i++)
+    g_string_append_printf (own, " %s", job->stations[i]->name);
+  for (guint i = 0; i < job->n_excluded; i++)
+    g_string_append_printf (own, " %s", job->excluded[i]->name);
+  return g_string_free (own, FALSE);
+}
+
+/* Every word on every sheet has gone through the catalogue, or is the job's own. */
+static void
+test_every_word_is_translated (void)
+{
+  OxLanguage language;
+  g_assert_true (ox_language_find ("de", &language));
+  g_autoptr (GByteArray) bytes = pseudo_catalogue (language.catalogue, branded);
+  const OxCatalogue catalogue = { "branded", bytes->data, bytes->len };
+  language.catalogue = &catalogue;
+  g_autofree char *own = own_words ();
+  g_autoptr (GRegex) word = g_regex_new ("(?<![a-zA-Z0-9])[a-zA-Z]{3,}(?![a-zA-Z0-9\\x{14b}])", 0, 0, NULL);
+  g_autoptr (OxPageSet) set = make ("A3", &language);
+  guint missing = 0;
+  for (guint p = 0; p < set->n_pages; p++)
+    for (guint i = 0; i < set->pages[p].drawing->n_elements; i++)
+      {
+        const OxElement *element = &set->pages[p].drawing->elements[i];
+        g_autoptr (GMatchInfo) match = NULL;
+        if (element->kind != OX_ELEMENT_TEXT)
+          continue;
+        for (g_regex_match (word, element->text.text, 0, &match); g_match_info_matches (match);
+             g_match_info_next (match, NULL))
+          {
+            g_autofree char *found = g_match_info_fetch (match, 0);
+            if (strstr (own, found) != NULL)
+              continue;
+            g_test_message ("\"%s\" in \"%s\" on page %u stays untranslated", found, element->text.text, p + 1);
+            missing++;
+          }
+      }
+  g_assert_cmpuint (missing, ==, 0);
+}
+
 int
 main (int argc, char **argv)
 {
@@ -160,6 +224,7 @@ main (int argc, char **argv)
   g_test_add_func ("/sheets/languages/forty-percent-longer-texts-stay-whole", test_longer);
   g_test_add_func ("/sheets/languages/every-language-stays-whole", test_every_language);
   g_test_add_func ("/sheets/languages/nothing-stays-untranslated", test_nothing_stays);
+  g_test_add_func ("/sheets/languages/every-word-is-translated", test_every_word_is_translated);
   int status = g_test_run ();
   ox_plan_unref (plan);
   ox_job_unref (job);

@@ -1,12 +1,15 @@
 /* Oxturn: an independent recount of a crew drawing: pixels as librsvg paints them, words as poppler finds them
  * SPDX-License-Identifier: GPL-3.0-or-later
  *
- * Of the exported SVG only the outlines of one layer are kept, filled with one flat colour without smoothing; rsvg-convert paints them.
- * A pixel counts when its middle is covered, so the number of pixels tends to the area as their number grows; the drawing is turned by
- * an odd angle, lest sides that run along rows of pixels all err the same way.
+ * Of the exported SVG only the outlines of one layer are kept, filled with one flat colour without smoothing;
+ * rsvg-convert paints them. A pixel counts when its middle is covered, so the number of pixels tends to the area as
+ * their number grows; the drawing is turned by an odd angle, lest sides that run along rows of pixels all err the same
+ * way.
  */
+#include "paint/cairo.h"
 #include "paint/export.h"
 #include "paint/svg.h"
+#include "sheets/block.h"
 #include "sheets/hall.h"
 #include "sheets/sheets.h"
 #include "support/ox-test.h"
@@ -190,11 +193,104 @@ test_no_word_overlaps_another (void)
       }
 }
 
+/* --- What a copier leaves of the legend --- */
+
+#define GREY_PER_MM 20
+
+/* paint_sample: as the legend shows it, in grey of 0 (black) to 255; @width * @height of them; (transfer full) */
+static guint8 *
+paint_sample (OxStyle style, gboolean filled, int *width, int *height)
+{
+  OxDrawingBuilder *builder = ox_drawing_builder_new ();
+  g_autoptr (OxBlock) block = ox_block_new ("", 60, 1.8);
+  ox_block_add_sample (block, style, filled, "");
+  ox_drawing_builder_layer (builder, "tables", "");
+  ox_block_append (block, builder, (OxPoint){ 0, 20 }, 0, 1);
+  g_autoptr (OxDrawing) drawing = ox_drawing_builder_end (builder);
+  OxPage page
+      = { .width_mm = 60, .height_mm = 20, .title = (char *) "", .description = (char *) "", .drawing = drawing };
+  *width = 10 * GREY_PER_MM;
+  *height = 5 * GREY_PER_MM;
+  cairo_surface_t *image = cairo_image_surface_create (CAIRO_FORMAT_RGB24, *width, *height);
+  cairo_t *cr = cairo_create (image);
+  cairo_set_source_rgb (cr, 1, 1, 1);
+  cairo_paint (cr);
+  /* Below the title, which is empty here, and its line. */
+  cairo_translate (cr, 0, -5.7 * GREY_PER_MM);
+  ox_paint_page (cr, &page, GREY_PER_MM);
+  cairo_destroy (cr);
+  cairo_surface_flush (image);
+  guint8 *grey = g_new (guint8, (gsize) *width * (gsize) *height);
+  for (int y = 0; y < *height; y++)
+    for (int x = 0; x < *width; x++)
+      {
+        const unsigned char *row
+            = cairo_image_surface_get_data (image) + (gsize) y * (gsize) cairo_image_surface_get_stride (image);
+        guint32 c = ((const guint32 *) (const void *) row)[x];
+        /* ITU-R BT.601 luma, as copiers and grey printing weigh colours */
+        grey[y * *width + x] = (guint8) (0.299 * ((c >> 16) & 0xff) + 0.587 * ((c >> 8) & 0xff) + 0.114 * (c & 0xff));
+      }
+  cairo_surface_destroy (image);
+  return grey;
+}
+
+/* differs: the largest difference of two samples in grey, looked at through a window of 0.5 mm, which blurs as an old
+ * copier does */
+static double
+largest_difference (const guint8 *a, const guint8 *b, int width, int height)
+{
+  const int window = GREY_PER_MM / 2;
+  double most = 0;
+  for (int y = 0; y + window <= height; y += window)
+    for (int x = 0; x + window <= width; x += window)
+      {
+        double sum = 0;
+        for (int i = 0; i < window * window; i++)
+          {
+            int at = (y + i / window) * width + x + i % window;
+            sum += (double) a[at] - b[at];
+          }
+        most = MAX (most, fabs (sum) / (window * window));
+      }
+  return most;
+}
+
+static void
+test_the_legend_is_told_apart_in_grey (void)
+{
+  static const struct
+  {
+    OxStyle style;
+    gboolean filled;
+  } entries[] = { { OX_STYLE_STRIP_OUT, TRUE },    { OX_STYLE_STRIP_HOME, TRUE },  { OX_STYLE_CROSSWISE, TRUE },
+                  { OX_STYLE_OUT_OF_REACH, TRUE }, { OX_STYLE_EDGE, TRUE },        { OX_STYLE_EXCLUDED, TRUE },
+                  { OX_STYLE_MASKED, TRUE },       { OX_STYLE_SOLID, TRUE },       { OX_STYLE_PIT, TRUE },
+                  { OX_STYLE_STRIP_AXIS, FALSE },  { OX_STYLE_CROSS_AXIS, FALSE }, { OX_STYLE_ZONE, FALSE },
+                  { OX_STYLE_WALL, FALSE },        { OX_STYLE_OPEN, FALSE },       { OX_STYLE_DROP, FALSE },
+                  { OX_STYLE_KEEP_BACK, FALSE },   { OX_STYLE_JOINT, FALSE },      { OX_STYLE_MOVE, FALSE },
+                  { OX_STYLE_HOSE_REACH, FALSE },  { OX_STYLE_CORD_REACH, FALSE } };
+  guint8 *samples[G_N_ELEMENTS (entries)];
+  int width, height;
+  for (guint i = 0; i < G_N_ELEMENTS (entries); i++)
+    samples[i] = paint_sample (entries[i].style, entries[i].filled, &width, &height);
+  for (guint i = 0; i < G_N_ELEMENTS (entries); i++)
+    for (guint k = 0; k < i; k++)
+      {
+        double difference = largest_difference (samples[i], samples[k], width, height);
+        g_test_message ("%s, %s: %.0f of 255", ox_style_get (entries[i].style)->name,
+                        ox_style_get (entries[k].style)->name, difference);
+        g_assert_cmpfloat (difference, >=, 20);
+      }
+  for (guint i = 0; i < G_N_ELEMENTS (entries); i++)
+    g_free (samples[i]);
+}
+
 int
 main (int argc, char **argv)
 {
   g_test_init (&argc, &argv, NULL);
   g_test_add_func ("/recount/pixels", test_pixels_agree_with_the_plan);
   g_test_add_func ("/recount/words", test_no_word_overlaps_another);
+  g_test_add_func ("/recount/grey", test_the_legend_is_told_apart_in_grey);
   return g_test_run ();
 }

@@ -6,6 +6,7 @@
 #include "app/panels/order-box.h"
 #include "app/panels/estimate-box.h"
 #include "app/rows.h"
+#include "base/notice.h"
 #include "job/check.h"
 
 #include <glib/gi18n-lib.h>
@@ -84,7 +85,10 @@ update_findings (PlanPanel *self)
   for (guint i = 0; i < findings->len; i++)
     gtk_box_append (self->findings, make_finding (self, g_ptr_array_index (findings, i)));
   for (guint i = 0; plan != NULL && plan->notices != NULL && plan->notices[i] != NULL; i++)
-    gtk_box_append (self->findings, make_line ("dialog-information-symbolic", plan->notices[i]));
+    {
+      g_autofree char *text = ox_notice_text (plan->notices[i]);
+      gtk_box_append (self->findings, make_line ("dialog-information-symbolic", text));
+    }
   if (gtk_widget_get_first_child (GTK_WIDGET (self->findings)) == NULL)
     gtk_box_append (self->findings, ox_note_new (_ ("Nothing to report.")));
 }
