@@ -57,6 +57,7 @@ typedef struct
   gboolean may_lead; /* it may stand off its strip, at the end of a leader */
   gboolean leads;    /* it does */
   OxPoint lead_from;
+  OxLabelBox home;       /* where it would stand with nothing else there: from there it moves anew at each scale */
   double sway_m;         /* how far it may stand from its place, up, down or to the sides */
   double room_m;         /* floor along the label, that it must not be longer than; 0: any */
   double from_mm;        /* scale at which it was placed */
@@ -358,6 +359,7 @@ lead (Candidate *candidate, OxLabels *labels)
 static gboolean
 place_candidate (Candidate *candidate, OxLabels *labels, double mm_per_m)
 {
+  candidate->box = candidate->home;
   sway (candidate, labels);
   if (fits (candidate, labels, mm_per_m))
     ox_labels_take (labels, &candidate->box);
@@ -433,7 +435,11 @@ place (const OxPicture *picture, GArray *candidates, OxLabels *labels)
   double from = picture->mm_per_m > 0 ? picture->mm_per_m : SMALLEST_MM_PER_M;
   double to = picture->mm_per_m > 0 ? picture->mm_per_m : LARGEST_MM_PER_M;
   for (guint i = 0; i < candidates->len; i++)
-    g_array_index (candidates, Candidate, i).index = i;
+    {
+      Candidate *candidate = &g_array_index (candidates, Candidate, i);
+      candidate->index = i;
+      candidate->home = candidate->box;
+    }
   g_array_sort (candidates, compare_candidates);
   Candidate *all = (Candidate *) (gpointer) candidates->data;
   for (double scale = from; scale <= to; scale *= G_SQRT2)

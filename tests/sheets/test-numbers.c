@@ -126,6 +126,28 @@ test_ends_of_fields_are_labelled (void)
     }
 }
 
+/* On a picture for all scales a number begins on its own strip, whichever scale it is shown from. */
+static void
+test_numbers_begin_on_their_strips (void)
+{
+  for (guint seed = 0; seed < 20; seed++)
+    {
+      g_autoptr (OxJob) job = seed == 0 ? ox_test_hall (OX_UNITS_METRES) : ox_test_floor_random (seed);
+      g_autoptr (OxPlan) plan = ox_plan_new (job, NULL, NULL);
+      g_autoptr (OxDrawing) drawing = ox_floor_picture_new (job, plan, OX_FLOOR_SCREEN);
+      for (guint i = 0; i < drawing->n_elements; i++)
+        {
+          const OxElement *element = &drawing->elements[i];
+          if (element->kind != OX_ELEMENT_TEXT || !g_str_equal (drawing->layers[element->layer].id, "numbers"))
+            continue;
+          guint order = (guint) g_ascii_strtoull (element->text.text, NULL, 10);
+          const OxStrip *strip = &plan->strips[order - 1];
+          g_test_message ("floor %u, strip %u", seed, order);
+          g_assert_cmpfloat (ox_point_segment_distance (element->text.at, strip->a, strip->b, NULL), <, 1e-6);
+        }
+    }
+}
+
 static void
 test_labels_keep_off_what_stands_already (void)
 {
@@ -149,5 +171,6 @@ main (int argc, char **argv)
   g_test_add_func ("/numbers/places", test_numbers_stand_at_the_start_and_arrows_at_the_stop);
   g_test_add_func ("/numbers/taken", test_labels_keep_off_what_stands_already);
   g_test_add_func ("/numbers/ends", test_ends_of_fields_are_labelled);
+  g_test_add_func ("/numbers/on-their-strips", test_numbers_begin_on_their_strips);
   return g_test_run ();
 }
