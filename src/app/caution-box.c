@@ -7,6 +7,8 @@
 
 #include <glib/gi18n-lib.h>
 
+#define LINE_CHARS 34
+
 static const struct
 {
   const char *rule;
@@ -40,7 +42,9 @@ make_line (const OxCaution *caution)
   gtk_widget_set_valign (mark, GTK_ALIGN_START);
   gtk_label_set_xalign (GTK_LABEL (label), 0);
   gtk_label_set_wrap (GTK_LABEL (label), TRUE);
-  gtk_label_set_max_width_chars (GTK_LABEL (label), 34);
+  /* One width, so that a form's height does not hang on the width that it is measured for. */
+  gtk_label_set_width_chars (GTK_LABEL (label), LINE_CHARS);
+  gtk_label_set_max_width_chars (GTK_LABEL (label), LINE_CHARS);
   gtk_widget_set_hexpand (label, TRUE);
   gtk_widget_add_css_class (label, "caution");
   gtk_widget_set_tooltip_text (row, caution->source);

@@ -330,7 +330,7 @@ listen (Supply *self)
 static GtkWidget *
 make_body (Supply *self, const OxJob *job)
 {
-  GtkWidget *body = gtk_box_new (GTK_ORIENTATION_HORIZONTAL, 16);
+  GtkWidget *body = gtk_grid_new (); /* a box would line up the first lines of both columns, and ask for more room than it likes (GTK 4.18) */
   GtkWidget *left = gtk_box_new (GTK_ORIENTATION_VERTICAL, 8);
   GtkWidget *right = gtk_box_new (GTK_ORIENTATION_VERTICAL, 8);
 
@@ -340,8 +340,9 @@ make_body (Supply *self, const OxJob *job)
   self->least = add_said (GTK_BOX (right));
   gtk_box_append (GTK_BOX (right), make_cords (self, job));
   gtk_box_append (GTK_BOX (left), ox_caution_box_new ("supply"));
-  gtk_box_append (GTK_BOX (body), left);
-  gtk_box_append (GTK_BOX (body), right);
+  gtk_grid_set_column_spacing (GTK_GRID (body), 16);
+  gtk_grid_attach (GTK_GRID (body), left, 0, 0, 1, 1);
+  gtk_grid_attach (GTK_GRID (body), right, 1, 0, 1, 1);
   listen (self);
   update (self);
   return body;
