@@ -155,7 +155,7 @@ find_popover (GtkWidget *canvas)
   return NULL;
 }
 
-/* The other button means what lies under the pointer and opens the menu; so does Shift+F10 for what is selected. */
+/* The other button means what lies under the pointer and opens the menu. */
 static void
 test_context_menu (void)
 {
