@@ -235,6 +235,26 @@ is_outside (const OxJob *job, const OxPlot *plot, OxPoint a, OxPoint b, double d
   return TRUE;
 }
 
+/* is_on_floor: whether the line of a dimension lies over rooms; beside the floor it would stand among the chains */
+static gboolean
+is_on_floor (const OxJob *job, const OxPlot *plot, const OxDimension *dimension)
+{
+  double length = ox_point_distance (dimension->a, dimension->b);
+  OxPoint along = ox_point_scale (ox_point_sub (dimension->b, dimension->a), 1 / length);
+  OxPoint off = { -along.y * dimension->offset_mm, along.x * dimension->offset_mm };
+  for (int t = 1; t <= 9; t += 4)
+    {
+      OxPoint p = ox_point_add (ox_point_add (dimension->a, ox_point_scale (along, length * t / 10)), off);
+      OxPoint floor = ox_point_scale (ox_point_sub (p, plot->origin), 1 / plot->mm_per_m);
+      gboolean held = FALSE;
+      for (guint i = 0; i < job->n_rooms && !held; i++)
+        held = ox_ring_contains (job->rooms[i]->ring, floor);
+      if (!held)
+        return FALSE;
+    }
+  return TRUE;
+}
+
 /* dimension_box: the figure and its line, as a label on the floor */
 static OxLabelBox
 dimension_box (const OxPlot *plot, const OxDimension *dimension)
@@ -274,7 +294,8 @@ append_side (const OxSheetRun *run, const OxPlot *plot, OxDrawingBuilder *builde
   for (guint i = 0; i < 8; i++)
     {
       dimension.offset_mm = -INSIDE_OFFSET_MM * (1 + 1.4 * (i % 4));
-      if (try_dimension (plot, builder, labels, &dimension, i < 4 ? 0 : MOST_BEYOND_MM))
+      if (is_on_floor (run->job, plot, &dimension)
+          && try_dimension (plot, builder, labels, &dimension, i < 4 ? 0 : MOST_BEYOND_MM))
         return;
     }
 }

@@ -150,4 +150,23 @@ job_text_assert_refused (const void *text, gsize length, guint line, const char 
     g_error ("“%s” does not say “%s … %s”", error->message, place, part);
 }
 
+/* One place of a sound job changed, and what is to be said about it: the line that begins with @line, the words of @part. */
+typedef struct
+{
+  const char *old, *new;
+  const char *line;
+  const char *part;
+} JobWrong;
+
+/* job_text_assert_wrong: each of the @n rows, put into JOB_WHOLE, is refused as it says */
+static inline void
+job_text_assert_wrong (const JobWrong *rows, guint n)
+{
+  for (guint i = 0; i < n; i++)
+    {
+      g_autofree char *text = job_text_with (JOB_WHOLE, rows[i].old, rows[i].new);
+      job_text_assert_refused (text, strlen (text), job_text_line (text, rows[i].line), rows[i].part);
+    }
+}
+
 G_END_DECLS

@@ -51,13 +51,7 @@ test_nothing_done (void)
   g_assert_null (strstr (written, "record"));
 }
 
-static const struct
-{
-  const char *old;
-  const char *new;
-  const char *line; /* begin of the line that is named */
-  const char *part;
-} wrong_rows[] = {
+static const JobWrong wrong_rows[] = {
   { "<day date=\"2026-09-15\"", "<day date=\"2026-02-30\"", "<day date=\"2026-02", "date “2026-02-30” of day: a day" },
   { "<day date=\"2026-09-15\"", "<day date=\"\"", "<day date=\"\"", "date “” of day: a day such as" },
   { "<day date=\"2026-09-15\"", "<day", "<day/>", "has no date" },
@@ -88,11 +82,7 @@ static const struct
 static void
 test_wrong (void)
 {
-  for (guint i = 0; i < G_N_ELEMENTS (wrong_rows); i++)
-    {
-      g_autofree char *text = job_text_with (JOB_WHOLE, wrong_rows[i].old, wrong_rows[i].new);
-      job_text_assert_refused (text, strlen (text), job_text_line (text, wrong_rows[i].line), wrong_rows[i].part);
-    }
+  job_text_assert_wrong (wrong_rows, G_N_ELEMENTS (wrong_rows));
 }
 
 /* More than anybody has is no record but an attack. */

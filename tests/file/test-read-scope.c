@@ -46,13 +46,7 @@ test_defaults (void)
   g_assert_true (ox_scope_equal (again->scope, bare->scope));
 }
 
-static const struct
-{
-  const char *old;
-  const char *new;
-  const char *line; /* begin of the line that is named */
-  const char *part;
-} wrong_rows[] = {
+static const JobWrong wrong_rows[] = {
   { "key=\"edges\"", "key=\"corners\"", "<inclusion key=\"corners",
     "key “corners” of inclusion is none that is known" },
   { "key=\"edges\"", "", "<inclusion ", "key “” of inclusion" },
@@ -75,11 +69,7 @@ static const struct
 static void
 test_wrong (void)
 {
-  for (guint i = 0; i < G_N_ELEMENTS (wrong_rows); i++)
-    {
-      g_autofree char *text = job_text_with (JOB_WHOLE, wrong_rows[i].old, wrong_rows[i].new);
-      job_text_assert_refused (text, strlen (text), job_text_line (text, wrong_rows[i].line), wrong_rows[i].part);
-    }
+  job_text_assert_wrong (wrong_rows, G_N_ELEMENTS (wrong_rows));
 }
 
 /* What only the whole job can tell, with the line of the machine as for all that is no item. */

@@ -47,13 +47,7 @@ test_defaults (void)
   g_assert_cmpfloat (job->rooms[0]->coat_turn_deg, ==, 90);
 }
 
-static const struct
-{
-  const char *old;
-  const char *new;
-  const char *line; /* begin of the line that is named */
-  const char *part;
-} wrong_rows[] = {
+static const JobWrong wrong_rows[] = {
   { "2026-09-14", "2026-02-30", "<calendar", "first-day “2026-02-30” of calendar: a day such as" },
   { "06:30", "6:30", "<calendar", "start “6:30” of calendar: a time from 00:00 to 23:59" },
   { "06:30", "24:00", "<calendar", "start “24:00” of calendar" },
@@ -83,11 +77,7 @@ static const struct
 static void
 test_wrong (void)
 {
-  for (guint i = 0; i < G_N_ELEMENTS (wrong_rows); i++)
-    {
-      g_autofree char *text = job_text_with (JOB_WHOLE, wrong_rows[i].old, wrong_rows[i].new);
-      job_text_assert_refused (text, strlen (text), job_text_line (text, wrong_rows[i].line), wrong_rows[i].part);
-    }
+  job_text_assert_wrong (wrong_rows, G_N_ELEMENTS (wrong_rows));
 }
 
 /* More than anybody has is no job but an attack. */

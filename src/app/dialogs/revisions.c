@@ -44,7 +44,7 @@ make_line (GtkWidget **cells, gpointer data)
       gtk_editable_set_width_chars (GTK_EDITABLE (cells[i]), widths[i]);
       gtk_editable_set_max_width_chars (GTK_EDITABLE (cells[i]), widths[i]);
     }
-  gtk_entry_set_placeholder_text (GTK_ENTRY (cells[DATE]), "2026-11-24");
+  gtk_entry_set_placeholder_text (GTK_ENTRY (cells[DATE]), "2026-09-14");
   if (self->filling)
     return;
   {

@@ -74,7 +74,7 @@ ox_sign_off_open (GtkWindow *parent, OxSession *session)
   self->date = ox_rows_add_field (GTK_GRID (rows), OX_FIELD_TEXT, _ ("_Date"));
   ox_field_set_text (self->name, job->scope->sign_off.name);
   ox_field_set_text (self->date, job->scope->sign_off.date);
-  gtk_entry_set_placeholder_text (GTK_ENTRY (self->date), "2026-11-24");
+  gtk_entry_set_placeholder_text (GTK_ENTRY (self->date), "2026-09-14");
   gtk_entry_set_activates_default (GTK_ENTRY (self->name), TRUE);
   gtk_entry_set_activates_default (GTK_ENTRY (self->date), TRUE);
   gtk_box_append (GTK_BOX (body), rows);
