@@ -3,6 +3,7 @@
  */
 #include "record/mark.h"
 #include <glib/gi18n-lib.h>
+#include "base/number.h"
 #include "batch/command.h"
 #include "file/job-xml.h"
 #include "record/which.h"
@@ -13,7 +14,8 @@ const char ox_usage_mark[] = "oxturn-batch mark JOB --date 2026-09-14 [--strips 
 typedef struct
 {
   char *date, *strips, *edges, *note, *out;
-  double meter_start, meter_end;
+  char *meter_start, *meter_end;
+  double meter_start_h, meter_end_h; /* OX_METER_UNREAD where not told */
 } Told;
 
 static void
@@ -24,6 +26,8 @@ told_clear (Told *told)
   g_free (told->edges);
   g_free (told->note);
   g_free (told->out);
+  g_free (told->meter_start);
+  g_free (told->meter_end);
 }
 
 G_DEFINE_AUTO_CLEANUP_CLEAR_FUNC (Told, told_clear)
@@ -40,6 +44,35 @@ go_on (OxJob **job, OxJob *next)
 }
 
 static gboolean
+tells_meter (const Told *told)
+{
+  return told->meter_start_h >= 0 || told->meter_end_h >= 0;
+}
+
+/* The note is the day's where there is no strip or edge work that it could be about. */
+static gboolean
+notes_day (const Told *told)
+{
+  return told->note != NULL && *told->note != '\0' && told->strips == NULL && told->edges == NULL;
+}
+
+/* What is not told now may have been told in the morning: readings stay, a note comes below the others. */
+static gboolean
+mark_day (OxJob **job, const Told *told, GError **error)
+{
+  const OxRecordDay *before = ox_record_find_day ((*job)->record, told->date);
+  const char *old = before != NULL && before->notes != NULL ? before->notes : "";
+  g_autofree char *notes = notes_day (told) && *old != '\0' ? g_strconcat (old, "\n", told->note, NULL)
+                                                           : g_strdup (notes_day (told) ? told->note : old);
+  OxRecordDay day = { told->date, told->meter_start_h, told->meter_end_h, notes };
+  if (before != NULL && day.meter_start_h < 0)
+    day.meter_start_h = before->meter_start_h;
+  if (before != NULL && day.meter_end_h < 0)
+    day.meter_end_h = before->meter_end_h;
+  return go_on (job, ox_mark_day (*job, &day, error));
+}
+
+static gboolean
 mark_all (OxJob **job, const OxPlan *plan, const Told *told, GError **error)
 {
   const OxMark mark = { .date = told->date, .note = told->note };
@@ -49,16 +82,7 @@ mark_all (OxJob **job, const OxPlan *plan, const Told *told, GError **error)
   g_autoptr (GArray) edges = told->edges != NULL ? ox_which_edges (plan, told->edges, error) : NULL;
   if (told->edges != NULL && (edges == NULL || !go_on (job, ox_mark_edges (*job, plan, edges, &mark, error))))
     return FALSE;
-  if (told->meter_start < 0 && told->meter_end < 0)
-    return TRUE;
-  /* A reading that is not told now may have been told in the morning. */
-  const OxRecordDay *before = ox_record_find_day ((*job)->record, told->date);
-  OxRecordDay day = { told->date, told->meter_start, told->meter_end, before != NULL ? before->notes : NULL };
-  if (before != NULL && day.meter_start_h < 0)
-    day.meter_start_h = before->meter_start_h;
-  if (before != NULL && day.meter_end_h < 0)
-    day.meter_end_h = before->meter_end_h;
-  return go_on (job, ox_mark_day (*job, &day, error));
+  return (!tells_meter (told) && !notes_day (told)) || mark_day (job, told, error);
 }
 
 static OxExit
@@ -75,27 +99,53 @@ mark_job (const char *path, const Told *told)
   return OX_EXIT_DONE;
 }
 
+/* FALSE for what is no reading, which has been said */
+static gboolean
+read_meter (const char *text, double *hours)
+{
+  if (text == NULL || (ox_number_parse (text, hours) && *hours >= 0))
+    return TRUE;
+  g_autofree char *what = g_strdup_printf (_ ("“%s” is no reading of a meter in hours"), text);
+  ox_exit_usage (what, ox_usage_mark);
+  return FALSE;
+}
+
+/* (nullable): what is missing for anything to be marked */
+static const char *
+find_missing (const char *path, const Told *told)
+{
+  if (path == NULL)
+    return _ ("JOB is missing");
+  if (told->date == NULL)
+    return _ ("--date is missing");
+  if (told->out == NULL)
+    return _ ("-o is missing");
+  if (told->strips == NULL && told->edges == NULL && !notes_day (told) && !tells_meter (told))
+    return _ ("one of --strips, --edges, --meter-start, --meter-end and --note is needed");
+  return NULL;
+}
+
 OxExit
 ox_command_mark (int argc, char **argv)
 {
-  g_auto (Told) told = { .meter_start = OX_METER_UNREAD, .meter_end = OX_METER_UNREAD };
+  g_auto (Told) told = { .meter_start_h = OX_METER_UNREAD, .meter_end_h = OX_METER_UNREAD };
   const char *path;
   const GOptionEntry options[] = {
     { "date", 0, 0, G_OPTION_ARG_STRING, &told.date, NULL, NULL },
     { "strips", 0, 0, G_OPTION_ARG_STRING, &told.strips, NULL, NULL },
     { "edges", 0, 0, G_OPTION_ARG_STRING, &told.edges, NULL, NULL },
-    { "meter-start", 0, 0, G_OPTION_ARG_DOUBLE, &told.meter_start, NULL, NULL },
-    { "meter-end", 0, 0, G_OPTION_ARG_DOUBLE, &told.meter_end, NULL, NULL },
+    { "meter-start", 0, 0, G_OPTION_ARG_STRING, &told.meter_start, NULL, NULL },
+    { "meter-end", 0, 0, G_OPTION_ARG_STRING, &told.meter_end, NULL, NULL },
     { "note", 0, 0, G_OPTION_ARG_STRING, &told.note, NULL, NULL },
     { "out", 'o', 0, G_OPTION_ARG_FILENAME, &told.out, NULL, NULL },
     G_OPTION_ENTRY_NULL,
   };
   if (!ox_command_parse (&argc, &argv, options, ox_usage_mark, &path))
     return OX_EXIT_USAGE;
-  if (!path || !told.date || !told.out)
-    return ox_exit_usage (!path        ? _ ("JOB is missing")
-                          : !told.date ? _ ("--date is missing")
-                                       : _ ("-o is missing"),
-                          ox_usage_mark);
+  if (!read_meter (told.meter_start, &told.meter_start_h) || !read_meter (told.meter_end, &told.meter_end_h))
+    return OX_EXIT_USAGE;
+  const char *missing = find_missing (path, &told);
+  if (missing != NULL)
+    return ox_exit_usage (missing, ox_usage_mark);
   return mark_job (path, &told);
 }

@@ -24,9 +24,8 @@ card_line_free (OxCardLine *line)
   g_free (line);
 }
 
-/* "half past eight" on the face of a clock: 8:30 */
-static char *
-clock_text (double clock)
+char *
+ox_card_clock_text (double clock)
 {
   int minutes = (int) lround (clock * 60);
   return g_strdup_printf ("%d:%02d", minutes / 60, minutes % 60);
@@ -83,9 +82,9 @@ value_of (const OxEstimate *estimate, const char *name)
   if (g_str_equal (name, "cord"))
     return ox_setting_cord_text (estimate);
   if (g_str_equal (name, "first"))
-    return clock_text (ox_basis ("cage-first"));
+    return ox_card_clock_text (ox_basis ("cage-first"));
   if (g_str_equal (name, "last"))
-    return clock_text (ox_basis ("cage-last"));
+    return ox_card_clock_text (ox_basis ("cage-last"));
   if (g_str_equal (name, "even"))
     return ox_words_number (ox_basis ("cage-even"), 1);
   if (g_str_equal (name, "bags"))

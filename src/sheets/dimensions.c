@@ -152,12 +152,13 @@ ox_chains_append (const OxSheetRun *run, const OxPlot *plot, OxDrawingBuilder *b
   for (guint e = 0; e < 4; e++)
     {
       g_autoptr (GArray) stops = find_stops (run->job, edges[e]);
-      gboolean first = edges[e].out < 0, whole = is_whole (&page, edges[e], stops);
+      gboolean first = edges[e].out < 0;
       chains->stops[e] = g_array_new (FALSE, FALSE, sizeof (double));
       if (!first && says_all (chains->stops[e - 1], stops))
         continue;
       gboolean drawn = ox_chain_append (&page, edges[e], stops, CHAIN_MM);
-      if (first && !(drawn && whole))
+      /* Stops for which there was no room are gone now. */
+      if (first && !(drawn && is_whole (&page, edges[e], stops)))
         append_overall (&page, edges[e], drawn ? OVERALL_MM : CHAIN_MM);
       for (guint i = 0; drawn && i < stops->len; i++)
         g_array_append_val (chains->stops[e], g_array_index (stops, OxChainStop, i).s);

@@ -97,7 +97,7 @@ void ox_plot_append (const OxPlot *plot, const OxSheetRun *run, OxDrawingBuilder
 /* --- The sheets; each appends its drafts --- */
 gboolean ox_scope_append (OxSheetRun *run, GError **error) G_GNUC_WARN_UNUSED_RESULT;
 gboolean ox_crew_append (OxSheetRun *run, GError **error) G_GNUC_WARN_UNUSED_RESULT;
-gboolean ox_quote_append (OxSheetRun *run, GError **error) G_GNUC_WARN_UNUSED_RESULT; /* OX_SHEETS_ERROR_NO_QUOTE */
+gboolean ox_quote_append (OxSheetRun *run, GError **error) G_GNUC_WARN_UNUSED_RESULT; /* nothing where it has no line and others are made; OX_SHEETS_ERROR_NO_QUOTE */
 void ox_setup_append (OxSheetRun *run); /* one page where it can be */
 void ox_schedule_append (OxSheetRun *run);
 void ox_day_sheets_append (OxSheetRun *run); /* one a shift and machine, to be filled in */
@@ -110,7 +110,7 @@ OxBlock *ox_edge_table_new (const OxSheetRun *run) G_GNUC_WARN_UNUSED_RESULT;
 /* ox_checks_block_new: of the @n profile checks of @spots (OxSpot) at the places @which; NULL: the first @n */
 OxBlock *ox_checks_block_new (const OxSheetRun *run, const GArray *spots, const guint *which, guint n) G_GNUC_WARN_UNUSED_RESULT;
 char *ox_check_name (guint i) G_GNUC_WARN_UNUSED_RESULT; /* "PC1" for 0; (transfer full) */
-/* ox_shift_name: "2, 2026-09-15"; ox_shift_strips: "12 - 87", the strips laid in it, "" without one; (transfer full) */
+/* ox_shift_name: "2, 2026-09-15"; ox_shift_strips: the strips laid in it, as ox_which_text() has them, "" without one; (transfer full) */
 char *ox_shift_name (const OxShift *shift) G_GNUC_WARN_UNUSED_RESULT;
 char *ox_shift_strips (const OxEstimate *estimate, const OxShift *shift) G_GNUC_WARN_UNUSED_RESULT;
 OxBlock *ox_shift_table_new (const OxSheetRun *run, const OxEstimate *estimate) G_GNUC_WARN_UNUSED_RESULT;

@@ -2,24 +2,30 @@
  * SPDX-License-Identifier: GPL-3.0-or-later
  */
 #include "base/words.h"
+#include "record/which.h"
 #include "sheets/cautions.h"
 #include "sheets/draft.h"
 #include "sheets/measure.h"
 
+static int
+compare_numbers (gconstpointer a, gconstpointer b)
+{
+  const guint *p = a, *q = b;
+  return *p < *q ? -1 : *p > *q;
+}
+
 char *
 ox_shift_strips (const OxEstimate *estimate, const OxShift *shift)
 {
-  guint first = 0, last = 0;
+  g_autoptr (GArray) orders = g_array_new (FALSE, FALSE, sizeof (guint));
   for (guint i = 0; i < estimate->work->pieces->len; i++)
     {
       const OxPiece *piece = &g_array_index (estimate->work->pieces, OxPiece, i);
-      if (piece->kind != OX_PIECE_STRIP || piece->machine != shift->machine || piece->shift != shift->shift)
-        continue;
-      guint order = estimate->plan->strips[piece->index].order;
-      first = first == 0 ? order : MIN (first, order);
-      last = MAX (last, order);
+      if (piece->kind == OX_PIECE_STRIP && piece->machine == shift->machine && piece->shift == shift->shift)
+        g_array_append_val (orders, estimate->plan->strips[piece->index].order);
     }
-  return first == 0 ? g_strdup ("") : g_strdup_printf ("%u \xe2\x80\x93 %u", first, last);
+  g_array_sort (orders, compare_numbers);
+  return ox_which_text ((const guint *) (gconstpointer) orders->data, orders->len, "");
 }
 
 char *

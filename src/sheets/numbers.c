@@ -126,7 +126,8 @@ add_strip (GArray *candidates, const OxPicture *picture, const OxStrip *strip)
 {
   const OxPlan *plan = picture->plan;
   OxPoint a = strip->a, b = strip->b;
-  if (!ox_clip_line (&a, &b, picture->part))
+  /* A strip that only touches the part has its number beyond it. */
+  if (!ox_clip_line (&a, &b, picture->part) || ox_point_distance (a, b) < MIN (OX_GRID, ox_strip_length (strip)))
     return;
   if (ox_point_distance (a, strip->a) > 0)
     a = ox_point_add (a,

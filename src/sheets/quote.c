@@ -179,6 +179,17 @@ accepted_block (const Page *page)
   return block;
 }
 
+/* refusal: why there is no quote */
+static const char *
+refusal (const OxJob *job, const OxQuote *quote)
+{
+  if (job->costs->n == 0)
+    return _ ("The job has no rates of cost: a quote needs some.");
+  if (quote->lines->len == 0)
+    return _ ("The rates of cost come to nothing on this floor, all their quantities are 0: a quote needs others.");
+  return _ ("The amounts of the quote are too large to be added up.");
+}
+
 gboolean
 ox_quote_append (OxSheetRun *run, GError **error)
 {
@@ -186,11 +197,11 @@ ox_quote_append (OxSheetRun *run, GError **error)
   OxSheetRun wide = *run;
   wide.form = ox_form_widened (&run->form, WIDE_MM);
   const Page page = { run, &wide.form, quote, run->job->costs->currency };
+  if (quote->lines->len == 0 && run->several)
+    return TRUE;
   if (quote->lines->len == 0 || !quote->valid)
     {
-      g_set_error_literal (error, OX_SHEETS_ERROR, OX_SHEETS_ERROR_NO_QUOTE,
-                           quote->valid ? _ ("The job has no rates of cost: a quote needs some.")
-                                        : _ ("The amounts of the quote are too large to be added up."));
+      g_set_error_literal (error, OX_SHEETS_ERROR, OX_SHEETS_ERROR_NO_QUOTE, refusal (run->job, quote));
       return FALSE;
     }
   g_autoptr (GPtrArray) blocks = g_ptr_array_new_with_free_func ((GDestroyNotify) ox_block_free);

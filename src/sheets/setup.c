@@ -134,11 +134,12 @@ append_face (OxDrawingBuilder *builder, OxPoint centre)
       ox_drawing_builder_line (builder, OX_STYLE_INK, on_face (centre, FACE_MM - TICK_MM, hour),
                                on_face (centre, FACE_MM, hour));
       g_autofree char *number = g_strdup_printf ("%u", hour);
-      if (hour % 3 == 0 && hour != 9)
+      if (hour % 3 == 0 && (hour < first || hour > last))
         append_text (builder, on_face (centre, FACE_MM - 3.2, hour), OX_ALIGN_MIDDLE, number);
     }
-  append_text (builder, ox_point_add (on_face (centre, FACE_MM, first), (OxPoint){ -1.2, -0.6 }), OX_ALIGN_END, "8:30");
-  append_text (builder, ox_point_add (on_face (centre, FACE_MM, last), (OxPoint){ -1.2, 0.6 }), OX_ALIGN_END, "10:30");
+  g_autofree char *from = ox_card_clock_text (first), *to = ox_card_clock_text (last);
+  append_text (builder, ox_point_add (on_face (centre, FACE_MM, first), (OxPoint){ -1.2, -0.6 }), OX_ALIGN_END, from);
+  append_text (builder, ox_point_add (on_face (centre, FACE_MM, last), (OxPoint){ -1.2, 0.6 }), OX_ALIGN_END, to);
 }
 
 /* append_strip: the three places where the texture is read, looking along the travel */

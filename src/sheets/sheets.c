@@ -128,12 +128,11 @@ add_contents (OxSheetRun *run, GError **error)
 static gboolean
 append_drawings (OxSheetRun *run, OxSheetKinds which, const OxForm *lists, GError **error)
 {
-  gboolean quote = (which & OX_SHEET_QUOTE) && (which == OX_SHEET_QUOTE || run->job->costs->n > 0);
   const OxForm drawings = run->form;
   if ((which & OX_SHEET_SCOPE) && !ox_scope_append (run, error))
     return FALSE;
   run->form = *lists;
-  if (quote && !ox_quote_append (run, error))
+  if ((which & OX_SHEET_QUOTE) && !ox_quote_append (run, error))
     return FALSE;
   run->form = drawings;
   return !(which & OX_SHEET_CREW) || ox_crew_append (run, error);

@@ -16,7 +16,7 @@ GQuark ox_sheets_error_quark (void);
 typedef enum
 {
   OX_SHEETS_ERROR_NO_FLOOR, /* the job has no room to draw */
-  OX_SHEETS_ERROR_NO_QUOTE, /* a quote is asked for and the job has no rates of cost */
+  OX_SHEETS_ERROR_NO_QUOTE, /* a quote is asked for alone and has no line; or its amounts are too large to be added up */
   OX_SHEETS_ERROR_TOO_LARGE /* the floor does not fit on the paper at the scale asked for; the message names one that does */
 } OxSheetsError;
 
@@ -48,8 +48,8 @@ typedef struct
 gboolean ox_sheet_kinds_parse (const char *text, OxSheetKinds *out) G_GNUC_WARN_UNUSED_RESULT;
 
 /* ox_sheets_new: @plan must be a plan of @job
- * Returns: (transfer full): one page or more, in the order scope, quote, crew, set-up card, schedules, day sheets. A job without rates of cost has no
- * quote among all sheets; asked for alone it fails. */
+ * Returns: (transfer full): one page or more, in the order scope, quote, crew, set-up card, schedules, day sheets. Where the quote has
+ * no line - no rates of cost, or quantities that all round to 0 - several sheets have none; asked for alone it fails. */
 OxPageSet *ox_sheets_new (const OxJob *job, const OxPlan *plan, const OxSheetOptions *options, GError **error) G_GNUC_WARN_UNUSED_RESULT;
 
 G_END_DECLS

@@ -92,6 +92,8 @@ append_flagged (const OxPicture *picture, double blast_length)
     }
 }
 
+/* append_axes: strips of a further coat that are done have none, which tells them from those still to be laid over a done
+ * first coat */
 static void
 append_axes (const OxPicture *picture)
 {
@@ -100,7 +102,7 @@ append_axes (const OxPicture *picture)
       const OxStrip *strip = &picture->plan->strips[i];
       const char *layer;
       OxStyle style = ox_picture_axis (strip, &layer);
-      if (!is_in_part (picture, strip))
+      if (!is_in_part (picture, strip) || (strip->coat > 1 && strip->done > 0))
         continue;
       g_autofree char *id = strip_id (strip);
       ox_picture_layer (picture, layer);
@@ -129,6 +131,7 @@ append_paces (const OxPicture *picture)
     }
 }
 
+/* append_strips: the first coat, and what is done of further ones */
 static void
 append_strips (const OxPicture *picture)
 {
@@ -137,7 +140,7 @@ append_strips (const OxPicture *picture)
   ox_picture_layer (picture, "strips");
   for (guint i = 0; i < plan->n_strips; i++)
     {
-      if (!is_in_part (picture, &plan->strips[i]) || plan->strips[i].coat > 1)
+      if (!is_in_part (picture, &plan->strips[i]) || (plan->strips[i].coat > 1 && plan->strips[i].done == 0))
         continue;
       g_autofree char *id = strip_id (&plan->strips[i]);
       OxPoint corners[4];

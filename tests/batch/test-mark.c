@@ -49,6 +49,45 @@ test_a_day (Fixture *fixture, gconstpointer data G_GNUC_UNUSED)
   g_assert_nonnull (strstr (text, ",1.75,"));
 }
 
+/* A note without strips or edge work is the day's; another comes below it, and readings of the day stay. */
+static void
+test_note_of_a_day (Fixture *fixture, gconstpointer data G_GNUC_UNUSED)
+{
+  g_autofree char *text = NULL;
+  g_auto (Run) first = run_batch ("mark", fixture->job, "--date", "2026-09-14", "--note", "Slab wet until ten", "-o", fixture->marked);
+  assert_silent (&first);
+  g_auto (Run) second = run_batch ("mark", fixture->marked, "--date", "2026-09-14", "--note", "Hose torn", "--meter-end", "14.25", "-o",
+                                   fixture->marked);
+  assert_silent (&second);
+  g_auto (Run) third = run_batch ("mark", fixture->marked, "--date", "2026-09-14", "--meter-start", "12.5", "-o", fixture->marked);
+  assert_silent (&third);
+  g_assert_true (g_file_get_contents (fixture->marked, &text, NULL, NULL));
+  const char *wet = strstr (text, "Slab wet until ten"), *torn = strstr (text, "Hose torn");
+  g_assert_true (wet != NULL && torn != NULL && wet < torn);
+  g_assert_nonnull (strstr (text, "14.25"));
+  g_assert_nonnull (strstr (text, "12.5"));
+}
+
+/* With nothing to be marked the job is not written as if something had been, whatever the day; and no reading is
+ * passed over. */
+static void
+test_nothing_asked_for (Fixture *fixture, gconstpointer data G_GNUC_UNUSED)
+{
+  g_auto (Run) bare = run_batch ("mark", fixture->job, "--date", "2026-09-14", "-o", fixture->marked);
+  assert_complained (&bare, 2, "one of --strips, --edges, --meter-start, --meter-end and --note is needed");
+  assert_one_line (bare.err);
+  g_auto (Run) soon = run_batch ("mark", fixture->job, "--date", "soon", "-o", fixture->marked);
+  assert_complained (&soon, 2, "is needed");
+  static const char *const readings[] = { "-3", "-1", "nan", "twelve", "" };
+  for (guint i = 0; i < G_N_ELEMENTS (readings); i++)
+    {
+      g_autofree char *start = g_strdup_printf ("--meter-start=%s", readings[i]);
+      g_auto (Run) told = run_batch ("mark", fixture->job, "--date", "2026-09-14", "--strips", "1", start, "-o", fixture->marked);
+      assert_complained (&told, 2, "is no reading of a meter in hours");
+    }
+  g_assert_false (g_file_test (fixture->marked, G_FILE_TEST_EXISTS));
+}
+
 static void
 test_complains (Fixture *fixture, gconstpointer data G_GNUC_UNUSED)
 {
@@ -66,6 +105,8 @@ main (int argc, char **argv)
 {
   g_test_init (&argc, &argv, NULL);
   g_test_add ("/batch/mark/a-day", Fixture, NULL, set_up, test_a_day, tear_down);
+  g_test_add ("/batch/mark/note-of-a-day", Fixture, NULL, set_up, test_note_of_a_day, tear_down);
+  g_test_add ("/batch/mark/nothing-asked-for", Fixture, NULL, set_up, test_nothing_asked_for, tear_down);
   g_test_add ("/batch/mark/complains", Fixture, NULL, set_up, test_complains, tear_down);
   return g_test_run ();
 }

@@ -67,6 +67,21 @@ test_parts (void)
   g_assert_false (ox_card_brings_part (estimate, 1));
 }
 
+static void
+test_clock (void)
+{
+  static const struct
+  {
+    double clock;
+    const char *text;
+  } places[] = { { 8.5, "8:30" }, { 10.25, "10:15" }, { 12, "12:00" }, { 1 + 5 / 60.0, "1:05" } };
+  for (guint i = 0; i < G_N_ELEMENTS (places); i++)
+    {
+      g_autofree char *text = ox_card_clock_text (places[i].clock);
+      g_assert_cmpstr (text, ==, places[i].text);
+    }
+}
+
 int
 main (int argc, char **argv)
 {
@@ -74,5 +89,6 @@ main (int argc, char **argv)
   g_test_add_func ("/estimate/card/filled-from-the-job", test_filled);
   g_test_add_func ("/estimate/card/order-of-starting-and-stopping", test_order);
   g_test_add_func ("/estimate/card/parts-by-the-hours-run", test_parts);
+  g_test_add_func ("/estimate/card/clock", test_clock);
   return g_test_run ();
 }

@@ -15,8 +15,9 @@ typedef struct
   OxChains *chains;
 } Made;
 
+/* @taken: (nullable): where labels stand already */
 static void
-draw (Made *made, const char *paper)
+draw_beside (Made *made, const char *paper, const OxLabelBox *taken)
 {
   OxSheetOptions options = OX_SHEET_OPTIONS_INIT;
   options.paper = ox_paper_find (paper);
@@ -28,10 +29,18 @@ draw (Made *made, const char *paper)
   g_assert_no_error (error);
   g_assert_true (fits);
   g_autoptr (OxLabels) labels = ox_labels_new (made->plot.mm_per_m);
+  if (taken != NULL)
+    ox_labels_take (labels, taken);
   OxDrawingBuilder *builder = ox_drawing_builder_new ();
   made->chains = ox_chains_append (&made->run, &made->plot, builder, labels);
   ox_chains_append_sides (made->chains, &made->run, &made->plot, builder, labels);
   made->drawing = ox_drawing_builder_end (builder);
+}
+
+static void
+draw (Made *made, const char *paper)
+{
+  draw_beside (made, paper, NULL);
 }
 
 static void
@@ -188,6 +197,25 @@ test_notch (void)
   made_clear (&made);
 }
 
+/* A step of 0.1 m is 0.1 mm of paper, and something stands where its figure would: what is left of the running
+ * dimensions is the overall one, which stands there once. */
+static void
+test_overall_once (void)
+{
+  OxJobBuilder *builder = ox_job_builder_new (NULL);
+  const OxPoint points[] = { { 0, 0.1 }, { 0.1, 0.1 }, { 0.1, 0 }, { 200, 0 }, { 200, 100 }, { 0, 100 } };
+  put (builder, 1, points, G_N_ELEMENTS (points));
+  Made made = { .job = ox_job_builder_end (builder) };
+  draw_beside (&made, "A3", &(OxLabelBox){ { 100, 0 }, 0, { -400, -17, 400, -10.5 } });
+  g_assert_cmpuint (made.chains->stops[0]->len, ==, 2);
+  guint n = 0;
+  for (guint i = 0; i < made.drawing->n_elements; i++)
+    n += made.drawing->elements[i].kind == OX_ELEMENT_TEXT
+         && g_str_equal (made.drawing->elements[i].text.text, "200.00");
+  g_assert_cmpuint (n, ==, 1);
+  made_clear (&made);
+}
+
 int
 main (int argc, char **argv)
 {
@@ -196,5 +224,6 @@ main (int argc, char **argv)
   g_test_add_func ("/dimensions/hall", test_hall);
   g_test_add_func ("/dimensions/sides", test_sides);
   g_test_add_func ("/dimensions/notch", test_notch);
+  g_test_add_func ("/dimensions/overall-once", test_overall_once);
   return g_test_run ();
 }

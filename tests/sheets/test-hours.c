@@ -2,6 +2,8 @@
  * SPDX-License-Identifier: GPL-3.0-or-later
  */
 #include "estimate/estimate.h"
+#include "record/which.h"
+#include "sheets/draft.h"
 #include "sheets/hall.h"
 #include "sheets/sheets.h"
 #include "support/ox-test.h"
@@ -31,10 +33,62 @@ test_tables (void)
   g_assert_cmpuint (groups, >=, OX_N_FIGURE_GROUPS - OX_FIGURE_TIME);
 }
 
+static gboolean
+is_laid (const OxEstimate *estimate, const OxShift *shift, guint order)
+{
+  for (guint i = 0; i < estimate->work->pieces->len; i++)
+    {
+      const OxPiece *piece = &g_array_index (estimate->work->pieces, OxPiece, i);
+      if (piece->kind == OX_PIECE_STRIP && piece->machine == shift->machine && piece->shift == shift->shift
+          && estimate->plan->strips[piece->index].order == order)
+        return TRUE;
+    }
+  return FALSE;
+}
+
+/* Two machines and two coats: the strips of a shift have gaps, which are those of the other machine. What is written, read as a crew
+ * writes it, is what the shift lays and no more. */
+static void
+test_strips_of_a_shift (void)
+{
+  g_autoptr (OxJob) hall = ox_test_hall (OX_UNITS_METRES);
+  OxCalendar fields = *hall->calendar;
+  OxRoom coated = *hall->rooms[0];
+  fields.machines = 2;
+  coated.coats = 2;
+  g_autoptr (OxCalendar) calendar = ox_calendar_new (&fields);
+  g_autoptr (OxRoom) room = ox_room_new (&coated);
+  OxJobBuilder *builder = ox_job_builder_new (hall);
+  ox_job_builder_set_calendar (builder, calendar);
+  ox_job_builder_put_room (builder, room);
+  g_autoptr (OxJob) job = ox_job_builder_end (builder);
+  g_autoptr (GError) error = NULL;
+  g_autoptr (OxPlan) plan = ox_test_plan (job);
+  g_autoptr (OxEstimate) estimate = ox_estimate_new (plan, NULL);
+  guint gaps = 0;
+  for (guint i = 0; i < estimate->work->shifts->len; i++)
+    {
+      const OxShift *shift = &g_array_index (estimate->work->shifts, OxShift, i);
+      g_autofree char *text = ox_shift_strips (estimate, shift);
+      g_test_message ("shift %u, machine %u: %s", shift->shift, shift->machine + 1, text);
+      g_autoptr (GArray) read = ox_which_strips (plan, text, &error);
+      g_assert_no_error (error);
+      gaps += read->len > 0 && g_array_index (read, guint, read->len - 1) - g_array_index (read, guint, 0) >= read->len;
+      for (guint order = 1, k = 0; order <= plan->n_strips; order++)
+        {
+          gboolean told = k < read->len && g_array_index (read, guint, k) == order;
+          k += told;
+          g_assert_cmpint (told, ==, is_laid (estimate, shift, order));
+        }
+    }
+  g_assert_cmpuint (gaps, >, 0);
+}
+
 int
 main (int argc, char **argv)
 {
   g_test_init (&argc, &argv, NULL);
   g_test_add_func ("/sheets/hours/tables", test_tables);
+  g_test_add_func ("/sheets/hours/strips-of-a-shift", test_strips_of_a_shift);
   return g_test_run ();
 }

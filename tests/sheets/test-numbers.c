@@ -161,6 +161,35 @@ test_labels_keep_off_what_stands_already (void)
   g_assert_cmpuint (ox_test_count (drawing, "names", NULL), ==, 0);
 }
 
+/* A part whose border is where strips end shows no number of those: they only touch it. */
+static void
+test_no_number_where_a_strip_only_touches (void)
+{
+  g_autoptr (OxJob) job = ox_test_hall (OX_UNITS_METRES);
+  g_autoptr (OxPlan) plan = ox_test_plan (job);
+  for (guint i = 0; i < plan->n_strips; i++)
+    for (guint end = 0; end < 2; end++)
+      {
+        const OxStrip *strip = &plan->strips[i];
+        OxPoint at = end ? strip->a : strip->b, from = end ? strip->b : strip->a;
+        OxBox box = { at.x - 3, at.y - 3, at.x + 3, at.y + 3 };
+        if (fabs (at.x - from.x) > fabs (at.y - from.y))
+          *(at.x > from.x ? &box.x0 : &box.x1) = at.x;
+        else
+          *(at.y > from.y ? &box.y0 : &box.y1) = at.y;
+        const OxFloorPart part = { OX_FLOOR_STRIPS | OX_FLOOR_NUMBERS, 50, box, NULL };
+        g_autoptr (OxDrawing) drawing = ox_floor_picture_new_part (job, plan, &part, NULL);
+        g_autofree char *number = g_strdup_printf ("%u", strip->order);
+        for (guint k = 0; k < drawing->n_elements; k++)
+          if (drawing->elements[k].kind == OX_ELEMENT_TEXT)
+            {
+              OxPoint stands = drawing->elements[k].text.at;
+              g_assert_true (isfinite (stands.x) && isfinite (stands.y));
+              g_assert_cmpstr (drawing->elements[k].text.text, !=, number);
+            }
+      }
+}
+
 int
 main (int argc, char **argv)
 {
@@ -172,5 +201,6 @@ main (int argc, char **argv)
   g_test_add_func ("/numbers/taken", test_labels_keep_off_what_stands_already);
   g_test_add_func ("/numbers/ends", test_ends_of_fields_are_labelled);
   g_test_add_func ("/numbers/on-their-strips", test_numbers_begin_on_their_strips);
+  g_test_add_func ("/numbers/touching", test_no_number_where_a_strip_only_touches);
   return g_test_run ();
 }

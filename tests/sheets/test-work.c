@@ -126,6 +126,33 @@ test_further_coats (void)
       g_assert_cmpint (drawing->elements[i].style, ==, OX_STYLE_COAT_AXIS);
 }
 
+/* What is done of a further coat is hatched as what is done of the first, and has no middle to follow any more. */
+static void
+test_done_of_a_further_coat (void)
+{
+  g_autoptr (OxJob) job = hall_in_coats ();
+  g_autoptr (OxPlan) plan = ox_test_plan (job);
+  guint i = 0;
+  while (plan->strips[i].coat < 2)
+    i++;
+  plan->strips[i].done = 1;
+  g_autofree char *id = g_strdup_printf ("strip-%u", plan->strips[i].order);
+  g_autoptr (OxDrawing) drawing = ox_floor_picture_new (job, plan, OX_FLOOR_STRIPS);
+  guint hatched = 0;
+  for (guint k = 0; k < drawing->n_elements; k++)
+    if (g_str_equal (drawing->elements[k].id, id) && drawing->elements[k].kind == OX_ELEMENT_PATH)
+      {
+        const OxElement *element = &drawing->elements[k];
+        if (g_str_equal (drawing->layers[element->layer].id, "speeds"))
+          continue;
+        g_assert_cmpint (element->style, ==, OX_STYLE_DONE);
+        ox_test_near (fabs (area_of_path (drawing, element)),
+                      plan->strips[i].width * (ox_strip_length (&plan->strips[i]) + job->machine->blast_length), 1e-6);
+        hatched++;
+      }
+  g_assert_cmpuint (hatched, ==, 1);
+}
+
 /* A bar as long as the strip is wide lies where the strip enters the area and where it leaves it, or where it starts in it. */
 static void
 test_speeds (void)
@@ -160,6 +187,7 @@ main (int argc, char **argv)
   g_test_add_func ("/work/axes", test_axes_run_from_start_to_stop);
   g_test_add_func ("/work/walks", test_walks_are_those_moves_that_lead_elsewhere);
   g_test_add_func ("/work/further-coats", test_further_coats);
+  g_test_add_func ("/work/done-of-a-further-coat", test_done_of_a_further_coat);
   g_test_add_func ("/work/speeds", test_speeds);
   return g_test_run ();
 }
