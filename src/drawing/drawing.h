@@ -26,6 +26,7 @@ typedef enum
   OX_MARK_FIRST,     /* first start: flag whose foot stands at the place */
   OX_MARK_NORTH,     /* points along the angle */
   OX_MARK_CAUTION,
+  OX_MARK_CHECK,     /* cross where a profile check is planned */
   OX_MARK_FURROW,    /* our sign: two furrows and the turn between them */
   OX_N_MARKS
 } OxMarkKind;

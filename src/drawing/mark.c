@@ -21,6 +21,8 @@ static const OxMarkPart north[] = { { OX_PART_SOLID, 0, TRUE, 3, { { 0.5, 0 }, {
 static const OxMarkPart caution[] = { { OX_PART_GROUND, 0, TRUE, 3, { { -0.5, -0.4 }, { 0.5, -0.4 }, { 0, 0.46 } } },
                                       { OX_PART_LINE, 0, FALSE, 2, { { 0, 0.18 }, { 0, -0.1 } } },
                                       { OX_PART_SOLID, 0.05, TRUE, 1, { { 0, -0.24 } } } };
+static const OxMarkPart check[]
+    = { { OX_PART_LINE, 0, FALSE, 2, { { -0.5, -0.5 }, { 0.5, 0.5 } } }, { OX_PART_LINE, 0, FALSE, 2, { { -0.5, 0.5 }, { 0.5, -0.5 } } } };
 static const OxMarkPart furrow[]
     = { { OX_PART_LINE, 0, FALSE, 10,
           { { -0.5, 0.22 }, { 0.28, 0.22 }, { 0.39, 0.19 }, { 0.47, 0.11 }, { 0.5, 0 }, { 0.47, -0.11 }, { 0.39, -0.19 }, { 0.28, -0.22 },
@@ -38,6 +40,7 @@ static const struct
   [OX_MARK_ARROW] = PARTS (arrow),         [OX_MARK_TICK] = PARTS (tick),     [OX_MARK_DOT] = PARTS (dot),
   [OX_MARK_COLLECTOR] = PARTS (collector), [OX_MARK_SUPPLY] = PARTS (supply), [OX_MARK_FIRST] = PARTS (first),
   [OX_MARK_NORTH] = PARTS (north),         [OX_MARK_CAUTION] = PARTS (caution), [OX_MARK_FURROW] = PARTS (furrow),
+  [OX_MARK_CHECK] = PARTS (check),
 };
 
 const OxMarkPart *

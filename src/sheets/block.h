@@ -23,7 +23,7 @@ typedef struct _OxBlock OxBlock;
 OxBlock *ox_block_new (const char *title, double width_mm, double body_mm) G_GNUC_WARN_UNUSED_RESULT;
 void ox_block_free (OxBlock *block);
 
-/* ox_block_set_columns: at most OX_BLOCK_COLUMNS, copied; a column too narrow for a word of its title takes from the others; a head with their titles follows the block's title where one has any */
+/* ox_block_set_columns: at most OX_BLOCK_COLUMNS, copied; a column too narrow for the longest word of its title or its cells takes from the others; a head with their titles follows the block's title where one has any */
 void ox_block_set_columns (OxBlock *block, const OxColumn *columns, guint n);
 
 /* ox_block_set_by_hand: the last @n columns are filled in by hand: their cells are outlined, in rows that are no sums */

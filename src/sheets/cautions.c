@@ -24,11 +24,28 @@ rule_name (const OxCaution *caution)
   return NULL;
 }
 
+const char *const *
+ox_cautions_office (void)
+{
+  static const char *const ids[] = { "certificate", "silica", "coating", NULL };
+  return ids;
+}
+
 static gboolean
 is_chosen (const OxCaution *caution, OxCautionsChoice choice)
 {
-  static const char *const office[] = { "certificate", "silica", "coating", NULL };
-  return choice != OX_CAUTIONS_OFFICE || g_strv_contains (office, caution->id);
+  return choice != OX_CAUTIONS_OFFICE || g_strv_contains (ox_cautions_office (), caution->id);
+}
+
+static gboolean
+is_known (const char *id)
+{
+  guint n;
+  const OxCaution *cautions = ox_cautions_list (&n);
+  for (guint i = 0; i < n; i++)
+    if (g_str_equal (cautions[i].id, id))
+      return TRUE;
+  return FALSE;
 }
 
 void
@@ -61,6 +78,7 @@ ox_cautions_block_new (const OxForm *form, const OxEstimate *estimate, OxCaution
 char *
 ox_cautions_tag (const char *id, const OxEstimate *estimate)
 {
+  g_return_val_if_fail (is_known (id), g_strdup (""));
   guint number = estimate != NULL ? ox_caution_number (id, estimate) : 0;
   return number > 0 ? g_strdup_printf (" !%u", number) : g_strdup ("");
 }

@@ -27,8 +27,9 @@ clear_figure (gpointer data)
   g_free (((Figure *) data)->text);
 }
 
-double
-ox_chain_step (OxUnits units)
+/* shown_step: what lengths are rounded to where they are shown, m */
+static double
+shown_step (OxUnits units)
 {
   return units == OX_UNITS_FEET ? 0.3048 / 12 / 16 : 0.001;
 }
@@ -118,7 +119,7 @@ place_figure (const OxChainPage *page, OxChainEdge edge, double line, double spa
 static guint
 place_all (const OxChainPage *page, OxChainEdge edge, const GArray *stops, double line, GArray *figures)
 {
-  double step = ox_chain_step (page->units);
+  double step = shown_step (page->units);
   double first = g_array_index (stops, OxChainStop, 0).s;
   g_array_set_size (figures, 0);
   for (guint i = 0; i + 1 < stops->len; i++)

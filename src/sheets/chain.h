@@ -34,7 +34,4 @@ typedef struct
  * Figures are differences of rounded positions, so that they add up. Returns: FALSE, and nothing drawn, when not even the whole finds a place */
 gboolean ox_chain_append (const OxChainPage *page, OxChainEdge edge, GArray *stops, double row_mm);
 
-/* ox_chain_step: what lengths are rounded to where they are shown, m */
-double ox_chain_step (OxUnits units);
-
 G_END_DECLS

@@ -4,6 +4,7 @@
 #include "base/words.h"
 #include "sheets/draft.h"
 #include "sheets/measure.h"
+#include "sheets/naming.h"
 
 char *
 ox_check_name (guint i)
@@ -38,14 +39,13 @@ ox_checks_block_new (const OxSheetRun *run, const GArray *spots, const guint *wh
   for (guint i = 0; i < n; i++)
     {
       const OxSpot *spot = &g_array_index (spots, OxSpot, which != NULL ? which[i] : i);
-      const OxRoom *at = run->job->rooms[spot->room];
       g_autofree char *name = ox_check_name (which != NULL ? which[i] : i);
       g_autofree char *strip = g_strdup_printf ("%u", spot->strip);
       g_autofree char *x = ox_measure_length (units, spot->at.x);
       g_autofree char *y = ox_measure_length (units, spot->at.y);
       g_autofree char *along = ox_measure_length (units, from_start (run, spot));
       if (run->job->n_rooms > 1 && room != spot->room)
-        ox_block_add_cells (block, TRUE, "", *at->name != '\0' ? at->name : at->id, "", "", "", "", NULL);
+        ox_block_add_cells (block, TRUE, "", ox_naming_room (run->job, spot->room), "", "", "", "", NULL);
       room = spot->room;
       ox_block_add_cells (block, FALSE, name, x, y, strip, along, "", NULL);
     }

@@ -9,21 +9,18 @@
 #include "sheets/draft.h"
 #include "sheets/floor.h"
 #include "sheets/measure.h"
+#include "sheets/naming.h"
 #include "sheets/picture.h"
 #include "sheets/split.h"
 #include "sheets/tags.h"
 
-static const char *
-room_name (const OxRoom *room)
-{
-  return room->name[0] != '\0' ? room->name : room->id;
-}
+#define ROUGH_MM_PER_M 20 /* at which all middles of strips are drawn */
 
 /* coat_name: the room, and which coat where it has several; (transfer full) */
 static char *
 coat_name (const OxSheetRun *run, guint room, guint coat)
 {
-  const char *name = room_name (run->job->rooms[room]);
+  const char *name = ox_naming_room (run->job, room);
   for (guint i = 0; i < run->plan->n_strips; i++)
     if (run->plan->strips[i].room == room && run->plan->strips[i].coat > 1)
       return g_strdup_printf (_ ("%s, coat %u"), name, coat);
@@ -34,9 +31,7 @@ coat_name (const OxSheetRun *run, guint room, guint coat)
 static char *
 start_text (const OxPlan *plan)
 {
-  guint first = 0;
-  while (first < plan->n_strips && plan->strips[first].done > 0)
-    first++;
+  guint first = ox_picture_first_left (plan);
   if (first == 0)
     return g_strdup (_ ("Start at strip 1, at the flag. Follow the numbers; arrows stand where a strip stops."));
   if (first == plan->n_strips)
@@ -181,7 +176,7 @@ static void
 add_edge (const OxSheetRun *run, OxBlock *block, const OxEdge *edge, guint *room)
 {
   if (run->job->n_rooms > 1 && *room != edge->room)
-    ox_block_add_cells (block, TRUE, "", room_name (run->job->rooms[edge->room]), "", "", "", "", "", NULL);
+    ox_block_add_cells (block, TRUE, "", ox_naming_room (run->job, edge->room), "", "", "", "", "", NULL);
   *room = edge->room;
   g_autofree char *area = ox_measure_area (run->job->units, edge->area);
   g_autofree char *length = ox_measure_length (run->job->units, edge->length);
@@ -218,12 +213,8 @@ ox_edge_table_new (const OxSheetRun *run)
 static void
 add_station (const OxSheetRun *run, OxBlock *block, const OxPlanStation *station)
 {
-  const char *name = station->id;
+  const char *name = station->proposed ? station->id : ox_naming_station (run->job, station->id);
   gboolean collector = station->kind == OX_STATION_COLLECTOR;
-  for (guint i = 0; i < run->job->n_stations; i++)
-    if (!station->proposed && g_str_equal (run->job->stations[i]->id, station->id)
-        && run->job->stations[i]->name[0] != '\0')
-      name = run->job->stations[i]->name;
   g_autofree char *proposed = g_strdup_printf (_ ("%s, proposed"), name);
   g_autofree char *length = ox_units_length_text (run->job->units, station->length, TRUE);
   g_autofree char *farthest = ox_measure_length (run->job->units, station->farthest_m);
@@ -282,18 +273,26 @@ ox_crew_cautions_new (const OxSheetRun *run, guint untagged, gboolean brief)
   return block;
 }
 
-/* gather_blocks: @brief: without the table of edge work, which the schedule has; (transfer full) */
+/* what the blocks say of the drawing beside them */
+typedef struct
+{
+  const OxDrawing *floor, *beside; /* @beside: (nullable): NULL: not drawn yet */
+  guint untagged;                  /* edge areas */
+  gboolean brief;                  /* without the table of edge work, which the schedule has */
+} Shown;
+
+/* (transfer full) */
 static GPtrArray *
-gather_blocks (const OxSheetRun *run, const OxDrawing *floor, guint untagged, gboolean brief)
+gather_blocks (const OxSheetRun *run, const Shown *shown)
 {
   GPtrArray *blocks = g_ptr_array_new_with_free_func ((GDestroyNotify) ox_block_free);
   g_ptr_array_add (blocks, ox_crew_order_new (run));
-  g_ptr_array_add (blocks, ox_crew_cautions_new (run, untagged, brief));
+  g_ptr_array_add (blocks, ox_crew_cautions_new (run, shown->untagged, shown->brief));
   g_ptr_array_add (blocks, ox_crew_chalk_new (run));
   g_ptr_array_add (blocks, ox_crew_stations_new (run));
   /* The page may not hold all of them, and the legend belongs to the drawing more than these do. */
-  g_ptr_array_insert (blocks, 2, ox_legend_new (run, floor));
-  if (!brief)
+  g_ptr_array_insert (blocks, 2, ox_legend_new (run, shown->floor, shown->beside));
+  if (!shown->brief)
     g_ptr_array_add (blocks, ox_edge_table_new (run));
   g_ptr_array_add (blocks, ox_crew_fields_new (run));
   return blocks;
@@ -317,25 +316,32 @@ try_page (const OxSheetRun *run, GPtrArray *blocks, OxPlot *plot, gboolean *hold
   return TRUE;
 }
 
+OxDrawing *
+ox_crew_rough_new (const OxSheetRun *run)
+{
+  const OxFloorPart all = { OX_CREW_LAYERS, ROUGH_MM_PER_M, OX_FLOOR_WHOLE, run->reach };
+  return ox_floor_picture_new_part (run->job, run->plan, &all, NULL);
+}
+
 /* divide_page: by blocks as long as they will be; what they say of the legend and of tags comes later. @brief: (out):
  * whether the page is too full for the table of edge work and another has it */
 static gboolean
 divide_page (const OxSheetRun *run, OxPlot *plot, gboolean *brief, GError **error)
 {
-  const OxFloorPart all = { OX_CREW_LAYERS, 1, OX_FLOOR_WHOLE, run->reach };
-  g_autoptr (OxDrawing) rough = ox_floor_picture_new_part (run->job, run->plan, &all, NULL);
-  g_autoptr (GPtrArray) blocks = gather_blocks (run, rough, run->plan->n_edges, FALSE);
+  g_autoptr (OxDrawing) rough = ox_crew_rough_new (run);
+  Shown shown = { rough, NULL, run->plan->n_edges, FALSE };
+  g_autoptr (GPtrArray) blocks = gather_blocks (run, &shown);
   gboolean holds;
   if (!try_page (run, blocks, plot, &holds, error))
     return FALSE;
   *brief = run->has_schedule && !holds;
   if (!*brief)
     return TRUE;
-  g_autoptr (GPtrArray) fewer = gather_blocks (run, rough, run->plan->n_edges, TRUE);
+  shown.brief = TRUE;
+  g_autoptr (GPtrArray) fewer = gather_blocks (run, &shown);
   return try_page (run, fewer, plot, &holds, error);
 }
 
-/* append_tags: what stands beside the floor takes its place before the numbers of the strips do */
 guint
 ox_crew_append_tags (const OxSheetRun *run, const OxPlot *plot, OxDrawingBuilder *builder, OxLabels *labels)
 {
@@ -372,7 +378,7 @@ ox_crew_append (OxSheetRun *run, GError **error)
   ox_drawing_builder_drawing (draft->builder, beside);
   ox_drawing_builder_layer (draft->builder, "tags", _ ("Tags"));
   ox_tags_append_reach (run, &plot, draft->builder, labels);
-  g_autoptr (GPtrArray) blocks = gather_blocks (run, floor, untagged, brief);
+  g_autoptr (GPtrArray) blocks = gather_blocks (run, &(Shown){ floor, beside, untagged, brief });
   OxFlow flow = { blocks, 0, 0, FALSE };
   ox_drawing_builder_item (draft->builder, NULL, 0);
   ox_drawing_builder_layer (draft->builder, "tables", _ ("Tables and notes"));

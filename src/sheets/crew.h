@@ -17,10 +17,13 @@ OxBlock *ox_crew_fields_new (const OxSheetRun *run) G_GNUC_WARN_UNUSED_RESULT;  
 OxBlock *ox_crew_chalk_new (const OxSheetRun *run) G_GNUC_WARN_UNUSED_RESULT;    /* chalk lines */
 OxBlock *ox_crew_stations_new (const OxSheetRun *run) G_GNUC_WARN_UNUSED_RESULT;
 
+/* ox_crew_rough_new: (transfer full): the floor with all that any scale shows, for the legend as long as it may become */
+OxDrawing *ox_crew_rough_new (const OxSheetRun *run) G_GNUC_WARN_UNUSED_RESULT;
+
 /* ox_crew_cautions_new: @untagged: edge areas without a tag; @brief: the table of edge work stands elsewhere */
 OxBlock *ox_crew_cautions_new (const OxSheetRun *run, guint untagged, gboolean brief) G_GNUC_WARN_UNUSED_RESULT;
 
-/* ox_crew_append_tags: stations, drops, base walls, edge areas; what stands beside the floor takes its place before the numbers of the
+/* ox_crew_append_tags: stations, base walls, drops, profile checks, edge areas, pits; what stands beside the floor takes its place before the numbers of the
  * strips do.  Returns: how many edge areas on the page have no tag */
 guint ox_crew_append_tags (const OxSheetRun *run, const OxPlot *plot, OxDrawingBuilder *builder, OxLabels *labels);
 

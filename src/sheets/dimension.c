@@ -3,6 +3,7 @@
  */
 #include "sheets/dimension.h"
 #include "base/words.h"
+#include "drawing/text.h"
 
 #define FOOT 0.3048
 #define EXTENSION_GAP_MM 1.5
@@ -11,6 +12,7 @@
 #define TEXT_CLEAR_MM 1.0
 #define BAR_MM 2.4
 #define BAR_PARTS 4
+#define BEHIND_MM 3.0 /* from the words of the scale to what is written behind them */
 
 static OxPoint
 left_of (OxPoint a, OxPoint b, double distance)
@@ -64,7 +66,7 @@ round_unit (double mm_per_unit)
   return power * (most / power >= 5 ? 5 : most / power >= 2 ? 2 : 1);
 }
 
-void
+OxPoint
 ox_scale_bar_append (OxDrawingBuilder *builder, OxPoint corner, OxScale scale, OxUnits units, const char *paper_name)
 {
   double metres = units == OX_UNITS_FEET ? FOOT : 1, mm = metres * 1000 / scale.denominator;
@@ -89,7 +91,9 @@ ox_scale_bar_append (OxDrawingBuilder *builder, OxPoint corner, OxScale scale, O
   g_autofree char *ratio = ox_scale_text (scale);
   g_autofree char *words = g_strdup_printf (_ ("Scale %s at %s"), ratio, paper_name);
   OxTextLook look = { OX_STYLE_INK, 2.5, 0, OX_ALIGN_START, FALSE, TRUE, 0, FALSE };
-  ox_drawing_builder_text (builder, look, (OxPoint){ corner.x, corner.y + BAR_MM + 5.4 }, words);
+  OxPoint at = { corner.x, corner.y + BAR_MM + 5.4 };
+  ox_drawing_builder_text (builder, look, at, words);
+  return (OxPoint){ at.x + ox_text_width (words, look.height_mm, look.bold) + BEHIND_MM, at.y };
 }
 
 void

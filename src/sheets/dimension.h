@@ -24,8 +24,9 @@ OxPoint ox_dimension_get_text (const OxDimension *dimension, double *angle);
 /* ox_dimension_append: extension lines only where the offset is 6 mm or more */
 void ox_dimension_append (const OxDimension *dimension, OxDrawingBuilder *builder);
 
-/* ox_scale_bar_append: the bar, its figures and the scale in words; @corner: lower left, mm; about 90 x 11 mm */
-void ox_scale_bar_append (OxDrawingBuilder *builder, OxPoint corner, OxScale scale, OxUnits units, const char *paper_name);
+/* ox_scale_bar_append: the bar, its figures and the scale in words; @corner: lower left, mm; about 90 x 11 mm
+ * Returns: where more may be written behind those words */
+OxPoint ox_scale_bar_append (OxDrawingBuilder *builder, OxPoint corner, OxScale scale, OxUnits units, const char *paper_name);
 
 /* ox_north_append: @north_deg: counter-clockwise from +x */
 void ox_north_append (OxDrawingBuilder *builder, OxPoint centre, double north_deg);

@@ -4,6 +4,7 @@
 #include "sheets/draft.h"
 #include "base/words.h"
 #include "sheets/dimension.h"
+#include "sheets/floor.h"
 
 #define PAD_MM 4.0
 #define LEAST_ROWS 3      /* of a block that is split */
@@ -13,7 +14,6 @@
 #define LEAST_BAND_MM 24.0 /* a lower one holds nothing worth it */
 #define BAND_STEP_MM 3.0
 #define MOST_BAND_SHARE 0.4 /* of a page that shows a part of the floor */
-#define EVERYWHERE ((OxBox){ -INFINITY, -INFINITY, INFINITY, INFINITY })
 
 OxDraft *
 ox_sheet_run_add (OxSheetRun *run, const char *kind, const char *description, const char *scale)
@@ -160,7 +160,7 @@ void
 ox_plot_divide_part (const OxSheetRun *run, const OxFlow *flow, double around_mm, OxPlot *out, double mm[2])
 {
   const OxForm *form = &run->form;
-  OxPlot plot = { .shown = EVERYWHERE };
+  OxPlot plot = { .shown = OX_FLOOR_WHOLE };
   if (form->upright)
     {
       double most = (form->frame.y1 - form->title.y1) * MOST_BAND_SHARE;
@@ -193,7 +193,7 @@ ox_plot_set_part (OxPlot *plot, OxScale scale, OxBox box)
 gboolean
 ox_plot_new (const OxSheetRun *run, const OxFlow *flow, double around_mm, OxPlot *out, GError **error)
 {
-  OxPlot plot = { .scale = run->asked, .shown = EVERYWHERE };
+  OxPlot plot = { .scale = run->asked, .shown = OX_FLOOR_WHOLE };
   OxBox floor = ox_job_box (run->job);
   const double metres[2] = { floor.x1 - floor.x0, floor.y1 - floor.y0 };
   divide (&plot, run, flow, metres, around_mm);
@@ -214,7 +214,6 @@ ox_plot_new (const OxSheetRun *run, const OxFlow *flow, double around_mm, OxPlot
   OxPoint middle = { (plot.area.x0 + plot.area.x1) / 2, (plot.area.y0 + BAR_STRIP_MM + plot.area.y1) / 2 };
   OxPoint centre = { (floor.x0 + floor.x1) / 2, (floor.y0 + floor.y1) / 2 };
   plot.origin = ox_point_sub (middle, ox_point_scale (centre, plot.mm_per_m));
-  plot.floor = floor;
   *out = plot;
   return TRUE;
 }
@@ -268,6 +267,18 @@ ox_plot_to_page (const OxPlot *plot, OxPoint metres)
   return ox_point_add (plot->origin, ox_point_scale (metres, plot->mm_per_m));
 }
 
+/* append_refused: behind the words of the scale bar, that another one was asked for */
+static void
+append_refused (const OxPlot *plot, const OxSheetRun *run, OxDrawingBuilder *builder, OxPoint at)
+{
+  if (plot->refused.denominator <= 0)
+    return;
+  g_autofree char *asked = ox_scale_text (plot->refused);
+  g_autofree char *text = g_strdup_printf (_ ("%s does not fit on %s"), asked, run->form.paper->name);
+  OxTextLook look = { OX_STYLE_INK, 1.8, 0, OX_ALIGN_START, FALSE, FALSE, 0, FALSE };
+  ox_drawing_builder_text (builder, look, at, text);
+}
+
 void
 ox_plot_append (const OxPlot *plot, const OxSheetRun *run, OxDrawingBuilder *builder, const OxDrawing *floor)
 {
@@ -279,8 +290,9 @@ ox_plot_append (const OxPlot *plot, const OxSheetRun *run, OxDrawingBuilder *bui
   ox_drawing_builder_item (builder, NULL, 0);
   ox_drawing_builder_layer (builder, "scale", _ ("Scale bar and north"));
   OxBox area = plot->area;
-  ox_scale_bar_append (builder, (OxPoint){ area.x0 + 8, area.y0 + 5 }, plot->scale, run->job->units,
-                       run->form.paper->name);
+  OxPoint behind = ox_scale_bar_append (builder, (OxPoint){ area.x0 + 8, area.y0 + 5 }, plot->scale, run->job->units,
+                                        run->form.paper->name);
+  append_refused (plot, run, builder, behind);
   ox_north_append (builder, (OxPoint){ area.x1 - 12, area.y0 + 11 }, run->job->north_deg);
   ox_drawing_builder_layer (builder, "tables", _ ("Tables and notes"));
   OxPoint from = run->form.upright ? (OxPoint){ area.x0, area.y0 } : (OxPoint){ area.x1, area.y0 };

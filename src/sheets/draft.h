@@ -30,7 +30,7 @@ typedef struct
   gboolean has_schedule; /* the set has schedules too, which list all edge work */
   GArray *drafts;      /* of OxDraft */
   const OxReachLines *reach; /* (nullable): for a crew drawing */
-  const OxEstimate *estimate; /* of the plan; (nullable): NULL where no sheet with hours or cautions is made */
+  const OxEstimate *estimate; /* of the plan; (nullable): without it tags name no cautions, and only drawings can be made */
   gboolean several;    /* more than one kind of sheet is made: none of them may be missing */
   const GArray *contents; /* of OxDraft; (nullable): the whole set, for its contents */
   guint contents_lines;   /* least lines of the contents; without any, and with no @contents, the set has none */
@@ -64,7 +64,7 @@ typedef struct
   guint n_slots;
   OxSlot slots[8];     /* beside or below the area */
   OxBox shown;         /* m of floor: what of it is drawn; infinite: all */
-  OxBox floor;         /* m: that of the job, for a page that shows all of it */
+  OxScale refused;     /* asked for, and larger than the page has room for: said beside the scale; denominator 0: none */
 } OxPlot;
 
 /* ox_plot_new:
@@ -87,10 +87,6 @@ void ox_plot_set_part (OxPlot *plot, OxScale scale, OxBox box);
 /* ox_plot_to_page: where a point of the floor stands on the page, mm */
 OxPoint ox_plot_to_page (const OxPlot *plot, OxPoint metres);
 
-/* where the words of the scale stand, from the lower left corner of the drawing's area */
-#define OX_SCALE_WORDS_X_MM 8.0
-#define OX_SCALE_WORDS_Y_MM 12.8
-
 /* ox_plot_append: the picture, scale bar, north arrow, and the lines that part the drawing from the blocks */
 void ox_plot_append (const OxPlot *plot, const OxSheetRun *run, OxDrawingBuilder *builder, const OxDrawing *floor);
 
@@ -103,7 +99,22 @@ void ox_schedule_append (OxSheetRun *run);
 void ox_day_sheets_append (OxSheetRun *run); /* one a shift and machine, to be filled in */
 
 /* --- Blocks that more than one sheet has --- */
-OxBlock *ox_legend_new (const OxSheetRun *run, const OxDrawing *floor) G_GNUC_WARN_UNUSED_RESULT;
+/* ox_legend_new: of what is in @floor and @beside, and of nothing else. @beside: (nullable): tags and match lines; NULL: they are not drawn yet,
+ * and all is in that they may bring */
+OxBlock *ox_legend_new (const OxSheetRun *run, const OxDrawing *floor, const OxDrawing *beside) G_GNUC_WARN_UNUSED_RESULT;
+
+typedef struct
+{
+  gboolean is_mark;
+  OxMarkKind mark;
+  OxStyle style;
+  gboolean filled;  /* of no mark: a patch, else a line */
+  const char *text; /* not translated */
+} OxLegendEntry;
+
+/* ox_legend_entries: all that a legend may hold, in its order */
+const OxLegendEntry *ox_legend_entries (guint *n);
+
 /* ox_edge_table_new_some: of the @n edge areas of the plan at the places @which, without a sum; NULL: the first @n */
 OxBlock *ox_edge_table_new_some (const OxSheetRun *run, const char *title, const guint *which, guint n) G_GNUC_WARN_UNUSED_RESULT;
 OxBlock *ox_edge_table_new (const OxSheetRun *run) G_GNUC_WARN_UNUSED_RESULT;

@@ -8,6 +8,8 @@
 #include "geometry/point.h"
 G_BEGIN_DECLS
 
+#define OX_LEADER_DOT_MM 0.8 /* where a leader begins */
+
 typedef struct
 {
   OxPoint at;      /* m of floor; (0, 0) of the box's own frame, which holds it */

@@ -4,80 +4,99 @@
 #include "sheets/draft.h"
 #include "base/words.h"
 
-static const struct
-{
-  OxStyle style;
-  gboolean filled;
-  const char *text;
-} samples[] = {
-  { OX_STYLE_TO_PREPARE, TRUE, N_ ("Prepared by machine") },
-  { OX_STYLE_STRIP_OUT, TRUE, N_ ("Strip, walked one way") },
-  { OX_STYLE_STRIP_HOME, TRUE, N_ ("Strip, walked the other way") },
-  { OX_STYLE_CROSSWISE, TRUE, N_ ("Crosswise strip") },
-  { OX_STYLE_OUT_OF_REACH, TRUE, N_ ("Strip out of reach of every station") },
-  { OX_STYLE_STRIP_AXIS, FALSE, N_ ("Middle of a strip, arrow at its stop") },
-  { OX_STYLE_CROSS_AXIS, FALSE, N_ ("Middle of a crosswise strip") },
-  { OX_STYLE_COAT_AXIS, FALSE, N_ ("Middle of a strip of a further coat") },
-  { OX_STYLE_PACE, FALSE, N_ ("Walking speed changes, to what is written there") },
-  { OX_STYLE_ZONE, FALSE, N_ ("Turnaround zone") },
-  { OX_STYLE_EDGE, TRUE, N_ ("Edge work, by hand tools") },
-  { OX_STYLE_DONE, TRUE, N_ ("Done") },
-  { OX_STYLE_EXCLUDED, TRUE, N_ ("Excluded: not in the scope") },
-  { OX_STYLE_MASKED, TRUE, N_ ("Masked: to be protected") },
-  { OX_STYLE_SOLID, TRUE, N_ ("Column or other solid") },
-  { OX_STYLE_PIT, TRUE, N_ ("Pit, channel or opening") },
-  { OX_STYLE_WALL, FALSE, N_ ("Wall") },
-  { OX_STYLE_OPEN, FALSE, N_ ("Open side: the floor goes on") },
-  { OX_STYLE_DROP, FALSE, N_ ("Drop: an edge to fall over") },
-  { OX_STYLE_KEEP_BACK, FALSE, N_ ("No machine beyond this") },
-  { OX_STYLE_CONDITION, FALSE, N_ ("Condition area") },
-  { OX_STYLE_JOINT, FALSE, N_ ("Joint") },
-  { OX_STYLE_MOVE, FALSE, N_ ("Walk to the next strip, blasting off") },
-  { OX_STYLE_HOSE_REACH, FALSE, N_ ("A hose reaches up to here") },
-  { OX_STYLE_CORD_REACH, FALSE, N_ ("A cord reaches up to here") },
-};
+#define LINE(style, text)                                                                                              \
+  {                                                                                                                    \
+    FALSE, OX_N_MARKS, style, FALSE, text                                                                              \
+  }
+#define PATCH(style, text)                                                                                             \
+  {                                                                                                                    \
+    FALSE, OX_N_MARKS, style, TRUE, text                                                                               \
+  }
+#define MARK(mark, style, text)                                                                                        \
+  {                                                                                                                    \
+    TRUE, mark, style, FALSE, text                                                                                     \
+  }
 
-static const struct
-{
-  OxMarkKind kind;
-  OxStyle style;
-  const char *text;
-} marks[] = {
-  { OX_MARK_FIRST, OX_STYLE_FIRST, N_ ("First start") },
-  { OX_MARK_COLLECTOR, OX_STYLE_STATION, N_ ("Station of the dust collector") },
-  { OX_MARK_SUPPLY, OX_STYLE_STATION, N_ ("Power is taken here") },
-  { OX_MARK_COLLECTOR, OX_STYLE_PROPOSED, N_ ("Place proposed for the dust collector") },
-  { OX_MARK_SUPPLY, OX_STYLE_PROPOSED, N_ ("Place proposed for taking power") },
+/* clang-format off */
+static const OxLegendEntry entries[] = {
+  PATCH (OX_STYLE_TO_PREPARE, N_ ("Prepared by machine")),
+  PATCH (OX_STYLE_STRIP_OUT, N_ ("Strip, walked one way")),
+  PATCH (OX_STYLE_STRIP_HOME, N_ ("Strip, walked the other way")),
+  PATCH (OX_STYLE_CROSSWISE, N_ ("Crosswise strip")),
+  PATCH (OX_STYLE_OUT_OF_REACH, N_ ("Strip out of reach of every station")),
+  LINE (OX_STYLE_STRIP_AXIS, N_ ("Middle of a strip, arrow at its stop")),
+  LINE (OX_STYLE_CROSS_AXIS, N_ ("Middle of a crosswise strip")),
+  LINE (OX_STYLE_COAT_AXIS, N_ ("Middle of a strip of a further coat")),
+  LINE (OX_STYLE_PACE, N_ ("Walking speed changes, to what is written there")),
+  LINE (OX_STYLE_ZONE, N_ ("Turnaround zone")),
+  PATCH (OX_STYLE_EDGE, N_ ("Edge work, by hand tools")),
+  PATCH (OX_STYLE_DONE, N_ ("Done")),
+  PATCH (OX_STYLE_EXCLUDED, N_ ("Excluded: not in the scope")),
+  PATCH (OX_STYLE_MASKED, N_ ("Masked: to be protected")),
+  PATCH (OX_STYLE_SOLID, N_ ("Column or other solid")),
+  PATCH (OX_STYLE_PIT, N_ ("Pit, channel or opening")),
+  LINE (OX_STYLE_WALL, N_ ("Wall")),
+  PATCH (OX_STYLE_DOORWAY, N_ ("Doorway")),
+  LINE (OX_STYLE_OPEN, N_ ("Open side: the floor goes on")),
+  LINE (OX_STYLE_DROP, N_ ("Drop: an edge to fall over")),
+  LINE (OX_STYLE_KEEP_BACK, N_ ("No machine beyond this")),
+  LINE (OX_STYLE_CONDITION, N_ ("Condition area")),
+  LINE (OX_STYLE_JOINT, N_ ("Joint")),
+  LINE (OX_STYLE_MOVE, N_ ("Walk to the next strip, blasting off")),
+  LINE (OX_STYLE_HOSE_REACH, N_ ("A hose reaches up to here")),
+  LINE (OX_STYLE_CORD_REACH, N_ ("A cord reaches up to here")),
+  LINE (OX_STYLE_MATCH, N_ ("Match line: another sheet goes on here")),
+  MARK (OX_MARK_FIRST, OX_STYLE_FIRST, N_ ("First start")),
+  MARK (OX_MARK_COLLECTOR, OX_STYLE_STATION, N_ ("Station of the dust collector")),
+  MARK (OX_MARK_SUPPLY, OX_STYLE_STATION, N_ ("Power is taken here")),
+  MARK (OX_MARK_COLLECTOR, OX_STYLE_PROPOSED, N_ ("Place proposed for the dust collector")),
+  MARK (OX_MARK_SUPPLY, OX_STYLE_PROPOSED, N_ ("Place proposed for taking power")),
+  MARK (OX_MARK_DOT, OX_STYLE_LEADER, N_ ("Where the tag or number at the end of the leader belongs")),
+  MARK (OX_MARK_CHECK, OX_STYLE_LEADER, N_ ("Profile check")),
 };
+/* clang-format on */
 
-static gboolean
-has_style (const OxDrawing *floor, OxStyle style)
+const OxLegendEntry *
+ox_legend_entries (guint *n)
 {
-  for (guint i = 0; i < floor->n_elements; i++)
-    if (floor->elements[i].kind == OX_ELEMENT_PATH && floor->elements[i].style == style)
-      return TRUE;
-  return FALSE;
+  *n = G_N_ELEMENTS (entries);
+  return entries;
 }
 
 static gboolean
-has_mark (const OxDrawing *floor, OxMarkKind kind, OxStyle style)
+is_in (const OxDrawing *drawing, const OxLegendEntry *entry)
 {
-  for (guint i = 0; i < floor->n_elements; i++)
-    if (floor->elements[i].kind == OX_ELEMENT_MARK && floor->elements[i].mark.kind == kind
-        && floor->elements[i].style == style)
-      return TRUE;
+  for (guint i = 0; i < drawing->n_elements; i++)
+    {
+      const OxElement *element = &drawing->elements[i];
+      if (element->style == entry->style
+          && (entry->is_mark ? element->kind == OX_ELEMENT_MARK && element->mark.kind == entry->mark
+                             : element->kind == OX_ELEMENT_PATH))
+        return TRUE;
+    }
   return FALSE;
+}
+
+/* what stands beside a floor comes after the floor */
+static gboolean
+may_come (const OxLegendEntry *entry)
+{
+  return entry->style == OX_STYLE_LEADER || entry->style == OX_STYLE_MATCH;
 }
 
 OxBlock *
-ox_legend_new (const OxSheetRun *run, const OxDrawing *floor)
+ox_legend_new (const OxSheetRun *run, const OxDrawing *floor, const OxDrawing *beside)
 {
   OxBlock *block = ox_block_new (_ ("Legend"), run->form.block_mm, run->form.body_mm);
-  for (guint i = 0; i < G_N_ELEMENTS (samples); i++)
-    if (has_style (floor, samples[i].style))
-      ox_block_add_sample (block, samples[i].style, samples[i].filled, _ (samples[i].text));
-  for (guint i = 0; i < G_N_ELEMENTS (marks); i++)
-    if (has_mark (floor, marks[i].kind, marks[i].style))
-      ox_block_add_mark (block, marks[i].style, marks[i].kind, _ (marks[i].text));
+  for (guint i = 0; i < G_N_ELEMENTS (entries); i++)
+    {
+      const OxLegendEntry *entry = &entries[i];
+      if (!is_in (floor, entry) && !(beside != NULL ? is_in (beside, entry) : may_come (entry)))
+        continue;
+      if (entry->is_mark)
+        ox_block_add_mark (block, entry->style, entry->mark, _ (entry->text));
+      else
+        ox_block_add_sample (block, entry->style, entry->filled, _ (entry->text));
+    }
   return block;
 }

@@ -7,6 +7,7 @@
 #include "drawing/clip.h"
 #include "drawing/text.h"
 #include "sheets/measure.h"
+#include "sheets/naming.h"
 #include "sheets/picture.h"
 #include <string.h>
 
@@ -150,7 +151,7 @@ add_strip (GArray *candidates, const OxPicture *picture, const OxStrip *strip)
   candidate.field
       = 181 * (8 * strip->room + strip->coat) + (guint) lround (fmod (strip->heading + 4 * G_PI, G_PI) * 180 / G_PI);
   add_text (candidates, candidate, number, a);
-  if (ox_point_distance (b, strip->b) > 0)
+  if (ox_point_distance (b, strip->b) > 0 || !ox_picture_has_axis (strip))
     return;
   Candidate arrow = { .kind = LABEL_ARROW, .rank = candidate.rank, .id = g_strdup (candidate.id) };
   arrow.arrow_style = ox_picture_axis (strip, &arrow.layer);
@@ -240,7 +241,7 @@ add_names (GArray *candidates, const OxPicture *picture)
       g_autoptr (OxRegion) region = clear_of_obstacles (picture, whole);
       double radius;
       OxPoint at = ox_region_label_point (region, &radius);
-      const char *name = job->rooms[i]->name[0] != '\0' ? job->rooms[i]->name : job->rooms[i]->id;
+      const char *name = ox_naming_room (job, i);
       Candidate candidate = { .rank = RANK_NAME,
                               .layer = "names",
                               .id = g_strdup (job->rooms[i]->id),
@@ -460,11 +461,9 @@ place (const OxPicture *picture, GArray *candidates, OxLabels *labels)
 static void
 append_first (const OxPicture *picture, OxLabels *labels)
 {
-  guint first = 0;
-  if (picture->plan == NULL || !(picture->layers & OX_FLOOR_NUMBERS))
+  if (picture->plan == NULL || !(picture->layers & (OX_FLOOR_NUMBERS | OX_FLOOR_FIRST)))
     return;
-  while (first < picture->plan->n_strips && picture->plan->strips[first].done > 0)
-    first++;
+  guint first = ox_picture_first_left (picture->plan);
   if (first == picture->plan->n_strips)
     return;
   const OxStrip *strip = &picture->plan->strips[first];
@@ -493,6 +492,14 @@ take_stations (const OxPicture *picture, OxLabels *labels)
       ox_labels_take (labels, &(OxLabelBox){ picture->plan->stations[i].at, 0, { -2.5, -2.5, 2.5, 2.5 } });
 }
 
+static void
+append_leader (const OxPicture *picture, const Candidate *candidate)
+{
+  ox_drawing_builder_line (picture->builder, OX_STYLE_LEADER, candidate->lead_from, candidate->box.at);
+  ox_drawing_builder_mark (picture->builder, (OxMarkLook){ OX_STYLE_LEADER, OX_MARK_DOT, 0, OX_LEADER_DOT_MM },
+                           candidate->lead_from);
+}
+
 void
 ox_picture_labels (const OxPicture *picture, OxLabels *labels)
 {
@@ -507,7 +514,7 @@ ox_picture_labels (const OxPicture *picture, OxLabels *labels)
         continue;
       ox_picture_layer (picture, candidate->layer);
       if (candidate->leads)
-        ox_drawing_builder_line (picture->builder, OX_STYLE_DIMENSION, candidate->lead_from, candidate->box.at);
+        append_leader (picture, candidate);
       if (candidate->kind == LABEL_TEXT)
         ox_drawing_builder_text (picture->builder, candidate->look, candidate->box.at, candidate->text);
       else

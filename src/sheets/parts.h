@@ -32,7 +32,7 @@ void ox_parts_append_lines (const OxParts *parts, guint i, const OxPlot *plot, O
 /* ox_parts_append_grid: on a drawing of the whole floor: where the sheets meet, and their numbers; labels give way to them */
 void ox_parts_append_grid (const OxParts *parts, const OxPlot *plot, OxDrawingBuilder *builder, OxLabels *labels);
 
-/* ox_parts_key_new: a key plan of @width_mm x @height_mm at most, part @i of it hatched; in mm, its lower left corner at the origin */
+/* ox_parts_key_new: a key plan, @mm wide and high at most, part @i of it hatched; in mm, its lower left corner at the origin */
 OxDrawing *ox_parts_key_new (const OxParts *parts, guint i, const OxJob *job, const double mm[2]) G_GNUC_WARN_UNUSED_RESULT;
 
 G_DEFINE_AUTOPTR_CLEANUP_FUNC (OxParts, ox_parts_free)

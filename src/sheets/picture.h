@@ -26,6 +26,12 @@ gboolean ox_picture_item (const OxPicture *picture, const char *id, double from_
 /* ox_picture_axis_from: mm a metre from which on the axis of a strip is drawn: all where they leave each other room, every fifth before */
 double ox_picture_axis_from (const OxStrip *strip);
 
+/* ox_picture_has_axis: not where a strip of a further coat is done, which tells it from one still to be laid over a done first coat */
+gboolean ox_picture_has_axis (const OxStrip *strip);
+
+/* ox_picture_first_left: place of the first strip that is not done, the number of strips where all are */
+guint ox_picture_first_left (const OxPlan *plan);
+
 /* ox_picture_axis: the style of a strip's middle, and @layer: (out): the layer that it lies in */
 OxStyle ox_picture_axis (const OxStrip *strip, const char **layer);
 

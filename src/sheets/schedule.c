@@ -6,6 +6,7 @@
 #include "sheets/cautions.h"
 #include "sheets/draft.h"
 #include "sheets/measure.h"
+#include "sheets/naming.h"
 
 static void
 add_figure (OxBlock *block, const char *what, const char *figure)
@@ -58,9 +59,10 @@ quantities_block (const OxSheetRun *run)
   add_figure (block, _ ("Length of all strips"), length);
   g_autofree char *speed = ox_measure_speed (units, run->job->machine->travel_speed);
   g_autofree char *rate = ox_measure_rate (units, run->job->rates.edge_m2_per_hour);
-  gboolean one_speed = fabs (totals->strip_m - totals->strip_hours * 60 * run->job->machine->travel_speed) < 1e-6 * totals->strip_m;
-  g_autofree char *blasting
-      = one_speed ? g_strdup_printf (_ ("Blasting, at %s"), speed) : g_strdup (_ ("Blasting, at the speed of each area"));
+  gboolean one_speed
+      = fabs (totals->strip_m - totals->strip_hours * 60 * run->job->machine->travel_speed) < 1e-6 * totals->strip_m;
+  g_autofree char *blasting = one_speed ? g_strdup_printf (_ ("Blasting, at %s"), speed)
+                                        : g_strdup (_ ("Blasting, at the speed of each area"));
   g_autofree char *hand = g_strdup_printf (_ ("Edge work, at %s"), rate);
   add_hours (block, blasting, totals->strip_hours);
   add_hours (block, _ ("Moves between strips"), totals->move_hours);
@@ -93,7 +95,6 @@ strips_block (const OxSheetRun *run)
   for (guint i = 0; i < run->plan->n_strips; i++)
     {
       const OxStrip *strip = &run->plan->strips[i];
-      const OxRoom *room = run->job->rooms[strip->room];
       double turn = strip->heading * 180 / G_PI;
       g_autofree char *order = g_strdup_printf (strip->kind == OX_STRIP_CROSSWISE ? "%u \xc3\x97" : "%u", strip->order);
       g_autofree char *lane = g_strdup_printf ("%u", strip->lane);
@@ -101,7 +102,7 @@ strips_block (const OxSheetRun *run)
       g_autofree char *heading = g_strconcat (degrees, "\xc2\xb0", NULL);
       g_autofree char *length = ox_measure_length (run->job->units, ox_strip_length (strip));
       g_autofree char *minutes = ox_measure_number (strip->minutes, 1);
-      ox_block_add_cells (block, FALSE, order, room->name[0] ? room->name : room->id, lane, heading, length, minutes,
+      ox_block_add_cells (block, FALSE, order, ox_naming_room (run->job, strip->room), lane, heading, length, minutes,
                           NULL);
     }
   return block;

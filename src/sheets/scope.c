@@ -11,6 +11,7 @@
 #include "sheets/draft.h"
 #include "sheets/floor.h"
 #include "sheets/measure.h"
+#include "sheets/naming.h"
 
 #define NAME_ROOM_SHARE 1.9 /* of the radius of the largest circle in the room: how wide its name may be */
 
@@ -35,12 +36,6 @@ room_edge (const OxSheetRun *run, guint room)
   return sum;
 }
 
-static const char *
-room_name (const OxRoom *room)
-{
-  return room->name[0] != '\0' ? room->name : room->id;
-}
-
 static OxBlock *
 quantities_block (const OxSheetRun *run)
 {
@@ -57,7 +52,7 @@ quantities_block (const OxSheetRun *run)
       double target = room_target (run, i), edge = room_edge (run, i);
       g_autofree char *all = ox_measure_area (units, target), *machine = ox_measure_area (units, target - edge),
                       *hand = ox_measure_area (units, edge);
-      ox_block_add_cells (block, FALSE, room_name (run->job->rooms[i]), run->job->rooms[i]->profile, all, machine, hand,
+      ox_block_add_cells (block, FALSE, ox_naming_room (run->job, i), run->job->rooms[i]->profile, all, machine, hand,
                           NULL);
     }
   const OxTotals *totals = &run->plan->totals;
@@ -87,14 +82,13 @@ left_out_block (const OxSheetRun *run)
   for (guint i = 0; i < job->n_excluded; i++)
     {
       const OxExcluded *item = job->excluded[i];
-      add_left_out (block, job->units, item->name[0] ? item->name : item->id, _ ("excluded from the scope"),
-                    item->ring);
+      add_left_out (block, job->units, ox_naming_of (item->name, item->id), _ ("excluded from the scope"), item->ring);
     }
   for (guint i = 0; i < job->n_obstacles; i++)
     {
       const OxObstacle *item = job->obstacles[i];
       if (item->kind != OX_OBSTACLE_SOLID)
-        add_left_out (block, job->units, item->name[0] ? item->name : item->id,
+        add_left_out (block, job->units, ox_naming_of (item->name, item->id),
                       item->kind == OX_OBSTACLE_MASKED ? _ ("masked, protected") : _ ("pit or opening"),
                       item->shape.ring);
     }
@@ -116,7 +110,7 @@ conditions_block (const OxSheetRun *run)
       const OxCondition *item = run->job->conditions[i];
       g_autofree char *area = ox_measure_area (run->job->units, fabs (ox_ring_area (item->ring)));
       g_autofree char *coats = item->coats > 0 ? g_strdup_printf ("%u", item->coats) : g_strdup ("");
-      ox_block_add_cells (block, FALSE, item->name[0] ? item->name : item->id, item->profile, coats, area, NULL);
+      ox_block_add_cells (block, FALSE, ox_naming_of (item->name, item->id), item->profile, coats, area, NULL);
     }
   return block;
 }
@@ -146,7 +140,7 @@ append_name (const OxSheetRun *run, const OxPlot *plot, OxDrawingBuilder *builde
   for (guint k = 0; k < G_N_ELEMENTS (sizes); k++)
     {
       NameSize size = sizes[k];
-      double w = MAX (ox_text_width (room_name (room), size.name_mm, TRUE),
+      double w = MAX (ox_text_width (ox_naming_of (room->name, room->id), size.name_mm, TRUE),
                       size.detail_mm > 0 ? ox_text_width (detail, size.detail_mm, FALSE) : 0);
       double low = size.detail_mm > 0 ? size.detail_mm + 2.2 : 0.2;
       OxLabelBox box = { middle, 0, { -w / 2 - 1, -low - 0.8, w / 2 + 1, size.name_mm + 1.8 } };
@@ -156,7 +150,7 @@ append_name (const OxSheetRun *run, const OxPlot *plot, OxDrawingBuilder *builde
       OxTextLook name = { OX_STYLE_INK, size.name_mm, 0, OX_ALIGN_MIDDLE, FALSE, TRUE, 0.8, FALSE };
       OxTextLook quiet = { OX_STYLE_INK, size.detail_mm, 0, OX_ALIGN_MIDDLE, FALSE, FALSE, 0.8, FALSE };
       ox_drawing_builder_item (builder, room->id, 0);
-      ox_drawing_builder_text (builder, name, (OxPoint){ at.x, at.y + 0.8 }, room_name (room));
+      ox_drawing_builder_text (builder, name, (OxPoint){ at.x, at.y + 0.8 }, ox_naming_of (room->name, room->id));
       if (size.detail_mm > 0)
         ox_drawing_builder_text (builder, quiet, (OxPoint){ at.x, at.y - low + 1 }, detail);
       ox_drawing_builder_item (builder, NULL, 0);
@@ -164,15 +158,24 @@ append_name (const OxSheetRun *run, const OxPlot *plot, OxDrawingBuilder *builde
     }
 }
 
+/* names on the drawing */
+typedef struct
+{
+  const OxPlot *plot;
+  OxDrawingBuilder *builder;
+  OxLabels *labels;
+  OxBox floor; /* m */
+} Page;
+
 /* append_small_name: of something in the floor, where it leaves room for it */
 static void
-append_small_name (const OxPlot *plot, OxDrawingBuilder *builder, OxLabels *labels, const char *id, OxPoint middle,
-                   const char *text)
+append_small_name (const Page *page, const char *id, OxPoint middle, const char *text)
 {
+  const OxPlot *plot = page->plot;
   OxTextLook look = { OX_STYLE_INK, 1.8, 0, OX_ALIGN_MIDDLE, FALSE, FALSE, 0.6, FALSE };
   double w = ox_text_width (text, look.height_mm, FALSE) / 2 + 0.8;
   /* A long name beside the outer wall would reach over the dimensions. */
-  double from = plot->floor.x0 + w / plot->mm_per_m, to = plot->floor.x1 - w / plot->mm_per_m;
+  double from = page->floor.x0 + w / plot->mm_per_m, to = page->floor.x1 - w / plot->mm_per_m;
   middle.x = from < to ? CLAMP (middle.x, from, to) : middle.x;
   for (int k = 0; k < 7; k++)
     {
@@ -181,24 +184,22 @@ append_small_name (const OxPlot *plot, OxDrawingBuilder *builder, OxLabels *labe
       up -= look.height_mm / 2;
       OxLabelBox box = { middle, 0, { aside - w, up - 0.6, aside + w, up + look.height_mm + 0.6 } };
       OxPoint at = ox_plot_to_page (plot, middle);
-      if (!ox_labels_is_free (labels, &box))
+      if (!ox_labels_is_free (page->labels, &box))
         continue;
-      ox_labels_take (labels, &box);
-      ox_drawing_builder_item (builder, id, 0);
-      ox_drawing_builder_text (builder, look, (OxPoint){ at.x + aside, at.y + up }, text);
-      ox_drawing_builder_item (builder, NULL, 0);
+      ox_labels_take (page->labels, &box);
+      ox_drawing_builder_item (page->builder, id, 0);
+      ox_drawing_builder_text (page->builder, look, (OxPoint){ at.x + aside, at.y + up }, text);
+      ox_drawing_builder_item (page->builder, NULL, 0);
       return;
     }
 }
 
 static void
-append_ring_name (const OxPlot *plot, OxDrawingBuilder *builder, OxLabels *labels, const char *const names[2],
-                  const OxRing *ring)
+append_ring_name (const Page *page, const char *id, const char *name, const OxRing *ring)
 {
   g_autoptr (OxRegion) region = ox_region_new_ring (ring);
   if (!ox_region_is_empty (region))
-    append_small_name (plot, builder, labels, names[0], ox_region_label_point (region, NULL),
-                       names[1][0] != '\0' ? names[1] : names[0]);
+    append_small_name (page, id, ox_region_label_point (region, NULL), ox_naming_of (name, id));
 }
 
 /* append_item_names: excluded, masked and condition areas, pits, and doorways with their clear width */
@@ -206,23 +207,20 @@ static void
 append_item_names (const OxSheetRun *run, const OxPlot *plot, OxDrawingBuilder *builder, OxLabels *labels)
 {
   const OxJob *job = run->job;
+  const Page page = { plot, builder, labels, ox_job_box (job) };
   for (guint i = 0; i < job->n_excluded; i++)
-    append_ring_name (plot, builder, labels, (const char *const[]){ job->excluded[i]->id, job->excluded[i]->name },
-                      job->excluded[i]->ring);
+    append_ring_name (&page, job->excluded[i]->id, job->excluded[i]->name, job->excluded[i]->ring);
   for (guint i = 0; i < job->n_obstacles; i++)
     if (job->obstacles[i]->kind != OX_OBSTACLE_SOLID)
-      append_ring_name (plot, builder, labels, (const char *const[]){ job->obstacles[i]->id, job->obstacles[i]->name },
-                        job->obstacles[i]->shape.ring);
+      append_ring_name (&page, job->obstacles[i]->id, job->obstacles[i]->name, job->obstacles[i]->shape.ring);
   for (guint i = 0; i < job->n_conditions; i++)
-    append_ring_name (plot, builder, labels, (const char *const[]){ job->conditions[i]->id, job->conditions[i]->name },
-                      job->conditions[i]->ring);
+    append_ring_name (&page, job->conditions[i]->id, job->conditions[i]->name, job->conditions[i]->ring);
   for (guint i = 0; i < job->n_doorways; i++)
     {
       const OxDoorway *doorway = job->doorways[i];
       g_autofree char *width = ox_units_length_text (job->units, ox_point_distance (doorway->a, doorway->b), FALSE);
-      g_autofree char *text = g_strdup_printf ("%s %s", doorway->name[0] != '\0' ? doorway->name : doorway->id, width);
-      append_small_name (plot, builder, labels, doorway->id,
-                         ox_point_scale (ox_point_add (doorway->a, doorway->b), 0.5), text);
+      g_autofree char *text = g_strdup_printf ("%s %s", ox_naming_of (doorway->name, doorway->id), width);
+      append_small_name (&page, doorway->id, ox_point_scale (ox_point_add (doorway->a, doorway->b), 0.5), text);
     }
 }
 
@@ -240,51 +238,39 @@ gather_blocks (const OxSheetRun *run, const OxDrawing *floor)
   g_ptr_array_add (blocks, ox_agreed_revisions_new (run));
   g_ptr_array_add (blocks, ox_agreed_lines_new (run, OX_SCOPE_INCLUDED));
   g_ptr_array_add (blocks, ox_agreed_lines_new (run, OX_SCOPE_EXCLUDED));
-  g_ptr_array_add (blocks, ox_legend_new (run, floor));
+  g_ptr_array_add (blocks, ox_legend_new (run, floor, floor));
   g_ptr_array_add (blocks, ox_agreed_lines_new (run, OX_SCOPE_ASSUMED));
   g_ptr_array_add (blocks, ox_agreed_sign_off_new (run));
   return blocks;
 }
 
-/* find_scale: among several sheets, one that has no room at the scale asked for takes the largest that fits; @refused:
- * (out): whether it did */
+/* find_scale: among several sheets, one that has no room at the scale asked for takes the largest that fits, and says
+ * so */
 static gboolean
-find_scale (const OxSheetRun *run, const OxFlow *flow, OxPlot *plot, gboolean *refused, GError **error)
+find_scale (const OxSheetRun *run, const OxFlow *flow, OxPlot *plot, GError **error)
 {
   OxSheetRun automatic = *run;
-  *refused = FALSE;
   if (!run->several || run->asked.denominator <= 0)
     return ox_plot_new (run, flow, OX_DIMENSIONS_AROUND_MM, plot, error);
   if (ox_plot_new (run, flow, OX_DIMENSIONS_AROUND_MM, plot, NULL))
     return TRUE;
-  *refused = TRUE;
   automatic.asked = (OxScale){ 0, NULL };
-  return ox_plot_new (&automatic, flow, OX_DIMENSIONS_AROUND_MM, plot, error);
+  if (!ox_plot_new (&automatic, flow, OX_DIMENSIONS_AROUND_MM, plot, error))
+    return FALSE;
+  plot->refused = run->asked;
+  return TRUE;
 }
 
 /* make_plot: blocks that find no room beside the floor may stand below it */
 static gboolean
-make_plot (const OxSheetRun *run, const OxFlow *flow, OxPlot *plot, gboolean *refused, GError **error)
+make_plot (const OxSheetRun *run, const OxFlow *flow, OxPlot *plot, GError **error)
 {
   OxFlow trial = *flow;
-  if (!find_scale (run, flow, plot, refused, error))
+  if (!find_scale (run, flow, plot, error))
     return FALSE;
   if (!ox_flow_fill (&trial, NULL, plot->slots, plot->n_slots))
     ox_plot_use_below (plot, run, flow, OX_DIMENSIONS_AROUND_MM);
   return TRUE;
-}
-
-/* append_refused: behind the words of the scale bar */
-static void
-append_refused (const OxSheetRun *run, const OxPlot *plot, OxDrawingBuilder *builder)
-{
-  g_autofree char *used = ox_scale_text (plot->scale), *asked = ox_scale_text (run->asked);
-  g_autofree char *words = g_strdup_printf (_ ("Scale %s at %s"), used, run->form.paper->name);
-  g_autofree char *text = g_strdup_printf (_ ("%s does not fit on %s"), asked, run->form.paper->name);
-  OxTextLook look = { OX_STYLE_INK, 1.8, 0, OX_ALIGN_START, FALSE, FALSE, 0, FALSE };
-  OxPoint at = { plot->area.x0 + OX_SCALE_WORDS_X_MM + ox_text_width (words, 2.5, TRUE) + 3,
-                 plot->area.y0 + OX_SCALE_WORDS_Y_MM };
-  ox_drawing_builder_text (builder, look, at, text);
 }
 
 gboolean
@@ -295,8 +281,7 @@ ox_scope_append (OxSheetRun *run, GError **error)
   g_autoptr (GPtrArray) blocks = gather_blocks (run, floor);
   OxFlow flow = { blocks, 0, 0, FALSE };
   OxPlot plot;
-  gboolean refused;
-  if (!make_plot (run, &flow, &plot, &refused, error))
+  if (!make_plot (run, &flow, &plot, error))
     return FALSE;
   g_autofree char *scale = ox_scale_text (plot.scale);
   const char *kind = _ ("Scope drawing");
@@ -305,8 +290,6 @@ ox_scope_append (OxSheetRun *run, GError **error)
   OxDraft *draft = ox_sheet_run_add (run, kind, description, scale);
   g_autoptr (OxLabels) labels = ox_labels_new (plot.mm_per_m);
   ox_plot_append (&plot, run, draft->builder, floor);
-  if (refused)
-    append_refused (run, &plot, draft->builder);
   g_autoptr (OxChains) chains = ox_chains_append (run, &plot, draft->builder, labels);
   ox_drawing_builder_layer (draft->builder, "names", _ ("Names"));
   for (guint i = 0; i < run->job->n_rooms; i++)

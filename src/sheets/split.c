@@ -9,9 +9,10 @@
 
 #define OVERVIEW_AROUND_MM 12.0
 #define KEY_HEIGHT_MM 34.0
+#define LEAST_PITCH_MM 0.9 /* from strip to strip on paper: every fifth then has room for its number */
 #define OVERVIEW_LAYERS                                                                                                \
   (OX_FLOOR_OUTLINE | OX_FLOOR_OBSTACLES | OX_FLOOR_TO_PREPARE | OX_FLOOR_EDGE_WORK | OX_FLOOR_STATIONS                \
-   | OX_FLOOR_NAMES | OX_FLOOR_REACH)
+   | OX_FLOOR_FIRST | OX_FLOOR_REACH)
 
 /* what all sheets of one split drawing share */
 typedef struct
@@ -49,19 +50,22 @@ ox_split_is_needed (const OxSheetRun *run)
   OxPlot plot;
   if (!ox_plot_new (run, &(OxFlow){ none, 0, 0, FALSE }, OX_CREW_AROUND_MM, &plot, NULL))
     return TRUE;
-  return run->asked.denominator <= 0 && least_pitch (run->plan) * plot.mm_per_m < OX_LEAST_PITCH_MM;
+  return run->asked.denominator <= 0 && least_pitch (run->plan) * plot.mm_per_m < LEAST_PITCH_MM;
 }
 
+/* home_of: the part with a sheet that has @p in it, else the first with a sheet */
 static guint
 home_of (const OxParts *parts, OxPoint p)
 {
+  guint found = 0;
   for (guint i = 0; i < parts->n_columns * parts->n_rows; i++)
     {
       OxBox box = parts->parts[i].box;
       if (parts->parts[i].sheet > 0 && p.x >= box.x0 && p.x <= box.x1 && p.y >= box.y0 && p.y <= box.y1)
         return i;
+      found = parts->parts[found].sheet > 0 ? found : i;
     }
-  return 0;
+  return found;
 }
 
 static void
@@ -70,8 +74,11 @@ find_homes (Split *split)
   const OxPlan *plan = split->run->plan;
   split->homes = g_new0 (guint, plan->n_edges);
   for (guint i = 0; i < plan->n_edges; i++)
-    if (!ox_region_is_empty (plan->edges[i].region))
-      split->homes[i] = home_of (split->parts, ox_region_label_point (plan->edges[i].region, NULL));
+    {
+      OxPoint at = ox_region_is_empty (plan->edges[i].region) ? (OxPoint){ INFINITY, INFINITY }
+                                                              : ox_region_label_point (plan->edges[i].region, NULL);
+      split->homes[i] = home_of (split->parts, at);
+    }
 }
 
 static OxBlock *
@@ -92,14 +99,13 @@ lay_out_parts (Split *split, guint first_sheet)
   const OxSheetRun *run = split->run;
   double pitch = least_pitch (run->plan);
   split->scale
-      = run->asked.denominator > 0 ? run->asked : ox_scale_at_least (run->job->units, pitch * 1000 / OX_LEAST_PITCH_MM);
-  const OxFloorPart all = { OX_CREW_LAYERS, 1, OX_FLOOR_WHOLE, run->reach };
-  g_autoptr (OxDrawing) rough = ox_floor_picture_new_part (run->job, run->plan, &all, NULL);
+      = run->asked.denominator > 0 ? run->asked : ox_scale_at_least (run->job->units, pitch * 1000 / LEAST_PITCH_MM);
+  g_autoptr (OxDrawing) rough = ox_crew_rough_new (run);
   g_autoptr (GPtrArray) blocks = new_blocks ();
   OxBlock *key = ox_block_new (_ ("Key plan"), run->form.block_mm, run->form.body_mm);
   ox_block_add_drawing (key, rough, KEY_HEIGHT_MM);
   g_ptr_array_add (blocks, key);
-  g_ptr_array_add (blocks, ox_legend_new (run, rough));
+  g_ptr_array_add (blocks, ox_legend_new (run, rough, NULL));
   double mm[2];
   ox_plot_divide_part (run, &(OxFlow){ blocks, 0, 0, FALSE }, OX_CREW_AROUND_MM, &split->page, mm);
   split->parts = ox_parts_new (run->job, 1000 / split->scale.denominator, mm, first_sheet);
@@ -107,33 +113,68 @@ lay_out_parts (Split *split, guint first_sheet)
 
 /* --- The sheet of the whole floor --- */
 
-static void
-append_overview (Split *split, OxDraft *draft, const OxPlot *plot, OxFlow *flow, const OxDrawing *floor)
+/* beside_overview: (transfer full): grid of the sheets, stations, drops and base walls */
+static OxDrawing *
+beside_overview (const Split *split, const OxPlot *plot, OxLabels *labels)
 {
-  OxDrawingBuilder *builder = draft->builder;
-  g_autoptr (OxLabels) labels = ox_labels_new (plot->mm_per_m);
-  ox_plot_append (plot, split->run, builder, floor);
+  OxDrawingBuilder *builder = ox_drawing_builder_new ();
   ox_drawing_builder_layer (builder, "tags", _ ("Tags"));
   ox_parts_append_grid (split->parts, plot, builder, labels);
   ox_tags_append_stations (split->run, plot, builder, labels);
   ox_tags_append_sides (split->run, plot, builder, labels);
   ox_tags_append_reach (split->run, plot, builder, labels);
-  ox_drawing_builder_item (builder, NULL, 0);
-  ox_drawing_builder_layer (builder, "tables", _ ("Tables and notes"));
-  (void) ox_flow_fill (flow, builder, plot->slots, plot->n_slots);
+  return ox_drawing_builder_end (builder);
 }
 
+/* overview_blocks: @beside: (nullable): NULL: not drawn yet; (transfer full) */
 static GPtrArray *
-overview_blocks (const OxSheetRun *run, const OxDrawing *floor)
+overview_blocks (const OxSheetRun *run, const OxDrawing *floor, const OxDrawing *beside)
 {
   GPtrArray *blocks = new_blocks ();
   g_ptr_array_add (blocks, ox_crew_order_new (run));
   g_ptr_array_add (blocks, ox_crew_cautions_new (run, 0, FALSE));
+  g_ptr_array_add (blocks, ox_legend_new (run, floor, beside));
   g_ptr_array_add (blocks, ox_crew_chalk_new (run));
   g_ptr_array_add (blocks, ox_crew_stations_new (run));
-  g_ptr_array_insert (blocks, 2, ox_legend_new (run, floor));
   g_ptr_array_add (blocks, ox_crew_fields_new (run));
   return blocks;
+}
+
+/* lay_out_overview: by blocks as long as they may become */
+static gboolean
+lay_out_overview (const OxSheetRun *run, OxPlot *plot, GError **error)
+{
+  OxSheetRun whole = *run;
+  whole.asked = (OxScale){ 0, NULL };
+  const OxFloorPart all = { OVERVIEW_LAYERS, 1, OX_FLOOR_WHOLE, run->reach };
+  g_autoptr (OxDrawing) rough = ox_floor_picture_new_part (run->job, run->plan, &all, NULL);
+  g_autoptr (GPtrArray) blocks = overview_blocks (run, rough, NULL);
+  const OxFlow flow = { blocks, 0, 0, FALSE };
+  if (!ox_plot_new (&whole, &flow, OVERVIEW_AROUND_MM, plot, error))
+    return FALSE;
+  OxFlow trial = flow;
+  if (!ox_flow_fill (&trial, NULL, plot->slots, plot->n_slots))
+    ox_plot_use_below (plot, run, &flow, OVERVIEW_AROUND_MM);
+  return TRUE;
+}
+
+/* append_overview: what finds no room on it is kept in @flow, whose @blocks are (out) */
+static void
+append_overview (const Split *split, const OxPlot *plot, const char *description, OxFlow *flow)
+{
+  OxSheetRun *run = split->run;
+  g_autoptr (OxLabels) labels = ox_labels_new (plot->mm_per_m);
+  const OxFloorPart all = { OVERVIEW_LAYERS, plot->mm_per_m, OX_FLOOR_WHOLE, run->reach };
+  g_autoptr (OxDrawing) floor = ox_floor_picture_new_part (run->job, run->plan, &all, labels);
+  g_autoptr (OxDrawing) beside = beside_overview (split, plot, labels);
+  g_autofree char *scale = ox_scale_text (plot->scale);
+  OxDrawingBuilder *builder = ox_sheet_run_add (run, split->kind, description, scale)->builder;
+  ox_plot_append (plot, run, builder, floor);
+  ox_drawing_builder_drawing (builder, beside);
+  ox_drawing_builder_item (builder, NULL, 0);
+  ox_drawing_builder_layer (builder, "tables", _ ("Tables and notes"));
+  *flow = (OxFlow){ overview_blocks (run, floor, beside), 0, 0, FALSE };
+  (void) ox_flow_fill (flow, builder, plot->slots, plot->n_slots);
 }
 
 /* --- The sheet of a part --- */
@@ -206,7 +247,7 @@ append_part (Split *split, guint i)
   ox_tags_append_reach (run, &plot, draft->builder, labels);
   g_autoptr (GPtrArray) blocks = new_blocks ();
   g_ptr_array_add (blocks, key_block (split, i));
-  g_ptr_array_add (blocks, ox_legend_new (run, floor));
+  g_ptr_array_add (blocks, ox_legend_new (run, floor, beside));
   g_ptr_array_add (blocks, part_edges (split, i, untagged));
   place_blocks (split, draft, &plot, blocks);
 }
@@ -226,27 +267,19 @@ ox_split_append (OxSheetRun *run, const char *kind, GError **error)
 {
   g_auto (Split) split = { .run = run, .kind = kind, .left = new_blocks () };
   const char *description = _ ("The whole floor: sheets of its parts, order of work, chalk lines and stations.");
+  OxPlot plot;
+  OxFlow flow;
   lay_out_parts (&split, run->drafts->len + 2);
   find_homes (&split);
-  OxSheetRun whole = *run;
-  whole.asked = (OxScale){ 0, NULL };
-  const OxFloorPart all = { OVERVIEW_LAYERS & ~OX_FLOOR_NAMES, 1, OX_FLOOR_WHOLE, run->reach };
-  g_autoptr (OxDrawing) floor = ox_floor_picture_new_part (run->job, run->plan, &all, NULL);
-  g_autoptr (GPtrArray) blocks = overview_blocks (run, floor);
-  OxFlow flow = { blocks, 0, 0, FALSE };
-  OxPlot plot;
-  if (!ox_plot_new (&whole, &flow, OVERVIEW_AROUND_MM, &plot, error))
+  if (!lay_out_overview (run, &plot, error))
     return FALSE;
-  OxFlow trial = flow;
-  if (!ox_flow_fill (&trial, NULL, plot.slots, plot.n_slots))
-    ox_plot_use_below (&plot, run, &flow, OVERVIEW_AROUND_MM);
-  g_autofree char *scale = ox_scale_text (plot.scale);
-  append_overview (&split, ox_sheet_run_add (run, kind, description, scale), &plot, &flow, floor);
+  append_overview (&split, &plot, description, &flow);
+  g_autoptr (GPtrArray) blocks = flow.blocks;
   for (guint i = 0; i < split.parts->n_columns * split.parts->n_rows; i++)
     if (split.parts->parts[i].sheet > 0)
       append_part (&split, i);
   ox_flow_finish (&flow, run, kind, description);
   OxFlow rest = { split.left, 0, 0, FALSE };
-  ox_flow_finish (&rest, run, kind, _ ("Edge work that found no room on its own sheet."));
+  ox_flow_finish (&rest, run, kind, _ ("Tables that found no room on their own sheets."));
   return TRUE;
 }

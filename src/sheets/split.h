@@ -8,8 +8,6 @@
 #include "sheets/draft.h"
 G_BEGIN_DECLS
 
-#define OX_LEAST_PITCH_MM 0.9 /* from strip to strip on paper: every fifth then has room for its number */
-
 /* ox_split_is_needed: whether strips would be too close on one sheet, or the floor is too large for it at the scale asked for */
 gboolean ox_split_is_needed (const OxSheetRun *run);
 

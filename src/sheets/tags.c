@@ -7,15 +7,15 @@
 #include "drawing/text.h"
 #include "sheets/cautions.h"
 #include "sheets/measure.h"
+#include "sheets/naming.h"
 
 #define TAG_GROUND_MM 0.7
 #define SIDE_OFFSET_MM 2.6
 #define DIRECTIONS 16
 #define SMALL_M2 0.1 /* edge areas that are found without a tag, by their hatch */
 #define ROOMY_MM_PER_M 10
-#define DOT_MM 0.8
 #define OFF_DOT_MM 1.5 /* leaders from dots that are close together may touch there */
-#define CROSS_MM 1.0 /* arm of the cross of a profile check */
+#define CROSS_MM 1.0   /* arm of the cross of a profile check */
 #define LEAST_SHOWN_M2 0.01
 
 static const double reaches_mm[] = { 6, 8, 11, 14, 18, 23, 29 };
@@ -88,7 +88,8 @@ append_tag (const Tagger *tagger, const Tag *tag, const char *text)
   ox_labels_take (tagger->labels, &tag->box);
   ox_labels_take (tagger->labels, &tag->leader);
   ox_drawing_builder_line (tagger->builder, OX_STYLE_LEADER, tag->from, tag->to);
-  ox_drawing_builder_mark (tagger->builder, (OxMarkLook){ OX_STYLE_LEADER, OX_MARK_DOT, 0, DOT_MM }, tag->from);
+  ox_drawing_builder_mark (tagger->builder, (OxMarkLook){ OX_STYLE_LEADER, OX_MARK_DOT, 0, OX_LEADER_DOT_MM },
+                           tag->from);
   double shift = tag->align == OX_ALIGN_START ? TAG_GROUND_MM : tag->align == OX_ALIGN_END ? -TAG_GROUND_MM : 0;
   OxTextLook look = { OX_STYLE_TAG, tagger->run->form.body_mm, 0, tag->align, TRUE, FALSE, TAG_GROUND_MM, FALSE };
   ox_drawing_builder_text (tagger->builder, look, (OxPoint){ tag->to.x + shift, tag->to.y }, text);
@@ -284,7 +285,8 @@ ox_tags_append_sides (const OxSheetRun *run, const OxPlot *plot, OxDrawingBuilde
           continue;
         g_autofree char *back = ox_units_length_text (run->job->units, side.keep_back, TRUE);
         g_autofree char *caution = ox_cautions_tag ("drop", run->estimate);
-        g_autofree char *keep = g_strdup_printf (_ ("DROP: keep %s back"), back), *text = g_strconcat (keep, caution, NULL);
+        g_autofree char *keep = g_strdup_printf (_ ("DROP: keep %s back"), back),
+                        *text = g_strconcat (keep, caution, NULL);
         ox_drawing_builder_item (builder, run->job->rooms[i]->id, 0);
         if (!append_along (&tagger, run->job->rooms[i], k, OX_STYLE_DROP, text))
           (void) try_leaders (&tagger, side_middle (&tagger, run->job->rooms[i], k), text, TRUE,
@@ -321,13 +323,11 @@ ox_tags_append_pits (const OxSheetRun *run, const OxPlot *plot, OxDrawingBuilder
 static void
 append_check (const Tagger *tagger, OxPoint metres, const char *name)
 {
-  static const OxPoint arms[] = { { CROSS_MM, CROSS_MM }, { CROSS_MM, -CROSS_MM } };
   OxPoint at = ox_plot_to_page (tagger->plot, metres);
   double body = tagger->run->form.body_mm, w = ox_text_width (name, body, FALSE), h = body / 2 + 0.4;
   OxLabelBox box = { metres, 0, { CROSS_MM + 0.3, -h, CROSS_MM + 1.2 + w, h } };
   const OxLabelBox cross = { metres, 0, { -CROSS_MM, -CROSS_MM, CROSS_MM, CROSS_MM } };
-  for (guint i = 0; i < G_N_ELEMENTS (arms); i++)
-    ox_drawing_builder_line (tagger->builder, OX_STYLE_LEADER, ox_point_sub (at, arms[i]), ox_point_add (at, arms[i]));
+  ox_drawing_builder_mark (tagger->builder, (OxMarkLook){ OX_STYLE_LEADER, OX_MARK_CHECK, 0, 2 * CROSS_MM }, at);
   gboolean is_free = ox_labels_is_free (tagger->labels, &box);
   ox_labels_take (tagger->labels, &cross);
   if (!is_free)
@@ -395,15 +395,6 @@ append_station (const Tagger *tagger, const Named *station)
     }
 }
 
-static const char *
-station_name (const OxJob *job, const char *id)
-{
-  for (guint i = 0; i < job->n_stations; i++)
-    if (g_str_equal (job->stations[i]->id, id) && job->stations[i]->name[0] != '\0')
-      return job->stations[i]->name;
-  return id;
-}
-
 /* append_on_line: a text on a line, where it first has room on this page; FALSE when there is none */
 static gboolean
 append_on_line (const Tagger *tagger, const GArray *line, const char *text)
@@ -437,7 +428,7 @@ ox_tags_append_reach (const OxSheetRun *run, const OxPlot *plot, OxDrawingBuilde
       const OxPlanStation *station = &run->plan->stations[reach->lines[i].station];
       if (reach->lines[i].station == named)
         continue;
-      g_autofree char *text = g_strdup_printf (_ ("reach of %s"), station_name (run->job, station->id));
+      g_autofree char *text = g_strdup_printf (_ ("reach of %s"), ox_naming_station (run->job, station->id));
       ox_drawing_builder_item (builder, station->id, 0);
       if (append_on_line (&tagger, reach->lines[i].points, text))
         named = reach->lines[i].station;
@@ -454,7 +445,7 @@ ox_tags_append_stations (const OxSheetRun *run, const OxPlot *plot, OxDrawingBui
   for (guint i = 0; i < plan->n_stations; i++)
     ox_labels_take (labels, &(OxLabelBox){ plan->stations[i].at, 0, { -2.6, -2.6, 2.6, 2.6 } });
   for (guint i = 0; i < job->n_stations; i++)
-    append_station (&tagger, &(Named){ job->stations[i]->id, station_name (job, job->stations[i]->id),
+    append_station (&tagger, &(Named){ job->stations[i]->id, ox_naming_station (job, job->stations[i]->id),
                                        job->stations[i]->at, FALSE });
   for (guint i = 0; i < plan->n_stations; i++)
     {

@@ -43,6 +43,21 @@ ox_picture_axis (const OxStrip *strip, const char **layer)
 }
 
 gboolean
+ox_picture_has_axis (const OxStrip *strip)
+{
+  return strip->coat == 1 || strip->done == 0;
+}
+
+guint
+ox_picture_first_left (const OxPlan *plan)
+{
+  guint first = 0;
+  while (first < plan->n_strips && plan->strips[first].done > 0)
+    first++;
+  return first;
+}
+
+gboolean
 ox_picture_pace (const OxPlan *plan, const OxStrip *strip, guint i, OxPoint *at, double *speed)
 {
   const OxPace *paces = plan->paces + strip->pace;
@@ -92,8 +107,6 @@ append_flagged (const OxPicture *picture, double blast_length)
     }
 }
 
-/* append_axes: strips of a further coat that are done have none, which tells them from those still to be laid over a done
- * first coat */
 static void
 append_axes (const OxPicture *picture)
 {
@@ -102,7 +115,7 @@ append_axes (const OxPicture *picture)
       const OxStrip *strip = &picture->plan->strips[i];
       const char *layer;
       OxStyle style = ox_picture_axis (strip, &layer);
-      if (!is_in_part (picture, strip) || (strip->coat > 1 && strip->done > 0))
+      if (!is_in_part (picture, strip) || !ox_picture_has_axis (strip))
         continue;
       g_autofree char *id = strip_id (strip);
       ox_picture_layer (picture, layer);

@@ -137,8 +137,9 @@ def check_ends(pages, strips):
     """Strips at the ends of fields without their number: where room, kind or direction change from one to the next."""
     shown, wanted = set(), [strips[0], strips[-1]]
     for page in pages:
-        for element in ElementTree.parse(page).getroot().iter(SVG + 'text'):
-            shown.add(element.text)
+        for group in ElementTree.parse(page).getroot().iter(SVG + 'g'):
+            if group.get('id') == 'layer-numbers':
+                shown |= {element.text for element in group.iter(SVG + 'text')}
     for a, b in zip(strips, strips[1:]):
         turn = math.remainder(float(a['heading_deg']) - float(b['heading_deg']), 180)
         if a['room'] != b['room'] or a['kind'] != b['kind'] or abs(turn) > 0.06:

@@ -115,6 +115,25 @@ ox_test_find_text (const OxDrawing *drawing, const char *part)
   return NULL;
 }
 
+const OxElement *
+ox_test_find_cell (const OxDrawing *drawing, const char *text)
+{
+  for (guint i = 0; i < drawing->n_elements; i++)
+    if (drawing->elements[i].kind == OX_ELEMENT_TEXT && g_str_equal (drawing->elements[i].text.text, text))
+      return &drawing->elements[i];
+  return NULL;
+}
+
+gboolean
+ox_test_has_cell_beside (const OxDrawing *drawing, const OxElement *cell, const char *text)
+{
+  for (guint i = 0; i < drawing->n_elements; i++)
+    if (drawing->elements[i].kind == OX_ELEMENT_TEXT && g_str_equal (drawing->elements[i].text.text, text)
+        && fabs (drawing->elements[i].text.at.y - cell->text.at.y) < 0.01)
+      return TRUE;
+  return FALSE;
+}
+
 /* bare_box: the capitals of a text, without its ground */
 static OxLabelBox
 bare_box (const OxElement *element)

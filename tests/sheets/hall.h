@@ -19,6 +19,12 @@ guint ox_test_count (const OxDrawing *drawing, const char *layer, const char *id
 /* ox_test_find_text: (nullable): the first text element that holds @part */
 const OxElement *ox_test_find_text (const OxDrawing *drawing, const char *part);
 
+/* ox_test_find_cell: (nullable): the first text element that is @text from its first letter to its last */
+const OxElement *ox_test_find_cell (const OxDrawing *drawing, const char *text);
+
+/* ox_test_has_cell_beside: whether a text of exactly these words stands in line with @cell */
+gboolean ox_test_has_cell_beside (const OxDrawing *drawing, const OxElement *cell, const char *text);
+
 /* ox_test_no_texts_overlap: stops the test when two texts of the drawing overlap by more than a hair at @mm_per_unit mm a unit */
 void ox_test_no_texts_overlap (const OxDrawing *drawing, double mm_per_unit);
 

@@ -61,7 +61,25 @@ test_adds_up (void)
       g_autoptr (OxDrawing) millimetres = draw (stops, 10, OX_UNITS_MILLIMETRES, &drawn);
       ox_test_near (sum_of (millimetres, &n), 10000, 1e-9);
     }
-  ox_test_near (ox_chain_step (OX_UNITS_FEET), 0.0015875, 1e-12); /* 1/16 in of 25.4 mm */
+}
+
+/* Feet are shown to 1/16 in, which is 1.5875 mm: a span of 10 ft and 0.7 mm is 10 ft there, one of 10 ft and 0.9 mm is
+ * not. */
+static void
+test_feet_are_rounded (void)
+{
+  const double over[] = { 0.0007, 0.0009 }, shown[] = { 3.048, 3.048 + 0.0015875 };
+  for (guint i = 0; i < 2; i++)
+    {
+      const OxChainStop stops[] = { { 0, 0 }, { 3.048 + over[i], 0 } };
+      g_autofree char *text = ox_units_length_text (OX_UNITS_FEET, shown[i], FALSE);
+      gboolean drawn;
+      g_autoptr (GArray) both = g_array_new (FALSE, FALSE, sizeof (OxChainStop));
+      g_array_append_vals (both, stops, 2);
+      g_autoptr (OxDrawing) drawing = draw (both, 10, OX_UNITS_FEET, &drawn);
+      g_assert_true (drawn);
+      g_assert_nonnull (ox_test_find_cell (drawing, text));
+    }
 }
 
 /* Twenty spans of 2 mm of paper each leave no room for twenty figures of 8 mm: spans become one until all find a place,
@@ -113,6 +131,7 @@ int
 main (int argc, char **argv)
 {
   g_test_init (&argc, &argv, NULL);
+  g_test_add_func ("/chain/feet", test_feet_are_rounded);
   g_test_add_func ("/chain/adds-up", test_adds_up);
   g_test_add_func ("/chain/thins-out", test_thins_out);
   g_test_add_func ("/chain/small-span", test_small_span);

@@ -2,6 +2,7 @@
  * SPDX-License-Identifier: GPL-3.0-or-later
  */
 #include "sheets/split.h"
+#include "job/classes.h"
 #include "sheets/hall.h"
 #include "sheets/sheets.h"
 #include "support/ox-test.h"
@@ -23,15 +24,6 @@ make (const char *paper, const char *scale)
   return set;
 }
 
-static gboolean
-has_words (const OxDrawing *drawing, const char *words)
-{
-  for (guint i = 0; i < drawing->n_elements; i++)
-    if (drawing->elements[i].kind == OX_ELEMENT_TEXT && g_str_equal (drawing->elements[i].text.text, words))
-      return TRUE;
-  return FALSE;
-}
-
 static void
 test_match_lines_name_each_other (void)
 {
@@ -43,10 +35,10 @@ test_match_lines_name_each_other (void)
       {
         g_autofree char *there = g_strdup_printf ("Match line \xe2\x80\x93 see sheet %u", q + 1);
         g_autofree char *back = g_strdup_printf ("Match line \xe2\x80\x93 see sheet %u", p + 1);
-        if (!has_words (set->pages[p].drawing, there))
+        if (!ox_test_find_cell (set->pages[p].drawing, there))
           continue;
         lines++;
-        g_assert_true (has_words (set->pages[q].drawing, back));
+        g_assert_true (ox_test_find_cell (set->pages[q].drawing, back) != NULL);
         g_assert_true (p != q);
       }
   g_assert_cmpuint (lines, >=, 2);
@@ -105,6 +97,50 @@ test_one_sheet_where_strips_can_be_told_apart (void)
     g_assert_null (ox_test_find_text (set->pages[p].drawing, "Match line"));
 }
 
+/* The sheet of the whole floor sends the crew to the flag, so it has one; the parts have it once. */
+static void
+test_flag (void)
+{
+  g_autoptr (OxPageSet) set = make ("A4", "1:50");
+  guint flags[2] = { 0 };
+  for (guint p = 0; p < set->n_pages; p++)
+    for (guint i = 0; i < set->pages[p].drawing->n_elements; i++)
+      {
+        const OxElement *element = &set->pages[p].drawing->elements[i];
+        flags[p > 0]
+            += element->kind == OX_ELEMENT_MARK && element->mark.kind == OX_MARK_FIRST && element->id[0] != '\0';
+      }
+  g_assert_nonnull (ox_test_find_text (set->pages[0].drawing, "at the flag"));
+  g_assert_cmpuint (flags[0], ==, 1);
+  g_assert_cmpuint (flags[1], ==, 1);
+}
+
+/* The first of the parts has no floor; an edge area of which no place is known stands in the table of one that has. */
+static void
+test_every_edge_area_has_a_table (void)
+{
+  g_autoptr (OxRing) ring = ox_test_ring ("POLYGON ((0 0, 20 0, 20 16, 12 16, 12 5, 0 5, 0 0))");
+  g_autoptr (OxRoom) room = ox_room_new (&(OxRoom){ .id = (char *) "R1", .name = (char *) "Ell", .ring = ring });
+  OxJobBuilder *builder = ox_job_builder_new (NULL);
+  ox_job_builder_set_machine (builder, ox_classes_find ("compact"));
+  ox_job_builder_put_room (builder, room);
+  g_autoptr (OxJob) ell = ox_job_builder_end (builder);
+  g_autoptr (OxPlan) planned = ox_test_plan (ell);
+  OxJob *job_before = job;
+  OxPlan *plan_before = plan;
+  job = ell;
+  plan = planned;
+  ox_region_unref (plan->edges[0].region);
+  plan->edges[0].region = ox_test_region ("POLYGON EMPTY");
+  g_autoptr (OxPageSet) set = make ("A4", "1:50");
+  guint found = 0;
+  for (guint p = 0; p < set->n_pages; p++)
+    found += ox_test_find_cell (set->pages[p].drawing, plan->edges[0].id) != NULL;
+  job = job_before;
+  plan = plan_before;
+  g_assert_cmpuint (found, ==, 1);
+}
+
 int
 main (int argc, char **argv)
 {
@@ -114,6 +150,8 @@ main (int argc, char **argv)
   g_test_add_func ("/split/match-lines", test_match_lines_name_each_other);
   g_test_add_func ("/split/overlap", test_nothing_overlaps_and_nothing_is_too_small);
   g_test_add_func ("/split/strips", test_all_strips_are_on_the_parts);
+  g_test_add_func ("/split/flag", test_flag);
+  g_test_add_func ("/split/edges", test_every_edge_area_has_a_table);
   g_test_add_func ("/split/one", test_one_sheet_where_strips_can_be_told_apart);
   int result = g_test_run ();
   ox_plan_unref (plan);

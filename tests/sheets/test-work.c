@@ -99,8 +99,8 @@ hall_in_coats (void)
   fields.coat_turn_deg = 90;
   g_autoptr (OxRoom) room = ox_room_new (&fields);
   g_autoptr (OxRing) ring = ox_ring_new_rectangle ((OxPoint){ 6, 4 }, 3, 3, 0);
-  g_autoptr (OxCondition) area = ox_condition_new (
-      &(OxCondition){ .id = (char *) "K1", .name = (char *) "", .ring = ring, .speed_m_per_min = 3, .profile = (char *) "" });
+  g_autoptr (OxCondition) area = ox_condition_new (&(OxCondition){
+      .id = (char *) "K1", .name = (char *) "", .ring = ring, .speed_m_per_min = 3, .profile = (char *) "" });
   OxJobBuilder *builder = ox_job_builder_new (job);
   ox_job_builder_put_room (builder, room);
   ox_job_builder_put_condition (builder, area);
@@ -153,7 +153,8 @@ test_done_of_a_further_coat (void)
   g_assert_cmpuint (hatched, ==, 1);
 }
 
-/* A bar as long as the strip is wide lies where the strip enters the area and where it leaves it, or where it starts in it. */
+/* A bar as long as the strip is wide lies where the strip enters the area and where it leaves it, or where it starts in
+ * it. */
 static void
 test_speeds (void)
 {
