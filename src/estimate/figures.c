@@ -135,6 +135,16 @@ add_edge_hours (OxEstimate *self, double minutes)
                length->value / ox_basis ("edge-m-per-hour") * 60, ox_basis_note ("edge-m-per-hour"));
 }
 
+static char *
+shifts_assumption (const OxEstimate *self)
+{
+  if (!self->work->full)
+    return g_strdup (_ ("breaks, set-up and clean-up leave no time to work"));
+  if (self->work->endless)
+    return g_strdup_printf (_ ("the edge work alone takes more than %d of them; look at its rate"), OX_WORK_SHIFTS_MOST);
+  return g_strdup_printf (_ ("of %.1f h, %u at work together"), self->rules.shift_min / 60, self->rules.machines);
+}
+
 /* Each kind of work over all shifts; with no shift to put it in, only what the plan says. */
 void
 ox_figures_time (OxEstimate *self)
@@ -169,17 +179,13 @@ ox_figures_time (OxEstimate *self)
     all += kinds[k];
   add_hours (self, "crew-hours", _ ("All hours of the crew"), all,
              g_strdup_printf (_ ("%.0f min of breaks a shift come on top"), self->rules.break_min));
-  ox_figure_add (self,
-                 (OxFigure){ .group = OX_FIGURE_TIME,
-                             .id = "shifts",
-                             .label = g_strdup (_ ("Shifts")),
-                             .unit = "",
-                             .value = self->work->n_shifts,
-                             .verdict = self->work->full ? OX_VERDICT_NONE : OX_VERDICT_STOP,
-                             .assumption = self->work->full
-                                               ? g_strdup_printf (_ ("of %.1f h, %u at work together"),
-                                                                  self->rules.shift_min / 60, self->rules.machines)
-                                               : g_strdup (_ ("breaks, set-up and clean-up leave no time to work")) });
+  ox_figure_add (self, (OxFigure){ .group = OX_FIGURE_TIME,
+                                   .id = "shifts",
+                                   .label = g_strdup (_ ("Shifts")),
+                                   .unit = "",
+                                   .value = self->work->n_shifts,
+                                   .verdict = self->work->full && !self->work->endless ? OX_VERDICT_NONE : OX_VERDICT_STOP,
+                                   .assumption = shifts_assumption (self) });
 }
 
 /* --- Profile and dose --- */

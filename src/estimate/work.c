@@ -8,6 +8,7 @@
 
 #define WEEKDAYS 0x1f   /* Monday to Friday */
 #define SHIFT_FULL 1e-6 /* minutes */
+#define DAYS_A_WEEK 7
 
 void
 ox_work_rules_init (OxWorkRules *rules)
@@ -208,6 +209,17 @@ put_piece (OxWork *work, const OxWorkRules *rules, OxPiece piece, GArray *placed
   g_array_append_val (placed, piece);
 }
 
+/* Edge work alone can ask for any number of shifts: every other piece is one strip or belongs to one. */
+static gboolean
+is_too_long (const OxWork *work, double working)
+{
+  double minutes = 0;
+  for (guint i = 0; i < work->pieces->len; i++)
+    if (g_array_index (work->pieces, OxPiece, i).kind == OX_PIECE_EDGE)
+      minutes += g_array_index (work->pieces, OxPiece, i).minutes;
+  return !(minutes <= OX_WORK_SHIFTS_MOST * working);
+}
+
 /* Pieces fill shifts in order; edge work is cut at the end of one. */
 static void
 share_out (OxWork *work, const OxWorkRules *rules, double working)
@@ -270,8 +282,13 @@ ox_work_day (const OxWorkRules *rules, guint shift, char day[11])
       || month < 1 || date < 1 || !g_date_valid_dmy ((GDateDay) date, month, (GDateYear) year))
     return;
   g_autoptr (GDate) at = g_date_new_dmy ((GDateDay) date, month, (GDateYear) year);
-  for (guint found = 0;; g_date_add_days (at, 1))
-    if ((rules->weekdays >> (g_date_get_weekday (at) - 1)) & 1 && ++found >= shift)
+  guint worked = 0; /* days of a week */
+  for (guint i = 0; i < DAYS_A_WEEK; i++)
+    worked += (rules->weekdays >> i) & 1;
+  guint before = MAX (shift, 1) - 1;
+  g_date_add_days (at, before / worked * DAYS_A_WEEK);
+  for (guint left = before % worked + 1;; g_date_add_days (at, 1))
+    if ((rules->weekdays >> (g_date_get_weekday (at) - 1)) & 1 && --left == 0)
       break;
   g_snprintf (day, 11, "%04u-%02u-%02u", (guint) g_date_get_year (at) % 10000, (guint) g_date_get_month (at) % 100,
               (guint) g_date_get_day (at) % 100);
@@ -292,8 +309,9 @@ ox_work_new (const OxPlan *plan, const OxWorkRules *rules)
       Hand hand = { .plan = plan, .rules = rules, .work = work, .machine = m };
       add_machine (&hand, machine);
     }
-  work->full = working > 0;
-  if (work->full)
+  work->full = working >= OX_SHIFT_LEAST_MIN;
+  work->endless = work->full && is_too_long (work, working);
+  if (work->full && !work->endless)
     share_out (work, rules, working);
   g_array_sort (work->shifts, compare_shifts);
   return work;

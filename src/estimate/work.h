@@ -9,6 +9,8 @@
 #include "plan/plan.h"
 G_BEGIN_DECLS
 
+#define OX_WORK_SHIFTS_MOST 10000 /* that edge work may fill; 27 years of days are no plan */
+
 typedef struct
 {
   const char *first_day; /* borrowed: YYYY-MM-DD, "" for none */
@@ -56,7 +58,8 @@ typedef struct
   GArray *pieces; /* OxPiece: machine by machine, in working order */
   GArray *shifts; /* OxShift: shift by shift, machine by machine; only those with work */
   guint n_shifts; /* days until the last machine is done */
-  gboolean full;  /* FALSE where set-up, clean-up and breaks leave no time to work: then nothing is shared out */
+  gboolean full;  /* FALSE where set-up, clean-up and breaks leave less than OX_SHIFT_LEAST_MIN to work: then nothing is shared out */
+  gboolean endless; /* edge work would fill more than OX_WORK_SHIFTS_MOST: then nothing is shared out either */
 } OxWork;
 
 /* ox_work_new: also for a plan without strips. The same plan and rules give the same work. */

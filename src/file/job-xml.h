@@ -39,7 +39,7 @@ gboolean ox_job_file_read (const char *path, OxJob **out, GError **error) G_GNUC
 gboolean ox_job_file_read_data (const char *name, const void *data, gsize length, OxJob **out,
                                 GError **error) G_GNUC_WARN_UNUSED_RESULT;
 
-/* ox_job_file_write: whole or not at all, see base/atomic.h */
+/* ox_job_file_write: whole or not at all, see base/atomic.h; OX_FILE_ERROR_TOO_LARGE for a job that could not be read again */
 gboolean ox_job_file_write (const OxJob *job, const char *path, GError **error) G_GNUC_WARN_UNUSED_RESULT;
 
 /* ox_job_file_to_text: Returns: (transfer full): what ox_job_file_write() writes */

@@ -25,10 +25,15 @@ big_endian (const guint8 *p, guint n)
   return value;
 }
 
+/* Bytes, not a text: any of them may be 0. */
 static gboolean
 is_found (Span span, gsize within, const char *word)
 {
-  return g_strstr_len ((const char *) span.bytes, (gssize) MIN (span.n, within), word) != NULL;
+  gsize length = strlen (word), n = MIN (span.n, within);
+  for (gsize i = 0; i + length <= n; i++)
+    if (memcmp (span.bytes + i, word, length) == 0)
+      return TRUE;
+  return FALSE;
 }
 
 /* What is cut off in the middle must not pass: decoders leave the dots that are missing as they come from memory. */

@@ -19,6 +19,7 @@ typedef struct
   GHashTable *places; /* strips by place, to find one that stands twice */
   GPtrArray *texts;
   GPtrArray *outlines; /* of each edge area a GPtrArray of OxRing */
+  gsize *corners;      /* of all edge areas so far */
 } Draft;
 
 static char *
@@ -116,9 +117,25 @@ take_ring (const OxReader *reader, const xmlNode *node, const OxRing *ring, gboo
   return TRUE;
 }
 
+/* Counted before anything is done with them. */
 static gboolean
-read_rings (const OxReader *reader, const xmlNode *node, GPtrArray *rings)
+count_corners (const Draft *draft, const xmlNode *node, const GPtrArray *polygons)
 {
+  for (guint i = 0; i < polygons->len; i++)
+    {
+      const OxWktPolygon *polygon = polygons->pdata[i];
+      for (guint k = 0; k < polygon->n_rings; k++)
+        *draft->corners += polygon->rings[k]->n;
+    }
+  return *draft->corners <= OX_RECORD_CORNERS_MOST
+         || ox_read_fail (draft->reader, node, _ ("the edge areas of the record have more than %d corners"),
+                          OX_RECORD_CORNERS_MOST);
+}
+
+static gboolean
+read_rings (const Draft *draft, const xmlNode *node, GPtrArray *rings)
+{
+  const OxReader *reader = draft->reader;
   g_autoptr (GPtrArray) polygons = NULL;
   g_autoptr (GError) error = NULL;
   xmlChar *text = xmlGetNoNsProp (node, BAD_CAST "wkt"); /* long, so that the limit of other texts does not hold */
@@ -128,6 +145,8 @@ read_rings (const OxReader *reader, const xmlNode *node, GPtrArray *rings)
     return ox_read_fail (reader, node, _ ("%s has no %s; one is needed"), node->name, "wkt");
   if (!parsed)
     return ox_read_fail (reader, node, _ ("wkt of %s: %s"), node->name, error->message);
+  if (!count_corners (draft, node, polygons))
+    return FALSE;
   for (guint i = 0; i < polygons->len; i++)
     {
       const OxWktPolygon *polygon = polygons->pdata[i];
@@ -147,10 +166,10 @@ read_edge (const Draft *draft, const xmlNode *node)
   edge.note = edge.room ? own (draft, ox_read_text (reader, node, "note", "")) : NULL;
   GPtrArray *rings = g_ptr_array_new_with_free_func ((GDestroyNotify) ox_ring_unref);
   g_ptr_array_add (draft->outlines, rings);
-  if (!edge.note || !read_rings (reader, node, rings))
-    return FALSE;
   if (draft->edges->len == OX_RECORD_EDGES_MOST)
     return ox_read_fail (reader, node, _ ("the record has more than %d edge areas"), OX_RECORD_EDGES_MOST);
+  if (!edge.note || !read_rings (draft, node, rings))
+    return FALSE;
   edge.n_rings = rings->len;
   edge.rings = (OxRing **) rings->pdata;
   g_array_append_val (draft->edges, edge);
@@ -181,7 +200,8 @@ ox_read_record (const OxReader *reader, const xmlNode *root, OxJobBuilder *build
   g_autoptr (GHashTable) places = g_hash_table_new (ox_done_strip_hash, ox_done_strip_same_place);
   g_autoptr (GPtrArray) texts = g_ptr_array_new_with_free_func (g_free);
   g_autoptr (GPtrArray) outlines = g_ptr_array_new_with_free_func ((GDestroyNotify) g_ptr_array_unref);
-  const Draft draft = { reader, days, strips, edges, places, texts, outlines };
+  gsize corners = 0;
+  const Draft draft = { reader, days, strips, edges, places, texts, outlines, &corners };
   for (const xmlNode *child = root->children; child; child = child->next)
     if (ox_known_is_ours (child, "record") && !read_children (&draft, child))
       return FALSE;

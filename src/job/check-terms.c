@@ -76,9 +76,16 @@ check_calendar (const OxCalendar *calendar, GPtrArray *findings)
   gboolean fits = calendar->start_min < 24 * 60 && calendar->shift_h > 0 && calendar->shift_h <= 24;
   for (guint i = 0; i < G_N_ELEMENTS (minutes); i++)
     fits = fits && is_within (minutes[i], 0, 24 * 60);
+  double left = calendar->shift_h * 60 - calendar->break_min - calendar->setup_min - calendar->cleanup_min;
   if (!fits)
     add (findings, "",
          g_strdup (_ ("A time of the calendar is out of range: a shift has over 0 to 24 h, all else 0 to 1440 min")));
+  else if (left < OX_SHIFT_LEAST_MIN)
+    add (findings, "",
+         g_strdup_printf (_ ("A shift of %g h with %g min of breaks, %g to set up and %g to clean up leaves %.0f min to "
+                             "work; %.0f min at least are needed"),
+                          calendar->shift_h, calendar->break_min, calendar->setup_min, calendar->cleanup_min,
+                          floor (left), OX_SHIFT_LEAST_MIN));
   if (calendar->machines < 1 || calendar->machines > 20)
     add (findings, "", g_strdup_printf (_ ("%u machines work in parallel; 1 to 20 are allowed"), calendar->machines));
   if (calendar->days == 0 || calendar->days > 0x7f)

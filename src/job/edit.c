@@ -238,11 +238,11 @@ ox_job_with_rates (const OxJob *job, OxRates rates, GError **error)
 }
 
 OxJob *
-ox_job_with_texts (const OxJob *job, const OxTexts *texts)
+ox_job_with_texts (const OxJob *job, const OxTexts *texts, GError **error)
 {
   OxJobBuilder *builder = ox_job_builder_new (job);
   ox_job_builder_set_texts (builder, texts);
-  return ox_job_builder_end (builder);
+  return ox_edit_finish (job, builder, error);
 }
 
 OxJob *

@@ -38,7 +38,7 @@ OxJob *ox_job_with_setup (const OxJob *job, const OxSheetSetup *setup, GError **
 OxJob *ox_job_signed (const OxJob *job, const char *name, const char *date, GError **error) G_GNUC_WARN_UNUSED_RESULT;
 OxJob *ox_job_with_machine (const OxJob *job, const OxMachine *machine, GError **error) G_GNUC_WARN_UNUSED_RESULT;
 OxJob *ox_job_with_rates (const OxJob *job, OxRates rates, GError **error) G_GNUC_WARN_UNUSED_RESULT;
-OxJob *ox_job_with_texts (const OxJob *job, const OxTexts *texts) G_GNUC_WARN_UNUSED_RESULT;
+OxJob *ox_job_with_texts (const OxJob *job, const OxTexts *texts, GError **error) G_GNUC_WARN_UNUSED_RESULT;
 OxJob *ox_job_with_units (const OxJob *job, OxUnits units) G_GNUC_WARN_UNUSED_RESULT;
 OxJob *ox_job_with_side (const OxJob *job, const char *room_id, guint side, OxSide value, GError **error) G_GNUC_WARN_UNUSED_RESULT;
 OxJob *ox_job_with_direction (const OxJob *job, const char *room_id, OxDirection direction, GError **error) G_GNUC_WARN_UNUSED_RESULT;

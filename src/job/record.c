@@ -5,6 +5,8 @@
 #include <string.h>
 #include "job/text.h"
 
+#define GOLDEN G_GUINT64_CONSTANT (0x9e3779b97f4a7c15) /* 2^64 over the golden ratio, an odd number of mixed bits */
+
 #define LEAST_RING_M2 1e-6
 #define LEAST_EDGE_M2 1e-3 /* less of a marked area than this is no floor that anybody worked */
 #define UNFOLD 0.0005      /* m taken off an area whose outline the grid would fold up */
@@ -353,16 +355,30 @@ ox_record_meter_hours (const OxRecord *record)
   return sum;
 }
 
+/* All bits of both coordinates count: strips of one room share middles, lines and whole metres. */
+static guint
+hash_end (OxPoint p)
+{
+  const double values[] = { p.x + 0.0, p.y + 0.0 }; /* no negative zero */
+  guint64 hash = 0;
+  for (guint i = 0; i < G_N_ELEMENTS (values); i++)
+    {
+      guint64 bits;
+      memcpy (&bits, &values[i], sizeof bits);
+      hash = (hash ^ bits) * GOLDEN;
+      hash ^= hash >> 32;
+    }
+  /* Once more, or mirror images would differ in the highest bit alone, which two ends take away again. */
+  hash *= GOLDEN;
+  return (guint) (hash ^ hash >> 32);
+}
+
 guint
 ox_done_strip_hash (gconstpointer strip)
 {
   const OxDoneStrip *s = strip;
   /* The same either way round. */
-  const double ends[] = { s->a.x + s->b.x, s->a.y + s->b.y };
-  guint hash = MAX (s->coat, 1);
-  for (guint i = 0; i < G_N_ELEMENTS (ends); i++)
-    hash = hash * 31 + g_double_hash (&ends[i]);
-  return hash;
+  return hash_end (s->a) + hash_end (s->b) + MAX (s->coat, 1);
 }
 
 static gboolean

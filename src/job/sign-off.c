@@ -3,6 +3,7 @@
  */
 #include "job/sign-off.h"
 #include "job/same.h"
+#include "job/text.h"
 
 /* The revisions of a job in the making; strings belong to the two jobs and to @chunk. */
 typedef struct
@@ -55,7 +56,10 @@ note_accepted (Table *table, const OxJob *old)
   OxRevision *row = find_row (table, sign_off->revision);
   if (!row)
     {
-      OxRevision made = { .mark = sign_off->revision, .date = old->texts->date, .author = old->texts->author };
+      /* What stands in the title block may be any words; a revision has a day or none. */
+      OxRevision made = { .mark = sign_off->revision,
+                          .date = ox_text_is_date (old->texts->date) ? old->texts->date : NULL,
+                          .author = old->texts->author };
       g_array_append_val (table->rows, made);
       row = find_row (table, sign_off->revision);
     }

@@ -8,6 +8,7 @@
 #include <glib.h>
 G_BEGIN_DECLS
 
+#define OX_SHIFT_LEAST_MIN 10.0 /* to work, of a shift without breaks, set-up and clean-up */
 #define OX_PATCH_MOST_DIAMETERS 12
 #define OX_PATCHES_MOST 200
 #define OX_COST_LINES_MOST 200
@@ -38,7 +39,7 @@ typedef struct
 {
   char *first_day;       /* YYYY-MM-DD, "" not set */
   guint start_min;       /* start of the shift, minutes after midnight, 0 to 1439 */
-  double shift_h;        /* from arriving to leaving, over 0 to 24 */
+  double shift_h;        /* from arriving to leaving, over 0 to 24; OX_SHIFT_LEAST_MIN at least are left to work */
   double break_min;      /* in a shift */
   double setup_min;      /* before the first strip of a shift */
   double cleanup_min;    /* at the end of a shift */

@@ -34,7 +34,7 @@ static void
 test_add (void)
 {
   g_autoptr (OxJob) bare = ox_test_floor_rectangle (10, 8, "compact");
-  g_autoptr (OxJob) named = ox_job_with_texts (bare, &(OxTexts){ .revision = (char *) "A" });
+  g_autoptr (OxJob) named = ox_job_with_texts (bare, &(OxTexts){ .revision = (char *) "A" }, NULL);
   g_autoptr (OxJob) job = ox_job_signed (named, "P. Hollow", "2026-11-20", NULL);
   OxWindow *window = ox_ui_open (job);
   GtkWindow *form = open_form (window);

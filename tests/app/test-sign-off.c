@@ -28,7 +28,7 @@ make_job (void)
 {
   g_autoptr (OxJob) bare = ox_test_floor_rectangle (10, 8, "compact");
 
-  return ox_job_with_texts (bare, &(OxTexts){ .number = (char *) "OX-7", .revision = (char *) "A" });
+  return ox_job_with_texts (bare, &(OxTexts){ .number = (char *) "OX-7", .revision = (char *) "A" }, NULL);
 }
 
 /* Refused without a name or with a day that is none; noted; cleared by a change, which the window says; back with undo.

@@ -151,6 +151,53 @@ test_no_time (void)
   g_assert_cmpuint (work->n_shifts, ==, 0);
 }
 
+/* No shift to speak of, and edge work for more shifts than anybody lives: an answer, not a loop. */
+static void
+test_endless (void)
+{
+  g_autoptr (OxPlan) plan = made_plan (3, 1, "");
+  OxWorkRules rules;
+  ox_work_rules_init (&rules);
+  rules.shift_min = 4.15 * 60;
+  rules.break_min = rules.setup_min = rules.cleanup_min = 83;
+  g_autoptr (OxWork) none = ox_work_new (plan, &rules);
+  g_assert_false (none->full);
+  g_assert_cmpuint (none->shifts->len, ==, 0);
+  ox_work_rules_init (&rules);
+  plan->edges[0].area = 1e9;
+  g_autoptr (OxWork) work = ox_work_new (plan, &rules);
+  g_assert_true (work->full && work->endless);
+  g_assert_cmpuint (work->n_shifts, ==, 0);
+  g_assert_cmpuint (work->shifts->len, ==, 0);
+  /* 4 m2/h of 345 min a shift: 9,000 of them are shared out. */
+  plan->edges[0].area = 9000 * 4 * 345 / 60.0;
+  g_autoptr (OxWork) long_work = ox_work_new (plan, &rules);
+  g_assert_false (long_work->endless);
+  g_assert_cmpuint (long_work->n_shifts, ==, 9001);
+}
+
+/* Day by day, as with a finger on a calendar. */
+static void
+test_days_counted (void)
+{
+  OxWorkRules rules;
+  ox_work_rules_init (&rules);
+  rules.first_day = "2024-02-27";
+  for (rules.weekdays = 1; rules.weekdays < 128; rules.weekdays += 9)
+    {
+      g_autoptr (GDate) at = g_date_new_dmy (27, 2, 2024);
+      for (guint shift = 1; shift <= 60; g_date_add_days (at, 1))
+        {
+          char day[11], expected[11];
+          if (!((rules.weekdays >> (g_date_get_weekday (at) - 1)) & 1))
+            continue;
+          ox_work_day (&rules, shift++, day);
+          g_date_strftime (expected, sizeof expected, "%Y-%m-%d", at);
+          g_assert_cmpstr (day, ==, expected);
+        }
+    }
+}
+
 /* Two machines are done sooner than one, and between them lay every strip once. */
 static void
 test_two_machines (void)
@@ -182,6 +229,8 @@ main (int argc, char **argv)
   g_test_add_func ("/estimate/work/shifts/add-up-and-grow", test_monotony);
   g_test_add_func ("/estimate/work/days/working-days-only", test_days);
   g_test_add_func ("/estimate/work/shifts/no-time-to-work", test_no_time);
+  g_test_add_func ("/estimate/work/shifts/endless", test_endless);
+  g_test_add_func ("/estimate/work/days/counted", test_days_counted);
   g_test_add_func ("/estimate/work/crew/every-strip-once", test_two_machines);
   return g_test_run ();
 }

@@ -42,8 +42,6 @@ static const struct
   { "hour=\"4\"", "hour=\"0\"", "<rates", "edge-m2-per-hour “0” of rates" },
   { "id=\"R1\" ", "", "<room", "room has no id" },
   { "id=\"R1\"", "id=\"1R\"", "<room", "id “1R” of room: letters, digits" },
-  { "id=\"O2\"", "id=\"O1\"", "<pit", "id “O1” is that of the item in line" },
-  { "id=\"S2\"", "id=\"R1\"", "id=\"R1\" kind", "id “R1” is that of the item in line" },
   { "along-side=\"2\"", "along-side=\"5\"", "<room", "along-side “5” of room R1: a number from 1 to 4" },
   { "along-side=\"2\"", "along-side=\"1.5\"", "<room", "number of a side" },
   { "along-side=\"2\"", "along-side=\"2\" angle=\"3\"", "<room", "angle of room R1" },
@@ -93,6 +91,26 @@ test_wrong (void)
       if (g_str_equal (wrong_rows[i].at, "engine"))
         line = job_text_line (text, "</machine>");
       job_text_assert_refused (text, strlen (text), line, wrong_rows[i].part);
+    }
+}
+
+/* An id that stands twice: where, and where it stood before. */
+static void
+test_id_twice (void)
+{
+  static const struct
+  {
+    const char *old, *new, *at, *first, *id;
+  } rows[] = {
+    { "id=\"O2\"", "id=\"O1\"", "<pit", "<solid", "O1" },
+    { "id=\"S2\"", "id=\"R1\"", "id=\"R1\" kind", "<room", "R1" },
+  };
+  for (guint i = 0; i < G_N_ELEMENTS (rows); i++)
+    {
+      g_autofree char *text = job_text_with (JOB_WHOLE, rows[i].old, rows[i].new);
+      g_autofree char *part = g_strdup_printf ("id “%s” is that of the item in line %u already", rows[i].id,
+                                               job_text_line (text, rows[i].first));
+      job_text_assert_refused (text, strlen (text), job_text_line (text, rows[i].at), part);
     }
 }
 
@@ -218,6 +236,7 @@ main (int argc, char **argv)
   g_test_add_func ("/file/job-read/values", test_values);
   g_test_add_func ("/file/job-read/defaults", test_defaults);
   g_test_add_func ("/file/job-read/wrong", test_wrong);
+  g_test_add_func ("/file/job-read/id-twice", test_id_twice);
   g_test_add_func ("/file/job-read/several", test_several);
   g_test_add_func ("/file/job-read/huge-values", test_huge_values);
   g_test_add_func ("/file/job-read/huge-text", test_huge_text);

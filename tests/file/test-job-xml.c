@@ -2,6 +2,7 @@
  * SPDX-License-Identifier: GPL-3.0-or-later
  */
 #include "file/job-xml.h"
+#include <glib/gstdio.h>
 #include <gio/gio.h>
 #include <locale.h>
 #include <signal.h>
@@ -10,6 +11,7 @@
 #include <unistd.h>
 #include "job-texts.h"
 #include "job/classes.h"
+#include "job/text.h"
 #include "support/ox-test.h"
 
 static void
@@ -60,7 +62,7 @@ put_random_terms (OxJobBuilder *builder)
   g_autoptr (OxCosts) costs = ox_costs_new (&(OxCosts){ (char *) "kr", 0, g_test_rand_double_range (0, 1), 4, rates, (char *) "30 d" });
   g_autoptr (OxCalendar) calendar = ox_calendar_new (&(OxCalendar){
       .start_min = (guint) g_test_rand_int_range (0, 1440),
-      .shift_h = random_length (24),
+      .shift_h = 2 + random_length (22),
       .break_min = random_length (90),
       .machines = (guint) g_test_rand_int_range (1, 21),
       .days = (guint) g_test_rand_int_range (1, 128),
@@ -343,6 +345,35 @@ test_kill_during_save (void)
   ox_test_folder_free (folder);
 }
 
+/* What no load would take again is not written, and the file that stands there stays. */
+static void
+test_too_large_to_write (void)
+{
+  g_autoptr (GError) error = NULL;
+  g_autofree char *directory = g_dir_make_tmp ("oxturn-XXXXXX", NULL);
+  g_autofree char *path = g_build_filename (directory, "floor.oxturn", NULL);
+  g_assert_true (g_file_set_contents (path, "before", -1, NULL));
+  g_autofree char *note = g_strnfill (OX_TEXT_MOST, 'n');
+  OxRecordDay days[700];
+  g_autoptr (GStringChunk) dates = g_string_chunk_new (4096);
+  for (guint i = 0; i < G_N_ELEMENTS (days); i++)
+    {
+      g_autofree char *date = g_strdup_printf ("%04u-%02u-01", 2000 + i / 12, i % 12 + 1);
+      days[i] = (OxRecordDay){ g_string_chunk_insert (dates, date), OX_METER_UNREAD, OX_METER_UNREAD, note };
+    }
+  g_autoptr (OxRecord) record = ox_record_new (&(OxRecord){ .n_days = G_N_ELEMENTS (days), .days = days });
+  OxJobBuilder *builder = ox_job_builder_new (NULL);
+  ox_job_builder_set_record (builder, record);
+  g_autoptr (OxJob) job = ox_job_builder_end (builder);
+  g_assert_false (ox_job_file_write (job, path, &error));
+  g_assert_error (error, OX_FILE_ERROR, OX_FILE_ERROR_TOO_LARGE);
+  g_assert_nonnull (strstr (error->message, "no more than 64 MB are read; nothing was written"));
+  g_autofree char *kept = NULL;
+  g_assert_true (g_file_get_contents (path, &kept, NULL, NULL));
+  g_assert_cmpstr (kept, ==, "before");
+  g_assert_cmpint (g_remove (path) + g_rmdir (directory), ==, 0);
+}
+
 int
 main (int argc, char **argv)
 {
@@ -359,5 +390,6 @@ main (int argc, char **argv)
   g_test_add_func ("/file/job-xml/file", test_file);
   g_test_add_func ("/file/job-xml/full-disk", test_full_disk);
   g_test_add_func ("/file/job-xml/kill-during-save", test_kill_during_save);
+  g_test_add_func ("/file/job-xml/too-large-to-write", test_too_large_to_write);
   return g_test_run ();
 }

@@ -22,6 +22,7 @@ static const struct
   { BYTES ("\xff\xd8\xff\xe0\0\4ab\xff\xdb\0\3x\xff\xc2\0\x11\x08\x01\x90\x02\x58\1\1\x11\0\xff\xd9"), { OX_TRACED_JPEG, 600, 400, 0, 0 } },
   { BYTES ("%PDF-1.7\n%"), { OX_TRACED_PDF, 0, 0, 0, 0 } },
   { BYTES ("some rubbish before\n%PDF-1.4"), { OX_TRACED_PDF, 0, 0, 0, 0 } },
+  { BYTES ("\0\0 before\0%PDF-1.4"), { OX_TRACED_PDF, 0, 0, 0, 0 } },
   { BYTES ("<?xml version='1.0'?><svg width='29.7cm' viewBox='0 0 1 1' height=\"8.5in\">"), { OX_TRACED_SVG, 0, 0, 297, 215.9 } },
   { BYTES ("<svg width='800' height='600px' stroke-width='3mm'>"), { OX_TRACED_SVG, 0, 0, 0, 0 } },
   { BYTES ("<svg stroke-width='3mm' width='72pt' height='-4mm'>"), { OX_TRACED_SVG, 0, 0, 25.4, 0 } },

@@ -96,6 +96,44 @@ test_too_many (void)
   job_text_assert_refused (text->str, text->len, 0, "more than 5000 days");
 }
 
+static void
+test_too_many_strips (void)
+{
+  g_autoptr (GString) text = g_string_new (JOB_START JOB_MACHINE "<record>");
+  for (guint i = 0; i <= OX_RECORD_STRIPS_MOST; i++)
+    g_string_append_printf (text, "<strip date='2026-09-14' x1='%u' y1='%u' x2='9999' y2='0' width='.2'/>", i % 9000,
+                            i / 9000 + 1);
+  g_string_append (text, "</record>" JOB_END);
+  job_text_assert_refused (text->str, text->len, 0, "more than 100000 strips");
+}
+
+static void
+test_too_many_edges (void)
+{
+  g_autoptr (GString) text = g_string_new (JOB_START JOB_MACHINE "<record>");
+  for (guint i = 0; i <= OX_RECORD_EDGES_MOST; i++)
+    g_string_append (text, "<edge date='2026-09-14' wkt='POLYGON ((0 0, 1 0, 0 1, 0 0))'/>");
+  g_string_append (text, "</record>" JOB_END);
+  job_text_assert_refused (text->str, text->len, 0, "more than 20000 edge areas");
+}
+
+/* 11 areas of 100,000 corners: counted before any of the last one is looked at, which meets itself. */
+static void
+test_too_many_corners (void)
+{
+  g_autoptr (GString) wkt = g_string_new ("POLYGON ((");
+  for (guint i = 0; i < 50000; i++)
+    g_string_append_printf (wkt, "%u.%u 0.%u,", i / 10, i % 10, i % 2);
+  for (guint i = 50000; i > 0; i--)
+    g_string_append_printf (wkt, "%u.%u 9,", (i - 1) / 10, (i - 1) % 10);
+  g_string_append (wkt, "0 0))");
+  g_autoptr (GString) text = g_string_new (JOB_START JOB_MACHINE "<record>");
+  for (guint i = 0; i < 10; i++)
+    g_string_append_printf (text, "<edge date='2026-09-14' wkt='%s'/>", wkt->str);
+  g_string_append (text, "<edge date='2026-09-14' wkt='POLYGON ((0 0, 2 2, 2 0, 0 2, 0 0))'/></record>" JOB_END);
+  job_text_assert_refused (text->str, text->len, 0, "more than 1000000 corners");
+}
+
 int
 main (int argc, char **argv)
 {
@@ -105,5 +143,8 @@ main (int argc, char **argv)
   g_test_add_func ("/file/read-record/nothing-done", test_nothing_done);
   g_test_add_func ("/file/read-record/wrong", test_wrong);
   g_test_add_func ("/file/read-record/too-many", test_too_many);
+  g_test_add_func ("/file/read-record/too-many-edges", test_too_many_edges);
+  g_test_add_func ("/file/read-record/too-many-corners", test_too_many_corners);
+  g_test_add_func ("/file/read-record/too-many-strips", test_too_many_strips);
   return g_test_run ();
 }

@@ -19,7 +19,8 @@ make_signed_job (void)
                                                                 .revision = (char *) "A",
                                                                 .date = (char *) "2026-08-01",
                                                                 .author = (char *) "O. Marsh",
-                                                                .status = (char *) "for construction" });
+                                                                .status = (char *) "for construction" },
+                                                NULL);
   return ox_job_signed (titled, "P. Hollow", "2026-08-05", NULL);
 }
 
@@ -140,7 +141,7 @@ edit_texts (const OxJob *job)
 {
   OxTexts draft = *job->texts;
   draft.notes = (char *) "The gate stays open.";
-  return ox_job_with_texts (job, &draft);
+  return ox_job_with_texts (job, &draft, NULL);
 }
 
 static inline OxJob *
@@ -148,7 +149,7 @@ edit_number (const OxJob *job)
 {
   OxTexts draft = *job->texts;
   draft.number = (char *) "OX-8";
-  return ox_job_with_texts (job, &draft);
+  return ox_job_with_texts (job, &draft, NULL);
 }
 
 static inline OxJob *
@@ -268,7 +269,7 @@ edit_status (const OxJob *job)
 {
   OxTexts draft = *job->texts;
   draft.status = (char *) "as done";
-  return ox_job_with_texts (job, &draft);
+  return ox_job_with_texts (job, &draft, NULL);
 }
 
 /* The same room anew. */

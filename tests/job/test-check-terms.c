@@ -32,6 +32,9 @@ test_calendar (void)
     { { NULL, 1440, 8, 0, 0, 0, 0, 0, 0, 1, 1 }, "A time of the calendar" },
     { { NULL, 0, 0, 0, 0, 0, 0, 0, 0, 1, 1 }, "A time of the calendar" },
     { { NULL, 0, 8, NAN, 0, 0, 0, 0, 0, 1, 1 }, "A time of the calendar" },
+    { { NULL, 0, 4.15, 83, 83, 83, 0, 0, 0, 1, 1 }, "leaves 0 min to work; 10 min at least" },
+    { { NULL, 0, 8, 240, 200, 30.001, 0, 0, 0, 1, 1 }, "leaves 9 min to work; 10 min at least" },
+    { { NULL, 0, 1, 45, 60, 30, 0, 0, 0, 1, 1 }, "leaves -75 min to work" },
     { { NULL, 0, 8, 0, 0, 0, 0, 0, 0, 0, 1 }, "0 machines" },
     { { NULL, 0, 8, 0, 0, 0, 0, 0, 0, 1, 0 }, "working day" },
   };
@@ -41,6 +44,10 @@ test_calendar (void)
       assert_refused (ox_job_with_calendar (job, calendar, &error), &error, rows[i].part);
     }
   g_autoptr (OxJob) fine = ox_job_with_calendar (job, usual, &error);
+  g_assert_no_error (error);
+  g_autoptr (OxCalendar) short_one
+      = ox_calendar_new (&(OxCalendar){ NULL, 0, 8, 240, 200, 30, 0, 0, 0, 1, 1 });
+  g_autoptr (OxJob) just = ox_job_with_calendar (job, short_one, &error);
   g_assert_no_error (error);
 }
 

@@ -72,7 +72,8 @@ test_settings (void)
   g_assert_true (ox_machine_equal (large->machine, machine));
   g_autoptr (OxJob) rated = ox_job_with_rates (large, (OxRates){ .edge_m2_per_hour = 5 }, &error);
   g_assert_cmpfloat (rated->rates.edge_m2_per_hour, ==, 5);
-  g_autoptr (OxJob) titled = ox_job_with_texts (rated, &(OxTexts){ .title = (char *) "Hall" });
+  g_autoptr (OxJob) titled = ox_job_with_texts (rated, &(OxTexts){ .title = (char *) "Hall" }, &error);
+  g_assert_no_error (error);
   g_autoptr (OxJob) feet = ox_job_with_units (titled, OX_UNITS_FEET);
   g_assert_cmpstr (feet->texts->title, ==, "Hall");
   g_assert_cmpint (feet->units, ==, OX_UNITS_FEET);

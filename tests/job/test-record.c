@@ -153,6 +153,26 @@ test_shared (void)
   g_assert_true (feet->record == record);
 }
 
+/* Either way round is one place; strips about one middle, as those of a round floor are, are told apart before they are compared. */
+static void
+test_hash (void)
+{
+  g_autoptr (GHashTable) hashes = g_hash_table_new (NULL, NULL);
+  for (guint i = 0; i < 1000; i++)
+    {
+      OxPoint by = { ox_snap (8 * cos (i * G_PI / 1000)), ox_snap (8 * sin (i * G_PI / 1000)) };
+      OxDoneStrip strip = { .a = by, .b = { -by.x, -by.y }, .coat = 1 };
+      OxDoneStrip back = { .a = strip.b, .b = strip.a };
+      g_assert_true (ox_done_strip_same_place (&strip, &back));
+      g_assert_cmpuint (ox_done_strip_hash (&strip), ==, ox_done_strip_hash (&back));
+      g_hash_table_add (hashes, GUINT_TO_POINTER (ox_done_strip_hash (&strip)));
+    }
+  g_assert_cmpuint (g_hash_table_size (hashes), >, 990);
+  OxDoneStrip zero = { .a = { 0.0, 1 }, .b = { 2, 0.0 } }, minus = { .a = { -0.0, 1 }, .b = { 2, -0.0 } };
+  g_assert_true (ox_done_strip_same_place (&zero, &minus));
+  g_assert_cmpuint (ox_done_strip_hash (&zero), ==, ox_done_strip_hash (&minus));
+}
+
 int
 main (int argc, char **argv)
 {
@@ -163,5 +183,6 @@ main (int argc, char **argv)
   g_test_add_func ("/job/record/edges", test_edges);
   g_test_add_func ("/job/record/rings-on-the-grid", test_rings_on_the_grid);
   g_test_add_func ("/job/record/shared", test_shared);
+  g_test_add_func ("/job/record/hash", test_hash);
   return g_test_run ();
 }

@@ -92,7 +92,7 @@ test_typed_mark (void)
   OxTexts draft = *job->texts;
   draft.revision = (char *) "C";
   draft.date = (char *) "2026-09-01";
-  g_autoptr (OxJob) edited = ox_job_with_texts (job, &draft);
+  g_autoptr (OxJob) edited = ox_job_with_texts (job, &draft, NULL);
   g_assert_cmpstr (edited->texts->revision, ==, "C");
   g_assert_cmpstr (edited->texts->date, ==, "2026-09-01");
   g_assert_false (ox_scope_is_signed (edited->scope));
@@ -109,7 +109,7 @@ test_no_way_back (void)
   g_autoptr (OxJob) changed = edit_side (job);
   OxTexts texts = *changed->texts;
   texts.revision = (char *) "A";
-  g_autoptr (OxJob) back = ox_job_with_texts (changed, &texts);
+  g_autoptr (OxJob) back = ox_job_with_texts (changed, &texts, NULL);
   g_assert_cmpstr (back->texts->revision, ==, "C");
   assert_sound (back);
   OxScope draft = *changed->scope;
@@ -154,6 +154,54 @@ test_again_and_again (void)
   g_assert_cmpstr (job->scope->revisions[9].accepted_by, ==, "");
 }
 
+/* A date of the title block that is no day does not get into the revisions, where none is allowed, so that the job can be edited and read. */
+static void
+test_date_in_words (void)
+{
+  g_autoptr (GError) error = NULL;
+  g_autoptr (OxJob) bare = make_job ();
+  g_autoptr (OxJob) titled
+      = ox_job_with_texts (bare, &(OxTexts){ .revision = (char *) "A", .date = (char *) "August" }, &error);
+  g_assert_no_error (error);
+  g_autoptr (OxJob) job = ox_job_signed (titled, "P. Hollow", "", &error);
+  g_assert_no_error (error);
+  g_autoptr (OxJob) edited = edit_side (job);
+  g_assert_nonnull (edited);
+  g_assert_cmpstr (edited->scope->revisions[0].mark, ==, "A");
+  g_assert_cmpstr (edited->scope->revisions[0].date, ==, "");
+  assert_sound (edited);
+}
+
+/* With all the revisions that a job may have, a change that would raise another is refused, whatever it is of. */
+static void
+test_revisions_most (void)
+{
+  g_autoptr (GError) error = NULL;
+  g_autoptr (OxJob) bare = make_job ();
+  g_autoptr (OxJob) titled = ox_job_with_texts (bare, &(OxTexts){ .revision = (char *) "last" }, NULL);
+  g_autoptr (GStringChunk) marks = g_string_chunk_new (4096);
+  OxRevision rows[OX_REVISIONS_MOST] = { { .mark = NULL } };
+  for (guint i = 0; i < OX_REVISIONS_MOST; i++)
+    {
+      g_autofree char *mark = i + 1 < OX_REVISIONS_MOST ? g_strdup_printf ("%u", i + 1) : g_strdup ("last");
+      rows[i].mark = g_string_chunk_insert (marks, mark);
+    }
+  OxScope draft = *titled->scope;
+  draft.n_revisions = OX_REVISIONS_MOST;
+  draft.revisions = rows;
+  g_autoptr (OxScope) scope = ox_scope_new (&draft);
+  g_autoptr (OxJob) full = ox_job_with_scope (titled, scope, &error);
+  g_assert_no_error (error);
+  g_autoptr (OxJob) job = ox_job_signed (full, "P. Hollow", "", &error);
+  g_assert_no_error (error);
+  OxTexts texts = *job->texts;
+  texts.notes = (char *) "The gate stays open.";
+  g_assert_null (ox_job_with_texts (job, &texts, &error));
+  g_assert_error (error, OX_JOB_ERROR, OX_JOB_ERROR_REFUSED);
+  g_assert_nonnull (strstr (error->message, "501 revisions; 500 are allowed"));
+  g_assert_null (edit_side (job));
+}
+
 int
 main (int argc, char **argv)
 {
@@ -164,5 +212,7 @@ main (int argc, char **argv)
   g_test_add_func ("/job/sign-off/typed-mark", test_typed_mark);
   g_test_add_func ("/job/sign-off/no-way-back", test_no_way_back);
   g_test_add_func ("/job/sign-off/again-and-again", test_again_and_again);
+  g_test_add_func ("/job/sign-off/date-in-words", test_date_in_words);
+  g_test_add_func ("/job/sign-off/revisions-most", test_revisions_most);
   return g_test_run ();
 }

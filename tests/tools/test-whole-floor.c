@@ -183,7 +183,7 @@ fill_in_single (Hour *hour)
   take (hour, ox_job_with_doorway (ox_history_get_job (hour->history), named_doorway, &error), error);
   take (hour, ox_job_with_machine (ox_history_get_job (hour->history), wanted->machine, &error), error);
   take (hour, ox_job_with_rates (ox_history_get_job (hour->history), wanted->rates, &error), error);
-  take (hour, ox_job_with_texts (ox_history_get_job (hour->history), wanted->texts), NULL);
+  take (hour, ox_job_with_texts (ox_history_get_job (hour->history), wanted->texts, &error), error);
   take (hour, ox_job_with_calendar (ox_history_get_job (hour->history), wanted->calendar, &error), error);
   take (hour, ox_job_with_costs (ox_history_get_job (hour->history), wanted->costs, &error), error);
   take (hour, ox_job_with_patches (ox_history_get_job (hour->history), wanted->patches, &error), error);

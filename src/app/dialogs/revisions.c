@@ -124,7 +124,9 @@ edit (Revisions *self, const OxScope *scope, const OxRevision *latest, GError **
   texts.revision = latest->mark;
   texts.date = latest->date;
   texts.author = latest->author[0] != '\0' ? latest->author : texts.author;
-  raised = ox_job_with_texts (job, &texts);
+  raised = ox_job_with_texts (job, &texts, error);
+  if (raised == NULL)
+    return NULL;
   {
     OxScope draft = *scope;
     g_autoptr (OxScope) left = NULL;

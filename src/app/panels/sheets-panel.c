@@ -83,12 +83,15 @@ update (OxSheetsPanel *self)
   update_setup (self);
 }
 
-static void
-apply_texts (OxSheetsPanel *self, const OxTexts *job_texts)
+/* FALSE with @error where the job refuses them */
+static gboolean
+apply_texts (OxSheetsPanel *self, const OxTexts *job_texts, GError **error)
 {
-  g_autoptr (OxJob) job = ox_job_with_texts (ox_session_get_job (self->session), job_texts);
+  g_autoptr (OxJob) job = ox_job_with_texts (ox_session_get_job (self->session), job_texts, error);
 
-  ox_session_apply (self->session, job, _ ("Change Text"), NULL, NULL);
+  if (job != NULL)
+    ox_session_apply (self->session, job, _ ("Change Text"), NULL, NULL);
+  return job != NULL;
 }
 
 /* "2026-11-24", the rows that title blocks hold; the empty text means none. */
@@ -119,6 +122,7 @@ text_cb (OxField *field, OxSheetsPanel *self)
 {
   g_autoptr (OxTexts) job_texts = ox_texts_copy (ox_session_get_job (self->session)->texts);
   const char *typed = ox_field_get_text (field);
+  g_autoptr (GError) error = NULL;
 
   for (guint i = 0; i < G_N_ELEMENTS (texts); i++)
     if (self->fields[i] == field)
@@ -136,7 +140,8 @@ text_cb (OxField *field, OxSheetsPanel *self)
             job_texts->status = status_as_kept (typed);
           }
       }
-  apply_texts (self, job_texts);
+  if (!apply_texts (self, job_texts, &error))
+    ox_field_refuse (field, error->message);
 }
 
 static void
@@ -146,6 +151,8 @@ notes_left_cb (OxSheetsPanel *self)
   GtkTextIter start, end;
   g_autofree char *typed = NULL;
   g_autofree char *clean = NULL;
+  g_autoptr (GError) error = NULL;
+  gboolean refused;
 
   gtk_text_buffer_get_bounds (self->notes, &start, &end);
   typed = gtk_text_buffer_get_text (self->notes, &start, &end, FALSE);
@@ -154,7 +161,11 @@ notes_left_cb (OxSheetsPanel *self)
     return;
   g_free (job_texts->notes);
   job_texts->notes = g_steal_pointer (&clean);
-  apply_texts (self, job_texts);
+  /* Notes can only be refused because of the revision that a change of a signed drawing raises. */
+  refused = !apply_texts (self, job_texts, &error);
+  for (guint i = 0; refused && i < G_N_ELEMENTS (texts); i++)
+    if (texts[i].offset == G_STRUCT_OFFSET (OxTexts, revision))
+      ox_field_refuse (self->fields[i], error->message);
 }
 
 static GtkWidget *
