@@ -3,13 +3,14 @@
  */
 #include "batch/command.h"
 #include "base/words.h"
+#include "file/job-words.h"
 #include "file/job-xml.h"
 #include "paint/export.h"
 #include "sheets/options.h"
 
 const char ox_usage_draw[]
     = "oxturn-batch draw JOB --sheet scope|quote|crew|setup|schedule|days|all --paper A3 --schedule-paper A4 "
-      "--scale auto|1:100|'1/8in' "
+      "--orientation auto|portrait|landscape --scale auto|1:100|'1/8in' "
       "--language en|es|de --tiles A4 -o OUT.svg|OUT.pdf";
 
 typedef struct
@@ -17,6 +18,7 @@ typedef struct
   char *sheet;
   char *paper;
   char *schedule_paper;
+  char *orientation;
   char *scale;
   char *language;
   char *tiles;
@@ -30,6 +32,7 @@ wishes_clear (Wishes *wishes)
   g_free (wishes->sheet);
   g_free (wishes->paper);
   g_free (wishes->schedule_paper);
+  g_free (wishes->orientation);
   g_free (wishes->scale);
   g_free (wishes->language);
   g_free (wishes->tiles);
@@ -69,6 +72,20 @@ read_language (Wishes *wishes, OxSheetOptions *options)
              : g_strdup_printf (_ ("“%s” is none of the languages %s"), wishes->language, tags);
 }
 
+/* (transfer full) (nullable): what is wrong with the orientation */
+static char *
+read_orientation (const char *name, OxOrientation *out)
+{
+  g_autofree char *names = g_strjoinv (", ", (char **) ox_words_orientation);
+  for (guint i = 0; name && ox_words_orientation[i]; i++)
+    if (g_str_equal (name, ox_words_orientation[i]))
+      {
+        *out = (OxOrientation) i;
+        return NULL;
+      }
+  return name ? g_strdup_printf (_ ("“%s” is none of the orientations %s"), name, names) : NULL;
+}
+
 /* (transfer full) (nullable): what is wrong with the paper @name, which may be NULL */
 static char *
 read_paper (const char *name, const OxPaper **out)
@@ -97,6 +114,8 @@ read_wishes (Wishes *wishes, OxSheetOptions *options)
     wrong = read_paper (wishes->schedule_paper, &options->schedule_paper);
   if (!wrong)
     wrong = read_paper (wishes->tiles, &options->tiles);
+  if (!wrong)
+    wrong = read_orientation (wishes->orientation, &options->orientation);
   return wrong ? wrong : read_language (wishes, options);
 }
 
@@ -110,6 +129,8 @@ add_setup (const Wishes *wishes, const OxJob *job, OxLanguage *language, OxSheet
     options->paper = wished.paper;
   if (wishes->schedule_paper)
     options->schedule_paper = wished.schedule_paper;
+  if (wishes->orientation)
+    options->orientation = wished.orientation;
   if (wishes->scale)
     options->scale = wished.scale;
   if (wishes->tiles)
@@ -145,6 +166,7 @@ ox_command_draw (int argc, char **argv)
     { "sheet", 0, 0, G_OPTION_ARG_STRING, &wishes.sheet, NULL, NULL },
     { "paper", 0, 0, G_OPTION_ARG_STRING, &wishes.paper, NULL, NULL },
     { "schedule-paper", 0, 0, G_OPTION_ARG_STRING, &wishes.schedule_paper, NULL, NULL },
+    { "orientation", 0, 0, G_OPTION_ARG_STRING, &wishes.orientation, NULL, NULL },
     { "scale", 0, 0, G_OPTION_ARG_STRING, &wishes.scale, NULL, NULL },
     { "language", 0, 0, G_OPTION_ARG_STRING, &wishes.language, NULL, NULL },
     { "tiles", 0, 0, G_OPTION_ARG_STRING, &wishes.tiles, NULL, NULL },

@@ -1,4 +1,4 @@
-/* Oxturn: job/same - whether two jobs come to the same scope drawing.
+/* Oxturn: job/same - whether two jobs come to what a client signs.
  * SPDX-License-Identifier: GPL-3.0-or-later
  */
 #include "job/same.h"
@@ -79,6 +79,13 @@ same_condition (const OxCondition *a, const OxCondition *b)
 }
 
 static gboolean
+same_station (const OxStation *a, const OxStation *b)
+{
+  return a->kind == b->kind && g_str_equal (a->name, b->name) && a->length == b->length
+         && same_points (&a->at, &b->at, 1);
+}
+
+static gboolean
 same_item (OxItemKind kind, gconstpointer a, gconstpointer b)
 {
   if (a == b)
@@ -100,6 +107,7 @@ same_item (OxItemKind kind, gconstpointer a, gconstpointer b)
     case OX_ITEM_CONDITION:
       return same_condition (a, b);
     case OX_ITEM_STATION:
+      return same_station (a, b);
     case OX_ITEM_TRACED:
     case OX_ITEM_NONE:
       break;
@@ -111,7 +119,7 @@ static gboolean
 same_items (const OxJob *a, const OxJob *b, guint family)
 {
   OxItemKind kind = ox_item_families[family].kind;
-  if (kind == OX_ITEM_STATION || kind == OX_ITEM_TRACED)
+  if (kind == OX_ITEM_TRACED)
     return TRUE;
   if (ox_job_count (a, family) != ox_job_count (b, family))
     return FALSE;
@@ -149,6 +157,8 @@ ox_job_same_drawing (const OxJob *a, const OxJob *b)
       return FALSE;
   return same_texts (a->texts, b->texts) && same_machine (a->machine, b->machine)
          && a->rates.edge_m2_per_hour == b->rates.edge_m2_per_hour
-         && a->rates.edge_m_per_hour == b->rates.edge_m_per_hour && a->north_deg == b->north_deg
+         && a->rates.edge_m_per_hour == b->rates.edge_m_per_hour && a->north_deg == b->north_deg && a->units == b->units
+         && ox_patches_equal (a->patches, b->patches) && ox_calendar_equal (a->calendar, b->calendar)
+         && ox_costs_equal (a->costs, b->costs) && ox_outfit_equal (a->outfit, b->outfit)
          && ox_scope_same_content (a->scope, b->scope);
 }

@@ -407,7 +407,7 @@ append_entry (const OxBlock *block, OxDrawingBuilder *builder, OxPoint corner, c
   double height = row_height (block, row), middle = corner.y - height / 2, x1 = corner.x + SAMPLE_WIDTH_MM - 1;
   if (row->kind == ROW_MARK)
     {
-      double size = row->mark == OX_MARK_ARROW ? 2.2 : 3.6;
+      double size = row->mark == OX_MARK_DOT ? 1.2 : row->mark == OX_MARK_ARROW ? 2.2 : 3.6;
       OxPoint at = { (corner.x + x1) / 2, row->mark == OX_MARK_FIRST ? middle - size / 2 : middle };
       ox_drawing_builder_mark (builder, (OxMarkLook){ row->style, row->mark, 0, size }, at);
     }

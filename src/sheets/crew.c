@@ -319,7 +319,7 @@ try_page (const OxSheetRun *run, GPtrArray *blocks, OxPlot *plot, gboolean *hold
 OxDrawing *
 ox_crew_rough_new (const OxSheetRun *run)
 {
-  const OxFloorPart all = { OX_CREW_LAYERS, ROUGH_MM_PER_M, OX_FLOOR_WHOLE, run->reach };
+  const OxFloorPart all = { OX_CREW_LAYERS, ROUGH_MM_PER_M, OX_FLOOR_WHOLE, run->reach, run->form.body_mm };
   return ox_floor_picture_new_part (run->job, run->plan, &all, NULL);
 }
 
@@ -371,7 +371,7 @@ ox_crew_append (OxSheetRun *run, GError **error)
   OxDrawingBuilder *tags = ox_drawing_builder_new ();
   guint untagged = ox_crew_append_tags (run, &plot, tags, labels);
   g_autoptr (OxDrawing) beside = ox_drawing_builder_end (tags);
-  const OxFloorPart all = { OX_CREW_LAYERS, plot.mm_per_m, OX_FLOOR_WHOLE, run->reach };
+  const OxFloorPart all = { OX_CREW_LAYERS, plot.mm_per_m, OX_FLOOR_WHOLE, run->reach, run->form.body_mm };
   g_autoptr (OxDrawing) floor = ox_floor_picture_new_part (run->job, run->plan, &all, labels);
   OxDraft *draft = ox_sheet_run_add (run, kind, description, scale);
   ox_plot_append (&plot, run, draft->builder, floor);

@@ -3,6 +3,7 @@
  */
 #include "sheets/floor.h"
 #include "base/words.h"
+#include "drawing/text.h"
 #include "sheets/picture.h"
 
 static const OxLayer layers[] = {
@@ -47,7 +48,14 @@ OxDrawing *
 ox_floor_picture_new_part (const OxJob *job, const OxPlan *plan, const OxFloorPart *part, OxLabels *labels)
 {
   double mm_per_m = part->mm_per_m;
-  OxPicture picture = { ox_drawing_builder_new (), job, plan, part->layers, mm_per_m, part->box, part->reach };
+  OxPicture picture = { ox_drawing_builder_new (),
+                        job,
+                        plan,
+                        part->layers,
+                        mm_per_m,
+                        part->box,
+                        part->reach,
+                        part->number_mm > 0 ? part->number_mm : OX_TEXT_MIN_MM };
   g_autoptr (OxLabels) own = labels == NULL ? ox_labels_new (mm_per_m > 0 ? mm_per_m : 1) : NULL;
   /* Layers are painted in the order in which they are begun. */
   for (guint i = 0; i < G_N_ELEMENTS (layers); i++)
@@ -62,7 +70,7 @@ ox_floor_picture_new_part (const OxJob *job, const OxPlan *plan, const OxFloorPa
 OxDrawing *
 ox_floor_picture_new_at (const OxJob *job, const OxPlan *plan, OxFloorLayers which, double mm_per_m, OxLabels *labels)
 {
-  const OxFloorPart all = { which, mm_per_m, OX_FLOOR_WHOLE, NULL };
+  const OxFloorPart all = { which, mm_per_m, OX_FLOOR_WHOLE, NULL, 0 };
   return ox_floor_picture_new_part (job, plan, &all, labels);
 }
 

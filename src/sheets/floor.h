@@ -52,6 +52,7 @@ typedef struct
   double mm_per_m;
   OxBox box;        /* m of floor */
   const OxReachLines *reach; /* (nullable) */
+  double number_mm; /* height of the numbers of strips; 0: OX_TEXT_MIN_MM */
 } OxFloorPart;
 
 #define OX_FLOOR_WHOLE ((OxBox){ -INFINITY, -INFINITY, INFINITY, INFINITY })

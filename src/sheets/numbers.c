@@ -11,7 +11,6 @@
 #include "sheets/picture.h"
 #include <string.h>
 
-#define NUMBER_MM 1.8
 #define NUMBER_GROUND_MM 0.4
 #define CLEAR_MM 0.25 /* above and below a label, to the next one */
 #define ARROW_MM 2.2
@@ -139,10 +138,14 @@ add_strip (GArray *candidates, const OxPicture *picture, const OxStrip *strip)
   g_autofree char *number = g_strdup_printf ("%u", strip->order);
   Candidate candidate
       = { .rank = strip_rank (plan, strip), .layer = "numbers", .id = g_strdup_printf ("strip-%u", strip->order) };
-  candidate.look = (OxTextLook){
-    OX_STYLE_INK,     NUMBER_MM, turned ? heading + G_PI : heading, turned ? OX_ALIGN_END : OX_ALIGN_START, TRUE, ends,
-    NUMBER_GROUND_MM, TRUE
-  };
+  candidate.look = (OxTextLook){ OX_STYLE_INK,
+                                 picture->number_mm,
+                                 turned ? heading + G_PI : heading,
+                                 turned ? OX_ALIGN_END : OX_ALIGN_START,
+                                 TRUE,
+                                 ends,
+                                 NUMBER_GROUND_MM,
+                                 TRUE };
   /* Ends of fields are always labelled; where a number of the rule has no room at the start it stands farther on. */
   candidate.room_m = candidate.rank <= RANK_ENDS ? 0 : ox_point_distance (a, b);
   if (candidate.rank < RANK_ALL)
@@ -184,7 +187,7 @@ add_paces (GArray *candidates, const OxPicture *picture, const OxStrip *strip)
         .rank = RANK_PACE, .layer = "speeds", .id = g_strdup_printf ("strip-%u", strip->order), .field = strip->order
       };
       candidate.look = (OxTextLook){ OX_STYLE_INK,
-                                     NUMBER_MM,
+                                     picture->number_mm,
                                      turned ? heading + G_PI : heading,
                                      turned ? OX_ALIGN_END : OX_ALIGN_START,
                                      TRUE,
@@ -253,13 +256,13 @@ add_names (GArray *candidates, const OxPicture *picture)
 }
 
 static void
-add_tag (GArray *candidates, const char *id, const OxRegion *region, OxStyle style)
+add_tag (GArray *candidates, const OxPicture *picture, const OxEdge *edge)
 {
-  if (ox_region_is_empty (region))
+  if (ox_region_is_empty (edge->region))
     return;
-  Candidate candidate = { .rank = RANK_TAG, .layer = "names", .id = g_strdup (id) };
-  candidate.look = (OxTextLook){ style, NUMBER_MM, 0, OX_ALIGN_MIDDLE, TRUE, FALSE, 0.5, FALSE };
-  add_text (candidates, candidate, id, ox_region_label_point (region, NULL));
+  Candidate candidate = { .rank = RANK_TAG, .layer = "names", .id = g_strdup (edge->id) };
+  candidate.look = (OxTextLook){ OX_STYLE_TAG, picture->number_mm, 0, OX_ALIGN_MIDDLE, TRUE, FALSE, 0.5, FALSE };
+  add_text (candidates, candidate, edge->id, ox_region_label_point (edge->region, NULL));
 }
 
 static GArray *
@@ -271,7 +274,7 @@ gather (const OxPicture *picture)
   if (picture->layers & OX_FLOOR_NAMES)
     add_names (candidates, picture);
   for (guint i = 0; plan != NULL && (picture->layers & OX_FLOOR_TAGS) && i < plan->n_edges; i++)
-    add_tag (candidates, plan->edges[i].id, plan->edges[i].region, OX_STYLE_TAG);
+    add_tag (candidates, picture, &plan->edges[i]);
   for (guint i = 0; plan != NULL && (picture->layers & OX_FLOOR_NUMBERS) && i < plan->n_strips; i++)
     {
       add_strip (candidates, picture, &plan->strips[i]);
@@ -470,7 +473,7 @@ append_first (const OxPicture *picture, OxLabels *labels)
   OxPoint a = strip->a, b = strip->a;
   if (!ox_clip_line (&a, &b, picture->part))
     return;
-  OxLabelBox box = { strip->a, 0, { -0.6, NUMBER_MM / 2 + CLEAR_MM, FLAG_MM * 0.75, FLAG_MM } };
+  OxLabelBox box = { strip->a, 0, { -0.6, picture->number_mm / 2 + CLEAR_MM, FLAG_MM * 0.75, FLAG_MM } };
   ox_labels_take (labels, &box);
   ox_picture_layer (picture, "stations");
   g_autofree char *id = g_strdup_printf ("strip-%u", strip->order);

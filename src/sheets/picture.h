@@ -14,6 +14,7 @@ typedef struct
   double mm_per_m;        /* 0: for every scale */
   OxBox part;             /* what of the floor is to be seen; strips and labels beyond it may be left out */
   const OxReachLines *reach; /* (nullable) */
+  double number_mm;       /* height of capitals of numbers and tags */
 } OxPicture;
 
 /* ox_picture_layer: goes to the layer of that id, one of those in sheets/floor.h */

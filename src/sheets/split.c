@@ -146,7 +146,7 @@ lay_out_overview (const OxSheetRun *run, OxPlot *plot, GError **error)
 {
   OxSheetRun whole = *run;
   whole.asked = (OxScale){ 0, NULL };
-  const OxFloorPart all = { OVERVIEW_LAYERS, 1, OX_FLOOR_WHOLE, run->reach };
+  const OxFloorPart all = { OVERVIEW_LAYERS, 1, OX_FLOOR_WHOLE, run->reach, run->form.body_mm };
   g_autoptr (OxDrawing) rough = ox_floor_picture_new_part (run->job, run->plan, &all, NULL);
   g_autoptr (GPtrArray) blocks = overview_blocks (run, rough, NULL);
   const OxFlow flow = { blocks, 0, 0, FALSE };
@@ -164,7 +164,7 @@ append_overview (const Split *split, const OxPlot *plot, const char *description
 {
   OxSheetRun *run = split->run;
   g_autoptr (OxLabels) labels = ox_labels_new (plot->mm_per_m);
-  const OxFloorPart all = { OVERVIEW_LAYERS, plot->mm_per_m, OX_FLOOR_WHOLE, run->reach };
+  const OxFloorPart all = { OVERVIEW_LAYERS, plot->mm_per_m, OX_FLOOR_WHOLE, run->reach, run->form.body_mm };
   g_autoptr (OxDrawing) floor = ox_floor_picture_new_part (run->job, run->plan, &all, labels);
   g_autoptr (OxDrawing) beside = beside_overview (split, plot, labels);
   g_autofree char *scale = ox_scale_text (plot->scale);
@@ -234,7 +234,7 @@ append_part (Split *split, guint i)
   ox_parts_append_lines (split->parts, i, &plot, tags, labels);
   guint untagged = ox_crew_append_tags (run, &plot, tags, labels);
   g_autoptr (OxDrawing) beside = ox_drawing_builder_end (tags);
-  const OxFloorPart shown = { OX_CREW_LAYERS, plot.mm_per_m, part->box, run->reach };
+  const OxFloorPart shown = { OX_CREW_LAYERS, plot.mm_per_m, part->box, run->reach, run->form.body_mm };
   g_autoptr (OxDrawing) uncut = ox_floor_picture_new_part (run->job, run->plan, &shown, labels);
   g_autoptr (OxDrawing) floor = cut (uncut, part->box);
   g_autofree char *scale = ox_scale_text (split->scale);

@@ -319,6 +319,16 @@ ox_tags_append_pits (const OxSheetRun *run, const OxPlot *plot, OxDrawingBuilder
   ox_drawing_builder_item (builder, NULL, 0);
 }
 
+/* is_named_here: a place on the border between two sheets is named on one of them: on the right one, or the upper one
+ */
+static gboolean
+is_named_here (const Tagger *tagger, OxPoint at)
+{
+  OxBox box = tagger->plot->shown, all = ox_job_box (tagger->run->job);
+  return at.x >= box.x0 && (at.x < box.x1 || (at.x == box.x1 && box.x1 >= all.x1)) && at.y >= box.y0
+         && (at.y < box.y1 || (at.y == box.y1 && box.y1 >= all.y1));
+}
+
 /* append_check: the cross stands on the floor whatever is there, the name beside it where that is free */
 static void
 append_check (const Tagger *tagger, OxPoint metres, const char *name)
@@ -345,9 +355,8 @@ ox_tags_append_checks (const OxSheetRun *run, const OxPlot *plot, OxDrawingBuild
   for (guint i = 0; i < spots->len; i++)
     {
       const OxSpot *spot = &g_array_index (spots, OxSpot, i);
-      OxPoint a = spot->at, b = spot->at;
       g_autofree char *name = ox_check_name (i), *id = g_strdup_printf ("check-%u", i + 1);
-      if (!ox_clip_line (&a, &b, plot->shown))
+      if (!is_named_here (&tagger, spot->at))
         continue;
       ox_drawing_builder_item (builder, id, 0);
       append_check (&tagger, spot->at, name);
@@ -367,10 +376,9 @@ typedef struct
 static void
 append_station (const Tagger *tagger, const Named *station)
 {
-  OxPoint at = station->at, to = station->at;
-  if (!ox_clip_line (&at, &to, tagger->plot->shown))
+  if (!is_named_here (tagger, station->at))
     return;
-  at = ox_plot_to_page (tagger->plot, station->at);
+  OxPoint at = ox_plot_to_page (tagger->plot, station->at);
   double body = tagger->run->form.body_mm, w = ox_text_width (station->name, body, TRUE), h = body / 2 + 0.9;
   const struct
   {

@@ -86,6 +86,51 @@ test_usage (void)
   assert_one_line (scale.err);
 }
 
+/* width and height as the first line of an SVG file has them, mm */
+static void
+read_size (const char *svg, double size[2])
+{
+  g_autofree char *text = NULL;
+  g_autoptr (GError) error = NULL;
+  g_file_get_contents (svg, &text, NULL, &error);
+  g_assert_no_error (error);
+  size[0] = g_ascii_strtod (strstr (text, "width=\"") + strlen ("width=\""), NULL);
+  size[1] = g_ascii_strtod (strstr (text, "height=\"") + strlen ("height=\""), NULL);
+}
+
+/* A sheet stands or lies as asked for, A4 upright and A3 on its side where nothing is. */
+static void
+test_orientation (void)
+{
+  static const struct
+  {
+    const char *paper, *orientation;
+    double width, height; /* ISO 216 */
+  } rows[] = { { "A4", "auto", 210, 297 },
+               { "A4", "portrait", 210, 297 },
+               { "A4", "landscape", 297, 210 },
+               { "A3", "auto", 420, 297 },
+               { "A3", "portrait", 297, 420 },
+               { "A3", "landscape", 420, 297 },
+               { "Letter", "landscape", 279.4, 215.9 } };
+  char *folder = ox_test_folder_new ();
+  g_autofree char *job = source_path ("samples/shop.oxturn");
+  g_autofree char *svg = g_build_filename (folder, "out.svg", NULL);
+  for (guint i = 0; i < G_N_ELEMENTS (rows); i++)
+    {
+      double size[2];
+      g_auto (Run) run = run_batch ("draw", job, "--sheet", "scope", "--paper", rows[i].paper, "--orientation",
+                                    rows[i].orientation, "-o", svg);
+      assert_silent (&run);
+      read_size (svg, size);
+      ox_test_near (size[0], rows[i].width, 0.001);
+      ox_test_near (size[1], rows[i].height, 0.001);
+    }
+  g_auto (Run) wrong = run_batch ("draw", job, "--orientation", "askew", "-o", svg);
+  assert_complained (&wrong, 2, "none of the orientations auto, portrait, landscape");
+  ox_test_folder_free (folder);
+}
+
 int
 main (int argc, char **argv)
 {
@@ -93,6 +138,7 @@ main (int argc, char **argv)
   g_test_add_func ("/batch/draw/files", test_files);
   g_test_add_func ("/batch/draw/language", test_language);
   g_test_add_func ("/batch/draw/does-not-fit", test_does_not_fit);
+  g_test_add_func ("/batch/draw/orientation", test_orientation);
   g_test_add_func ("/batch/draw/usage", test_usage);
   return g_test_run ();
 }

@@ -7,7 +7,8 @@
 #include "job-making.h"
 G_BEGIN_DECLS
 
-/* make_job() as drawing OX-7 revision A of 2026-08-01, for construction, with a condition area; signed by P. Hollow; (transfer full) */
+/* make_job() as drawing OX-7 revision A of 2026-08-01, for construction, with a condition area; signed by P. Hollow;
+ * (transfer full) */
 static inline OxJob *
 make_signed_job (void)
 {
@@ -125,8 +126,8 @@ edit_without (const OxJob *job)
 static inline OxJob *
 edit_turned (const OxJob *job)
 {
-  return ox_edit_placed (job, (const char *const[]){ "X1", NULL },
-                         &(OxPlacement){ .about = { 15, 5 }, .turn_deg = 30 }, NULL);
+  return ox_edit_placed (job, (const char *const[]){ "X1", NULL }, &(OxPlacement){ .about = { 15, 5 }, .turn_deg = 30 },
+                         NULL);
 }
 
 static inline OxJob *
@@ -200,17 +201,6 @@ edit_signed_again (const OxJob *job)
   return ox_job_with_scope (job, scope, NULL);
 }
 
-static const SignedEditRow signed_edits[] = {
-  { "room", edit_room },           { "obstacle", edit_new_obstacle }, { "excluded", edit_excluded },
-  { "doorway", edit_doorway },     { "joint", edit_joint },           { "condition", edit_condition },
-  { "machine", edit_machine },     { "rates", edit_rates },           { "side", edit_side },
-  { "direction", edit_direction }, { "corner", edit_corner },         { "moved", edit_moved },
-  { "without", edit_without },     { "turned", edit_turned },         { "copied", edit_copied },
-  { "texts", edit_texts },         { "number", edit_number },         { "north", edit_north },
-  { "lines", edit_lines },         { "revisions", edit_revisions },   { "unsigned", edit_unsigned },
-  { "signed again", edit_signed_again },
-};
-
 static inline OxJob *
 edit_units (const OxJob *job)
 {
@@ -256,6 +246,55 @@ edit_patches (const OxJob *job)
 }
 
 static inline OxJob *
+edit_coats (const OxJob *job)
+{
+  OxRoom draft = *job->rooms[0];
+  draft.coats = 2;
+  g_autoptr (OxRoom) room = ox_room_new (&draft);
+  return ox_job_with_room (job, room, NULL);
+}
+
+static inline OxJob *
+edit_outfit (const OxJob *job)
+{
+  g_autoptr (OxOutfit) outfit = ox_outfit_new (&(OxOutfit){ .shot = (char *) "S390", .circuit_a = 32 });
+  return ox_job_with_outfit (job, outfit, NULL);
+}
+
+/* Each class of what stands on the scope drawing or the quote, or changes them or what the crew follows. */
+static const SignedEditRow signed_edits[] = {
+  { "room", edit_room },
+  { "coats", edit_coats },
+  { "obstacle", edit_new_obstacle },
+  { "excluded", edit_excluded },
+  { "doorway", edit_doorway },
+  { "joint", edit_joint },
+  { "condition", edit_condition },
+  { "station", edit_station },
+  { "machine", edit_machine },
+  { "rates", edit_rates },
+  { "side", edit_side },
+  { "direction", edit_direction },
+  { "corner", edit_corner },
+  { "moved", edit_moved },
+  { "without", edit_without },
+  { "turned", edit_turned },
+  { "copied", edit_copied },
+  { "texts", edit_texts },
+  { "number", edit_number },
+  { "north", edit_north },
+  { "units", edit_units },
+  { "calendar", edit_calendar },
+  { "costs", edit_costs },
+  { "patches", edit_patches },
+  { "outfit", edit_outfit },
+  { "lines", edit_lines },
+  { "revisions", edit_revisions },
+  { "unsigned", edit_unsigned },
+  { "signed again", edit_signed_again },
+};
+
+static inline OxJob *
 edit_wear (const OxJob *job)
 {
   g_autoptr (OxMachine) machine = ox_machine_copy (job->machine);
@@ -280,10 +319,18 @@ edit_nothing (const OxJob *job)
   return ox_job_with_room (job, room, NULL);
 }
 
+/* A day's work is no change of what was signed. */
+static inline OxJob *
+edit_record (const OxJob *job)
+{
+  OxRecordDay day = { (char *) "2026-08-10", 120, 126.5, (char *) "Dry." };
+  g_autoptr (OxRecord) record = ox_record_with_day (job->record, &day);
+  return ox_job_with_record (job, record, NULL);
+}
+
 static const SignedEditRow harmless_edits[] = {
-  { "units", edit_units }, { "setup", edit_setup },     { "station", edit_station },
-  { "costs", edit_costs }, { "patches", edit_patches }, { "calendar", edit_calendar },
-  { "wear", edit_wear },   { "status", edit_status },   { "nothing", edit_nothing },
+  { "setup", edit_setup },   { "record", edit_record },   { "wear", edit_wear },
+  { "status", edit_status }, { "nothing", edit_nothing },
 };
 
 G_END_DECLS

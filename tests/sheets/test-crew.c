@@ -39,6 +39,34 @@ test_what_a_crew_needs (void)
   g_assert_cmpuint (ox_test_count (drawing, "numbers", last), ==, 1);
 }
 
+/* Sheets that are read from a step away, or printed at half their size, have the larger letters on the floor too. */
+static void
+test_numbers_of_large_sheets (void)
+{
+  static const struct
+  {
+    const char *paper;
+    double height_mm; /* of ISO 3098-1's series */
+  } rows[] = { { "A3", 1.8 }, { "Tabloid", 1.8 }, { "A1", 2.5 }, { "ANSI D", 2.5 } };
+  g_autoptr (OxJob) job = ox_test_hall (OX_UNITS_METRES);
+  g_autoptr (OxPlan) plan = ox_test_plan (job);
+  for (guint i = 0; i < G_N_ELEMENTS (rows); i++)
+    {
+      g_autoptr (OxPageSet) set = make (job, plan, OX_SHEET_CREW, rows[i].paper);
+      const OxDrawing *drawing = set->pages[0].drawing;
+      guint numbers = 0;
+      for (guint k = 0; k < drawing->n_elements; k++)
+        if (drawing->elements[k].kind == OX_ELEMENT_TEXT
+            && g_str_equal (drawing->layers[drawing->elements[k].layer].id, "numbers"))
+          {
+            ox_test_near (drawing->elements[k].text.height_mm, rows[i].height_mm, 1e-9);
+            numbers++;
+          }
+      g_assert_cmpuint (numbers, >, 5);
+      ox_test_no_texts_overlap (drawing, 1);
+    }
+}
+
 static void
 test_first_start_is_marked_once (void)
 {
@@ -108,6 +136,7 @@ int
 main (int argc, char **argv)
 {
   g_test_init (&argc, &argv, NULL);
+  g_test_add_func ("/crew/numbers-of-large-sheets", test_numbers_of_large_sheets);
   g_test_add_func ("/crew/parts", test_what_a_crew_needs);
   g_test_add_func ("/crew/first", test_first_start_is_marked_once);
   g_test_add_func ("/crew/goes-on", test_goes_on);

@@ -165,7 +165,7 @@ draw (const OxSheetRun *run, OxScale scale, const OxParts *parts, OxBox box)
     }
   (void) ox_crew_append_tags (run, &plot, beside, labels);
   g_autoptr (OxDrawing) around = ox_drawing_builder_end (beside);
-  const OxFloorPart shown = { OX_CREW_LAYERS, plot.mm_per_m, box, NULL };
+  const OxFloorPart shown = { OX_CREW_LAYERS, plot.mm_per_m, box, NULL, 0 };
   g_autoptr (OxDrawing) floor = ox_floor_picture_new_part (run->job, run->plan, &shown, labels);
   OxDrawingBuilder *builder = ox_drawing_builder_new ();
   ox_plot_append (&plot, run, builder, floor);

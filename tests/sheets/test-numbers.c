@@ -177,7 +177,7 @@ test_no_number_where_a_strip_only_touches (void)
           *(at.x > from.x ? &box.x0 : &box.x1) = at.x;
         else
           *(at.y > from.y ? &box.y0 : &box.y1) = at.y;
-        const OxFloorPart part = { OX_FLOOR_STRIPS | OX_FLOOR_NUMBERS, 50, box, NULL };
+        const OxFloorPart part = { OX_FLOOR_STRIPS | OX_FLOOR_NUMBERS, 50, box, NULL, 0 };
         g_autoptr (OxDrawing) drawing = ox_floor_picture_new_part (job, plan, &part, NULL);
         g_autofree char *number = g_strdup_printf ("%u", strip->order);
         for (guint k = 0; k < drawing->n_elements; k++)

@@ -140,6 +140,33 @@ test_pits_and_the_ends_of_hoses_are_told (Fixture *fixture, gconstpointer paper)
   ox_test_near (told->text.at.y, at.y, 1e-6);
 }
 
+/* Where two sheets meet on a station its name stands on one of them, as does everything's within them. */
+static void
+test_named_once_on_a_match_line (Fixture *fixture, gconstpointer paper)
+{
+  (void) paper;
+  OxBox all = ox_job_box (fixture->job), halves[2] = { all, all };
+  OxPoint at = fixture->job->stations[0]->at;
+  halves[0].x1 = halves[1].x0 = at.x;
+  guint names = 0, others = 0;
+  for (guint i = 0; i < 2; i++)
+    {
+      g_autoptr (OxLabels) labels = ox_labels_new (fixture->plot.mm_per_m);
+      OxDrawingBuilder *builder = ox_drawing_builder_new ();
+      ox_plot_set_part (&fixture->plot, fixture->plot.scale, halves[i]);
+      ox_tags_append_stations (&fixture->run, &fixture->plot, builder, labels);
+      g_autoptr (OxDrawing) drawing = ox_drawing_builder_end (builder);
+      for (guint k = 0; k < drawing->n_elements; k++)
+        {
+          gboolean it = g_str_equal (drawing->elements[k].id, fixture->job->stations[0]->id);
+          names += it;
+          others += !it;
+        }
+    }
+  g_assert_cmpuint (names, ==, 1);
+  g_assert_cmpuint (others, >=, fixture->job->n_stations - 1);
+}
+
 #define ADD(name, paper, function) g_test_add ("/tags/" name "/" paper, Fixture, paper, set_up, function, tear_down)
 
 int
@@ -152,6 +179,7 @@ main (int argc, char **argv)
   ADD ("area", "A3", test_tags_stay_in_the_drawing_area);
   ADD ("leaders", "A3", test_leaders_point_into_their_area);
   ADD ("names", "A3", test_drops_base_walls_and_stations_are_named);
+  ADD ("match-line", "A3", test_named_once_on_a_match_line);
   ADD ("pits", "A3", test_pits_and_the_ends_of_hoses_are_told);
   return g_test_run ();
 }

@@ -3,6 +3,7 @@
  */
 #include "app/dialogs/print.h"
 
+#include "app/print-settings.h"
 #include "paint/cairo.h"
 
 static void
@@ -41,9 +42,17 @@ gboolean
 ox_print (GtkWindow *parent, const OxPageSet *set, const char *export_path, GError **error)
 {
   g_autoptr (GtkPrintOperation) operation = gtk_print_operation_new ();
+  g_autofree char *file = ox_print_settings_default_file ();
   GtkPrintOperationAction action = GTK_PRINT_OPERATION_ACTION_PRINT_DIALOG;
+  GtkPrintOperationResult result;
 
-  if (export_path != NULL)
+  if (export_path == NULL)
+    {
+      g_autoptr (GtkPrintSettings) last = ox_print_settings_restore (file);
+
+      gtk_print_operation_set_print_settings (operation, last);
+    }
+  else
     {
       gtk_print_operation_set_export_filename (operation, export_path);
       action = GTK_PRINT_OPERATION_ACTION_EXPORT;
@@ -55,5 +64,8 @@ ox_print (GtkWindow *parent, const OxPageSet *set, const char *export_path, GErr
   g_signal_connect (operation, "begin-print", G_CALLBACK (begin_cb), (gpointer) set);
   g_signal_connect (operation, "request-page-setup", G_CALLBACK (page_setup_cb), (gpointer) set);
   g_signal_connect (operation, "draw-page", G_CALLBACK (draw_cb), (gpointer) set);
-  return gtk_print_operation_run (operation, action, parent, error) != GTK_PRINT_OPERATION_RESULT_ERROR;
+  result = gtk_print_operation_run (operation, action, parent, error);
+  if (export_path == NULL && result == GTK_PRINT_OPERATION_RESULT_APPLY)
+    ox_print_settings_save (gtk_print_operation_get_print_settings (operation), file);
+  return result != GTK_PRINT_OPERATION_RESULT_ERROR;
 }
