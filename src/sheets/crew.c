@@ -377,6 +377,7 @@ ox_crew_append (OxSheetRun *run, GError **error)
   ox_plot_append (&plot, run, draft->builder, floor);
   ox_drawing_builder_drawing (draft->builder, beside);
   ox_drawing_builder_layer (draft->builder, "tags", _ ("Tags"));
+  ox_tags_append_check_names (run, &plot, draft->builder, labels);
   ox_tags_append_reach (run, &plot, draft->builder, labels);
   g_autoptr (GPtrArray) blocks = gather_blocks (run, &(Shown){ floor, beside, untagged, brief });
   OxFlow flow = { blocks, 0, 0, FALSE };

@@ -146,6 +146,24 @@ append_meeting (const OxParts *parts, const OxPlot *plot, OxDrawingBuilder *buil
     ox_drawing_builder_line (builder, OX_STYLE_MATCH, low, (OxPoint){ high.x, low.y });
 }
 
+/* free_place: for the number of a sheet: in the middle of its part, or beside that where something stands there */
+static OxLabelBox
+free_place (OxBox part, const char *text, double height, const OxLabels *labels)
+{
+  static const OxPoint shares[] = { { 0.5, 0.5 },  { 0.5, 0.7 },  { 0.5, 0.3 },  { 0.35, 0.5 }, { 0.65, 0.5 },
+                                    { 0.35, 0.7 }, { 0.65, 0.7 }, { 0.35, 0.3 }, { 0.65, 0.3 } };
+  double w = ox_text_width (text, height, TRUE) / 2 + 1.2, h = height / 2 + 1.2;
+  OxLabelBox place = { { 0, 0 }, 0, { -w, -h, w, h } };
+  for (guint i = 0; i < G_N_ELEMENTS (shares); i++)
+    {
+      place.at = (OxPoint){ part.x0 + (part.x1 - part.x0) * shares[i].x, part.y0 + (part.y1 - part.y0) * shares[i].y };
+      if (ox_labels_is_free (labels, &place))
+        return place;
+    }
+  place.at = (OxPoint){ (part.x0 + part.x1) / 2, (part.y0 + part.y1) / 2 };
+  return place;
+}
+
 void
 ox_parts_append_grid (const OxParts *parts, const OxPlot *plot, OxDrawingBuilder *builder, OxLabels *labels)
 {
@@ -163,11 +181,9 @@ ox_parts_append_grid (const OxParts *parts, const OxPlot *plot, OxDrawingBuilder
       const char *text = ox_text_width (long_text, GRID_TEXT_MM, TRUE) < room ? long_text : short_text;
       double height = ox_text_width (text, GRID_TEXT_MM, TRUE) < room ? GRID_TEXT_MM : OX_TEXT_MIN_MM;
       OxTextLook look = { OX_STYLE_INK, height, 0, OX_ALIGN_MIDDLE, TRUE, TRUE, GRID_GROUND_MM, FALSE };
-      OxPoint at = ox_point_scale (ox_point_add (low, high), 0.5);
-      ox_drawing_builder_text (builder, look, at, text);
-      double w = ox_text_width (text, height, TRUE) / 2 + 1.2, h = height / 2 + 1.2;
-      OxPoint metres = { (part->box.x0 + part->box.x1) / 2, (part->box.y0 + part->box.y1) / 2 };
-      ox_labels_take (labels, &(OxLabelBox){ metres, 0, { -w, -h, w, h } });
+      OxLabelBox place = free_place (part->box, text, height, labels);
+      ox_drawing_builder_text (builder, look, ox_plot_to_page (plot, place.at), text);
+      ox_labels_take (labels, &place);
     }
 }
 

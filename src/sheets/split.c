@@ -244,6 +244,7 @@ append_part (Split *split, guint i)
   ox_plot_append (&plot, run, draft->builder, floor);
   ox_drawing_builder_drawing (draft->builder, beside);
   ox_drawing_builder_layer (draft->builder, "tags", _ ("Tags"));
+  ox_tags_append_check_names (run, &plot, draft->builder, labels);
   ox_tags_append_reach (run, &plot, draft->builder, labels);
   g_autoptr (GPtrArray) blocks = new_blocks ();
   g_ptr_array_add (blocks, key_block (split, i));

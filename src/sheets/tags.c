@@ -17,6 +17,9 @@
 #define OFF_DOT_MM 1.5 /* leaders from dots that are close together may touch there */
 #define CROSS_MM 1.0   /* arm of the cross of a profile check */
 #define LEAST_SHOWN_M2 0.01
+#define CHECK_MM2 400.0    /* of floor on paper for each name of a profile check */
+#define WORDS_MM_PER_M 2.0 /* from which on a proposed place is called so beside it; below, the legend alone says it   \
+                            */
 
 static const double reaches_mm[] = { 6, 8, 11, 14, 18, 23, 29 };
 
@@ -329,39 +332,85 @@ is_named_here (const Tagger *tagger, OxPoint at)
          && (at.y < box.y1 || (at.y == box.y1 && box.y1 >= all.y1));
 }
 
-/* append_check: the cross stands on the floor whatever is there, the name beside it where that is free */
+/* append_check: the cross stands on the floor whatever is there */
 static void
-append_check (const Tagger *tagger, OxPoint metres, const char *name)
+append_check (const Tagger *tagger, OxPoint metres)
+{
+  OxPoint at = ox_plot_to_page (tagger->plot, metres);
+  ox_drawing_builder_mark (tagger->builder, (OxMarkLook){ OX_STYLE_LEADER, OX_MARK_CHECK, 0, 2 * CROSS_MM }, at);
+  ox_labels_take (tagger->labels, &(OxLabelBox){ metres, 0, { -CROSS_MM, -CROSS_MM, CROSS_MM, CROSS_MM } });
+}
+
+/* append_check_name: to the right of the cross where that is free, or to its left */
+static void
+append_check_name (const Tagger *tagger, OxPoint metres, const char *name)
 {
   OxPoint at = ox_plot_to_page (tagger->plot, metres);
   double body = tagger->run->form.body_mm, w = ox_text_width (name, body, FALSE), h = body / 2 + 0.4;
-  OxLabelBox box = { metres, 0, { CROSS_MM + 0.3, -h, CROSS_MM + 1.2 + w, h } };
-  const OxLabelBox cross = { metres, 0, { -CROSS_MM, -CROSS_MM, CROSS_MM, CROSS_MM } };
-  ox_drawing_builder_mark (tagger->builder, (OxMarkLook){ OX_STYLE_LEADER, OX_MARK_CHECK, 0, 2 * CROSS_MM }, at);
-  gboolean is_free = ox_labels_is_free (tagger->labels, &box);
-  ox_labels_take (tagger->labels, &cross);
-  if (!is_free)
-    return;
-  ox_labels_take (tagger->labels, &box);
-  OxTextLook look = { OX_STYLE_TAG, body, 0, OX_ALIGN_START, TRUE, FALSE, 0.3, FALSE };
-  ox_drawing_builder_text (tagger->builder, look, (OxPoint){ at.x + CROSS_MM + 0.6, at.y }, name);
+  const OxLabelBox boxes[] = { { metres, 0, { CROSS_MM + 0.3, -h, CROSS_MM + 1.2 + w, h } },
+                               { metres, 0, { -CROSS_MM - 1.2 - w, -h, -CROSS_MM - 0.3, h } } };
+  for (guint i = 0; i < G_N_ELEMENTS (boxes); i++)
+    {
+      OxTextLook look = { OX_STYLE_TAG, body, 0, i == 0 ? OX_ALIGN_START : OX_ALIGN_END, TRUE, FALSE, 0.3, FALSE };
+      if (!ox_labels_is_free (tagger->labels, &boxes[i]))
+        continue;
+      ox_labels_take (tagger->labels, &boxes[i]);
+      ox_drawing_builder_text (tagger->builder, look, (OxPoint){ at.x + (i == 0 ? 1 : -1) * (CROSS_MM + 0.6), at.y },
+                               name);
+      return;
+    }
+}
+
+/* check_step: every how many checks have their names: all, or every fifth where all would cover the floor */
+static guint
+check_step (const Tagger *tagger, const GArray *spots)
+{
+  const OxPlot *plot = tagger->plot;
+  guint n = 0;
+  double m2 = 0;
+  for (guint i = 0; i < spots->len; i++)
+    n += is_named_here (tagger, g_array_index (spots, OxSpot, i).at);
+  for (guint i = 0; i < tagger->run->job->n_rooms; i++)
+    {
+      OxBox room = ox_ring_box (tagger->run->job->rooms[i]->ring), box = plot->shown;
+      m2 += MAX (MIN (room.x1, box.x1) - MAX (room.x0, box.x0), 0)
+            * MAX (MIN (room.y1, box.y1) - MAX (room.y0, box.y0), 0);
+    }
+  double each = m2 * plot->mm_per_m * plot->mm_per_m / MAX (n, 1);
+  return each >= CHECK_MM2 ? 1 : 5;
+}
+
+/* append_checks: the crosses, or their @names */
+static void
+append_checks (const Tagger *tagger, gboolean names)
+{
+  g_autoptr (GArray) spots = ox_spots_of (tagger->run->plan);
+  guint step = check_step (tagger, spots);
+  for (guint i = 0; i < spots->len; i++)
+    {
+      const OxSpot *spot = &g_array_index (spots, OxSpot, i);
+      g_autofree char *name = ox_check_name (i), *id = g_strdup_printf ("check-%u", i + 1);
+      if (!is_named_here (tagger, spot->at))
+        continue;
+      ox_drawing_builder_item (tagger->builder, id, 0);
+      if (!names)
+        append_check (tagger, spot->at);
+      else if ((i + 1) % step == 0 || i == 0 || i + 1 == spots->len)
+        append_check_name (tagger, spot->at, name);
+    }
+  ox_drawing_builder_item (tagger->builder, NULL, 0);
 }
 
 void
 ox_tags_append_checks (const OxSheetRun *run, const OxPlot *plot, OxDrawingBuilder *builder, OxLabels *labels)
 {
-  Tagger tagger = { run, plot, builder, labels };
-  g_autoptr (GArray) spots = ox_spots_of (run->plan);
-  for (guint i = 0; i < spots->len; i++)
-    {
-      const OxSpot *spot = &g_array_index (spots, OxSpot, i);
-      g_autofree char *name = ox_check_name (i), *id = g_strdup_printf ("check-%u", i + 1);
-      if (!is_named_here (&tagger, spot->at))
-        continue;
-      ox_drawing_builder_item (builder, id, 0);
-      append_check (&tagger, spot->at, name);
-    }
-  ox_drawing_builder_item (builder, NULL, 0);
+  append_checks (&(Tagger){ run, plot, builder, labels }, FALSE);
+}
+
+void
+ox_tags_append_check_names (const OxSheetRun *run, const OxPlot *plot, OxDrawingBuilder *builder, OxLabels *labels)
+{
+  append_checks (&(Tagger){ run, plot, builder, labels }, TRUE);
 }
 
 /* a station of the job, or a place proposed for one */
@@ -458,7 +507,8 @@ ox_tags_append_stations (const OxSheetRun *run, const OxPlot *plot, OxDrawingBui
   for (guint i = 0; i < plan->n_stations; i++)
     {
       const OxPlanStation *station = &plan->stations[i];
-      g_autofree char *name = g_strdup_printf (_ ("%s, proposed"), station->id);
+      g_autofree char *name = plot->mm_per_m >= WORDS_MM_PER_M ? g_strdup_printf (_ ("%s, proposed"), station->id)
+                                                               : g_strdup (station->id);
       if (station->proposed)
         append_station (&tagger, &(Named){ station->id, name, station->at, TRUE });
     }

@@ -16,7 +16,11 @@ void ox_tags_append_pits (const OxSheetRun *run, const OxPlot *plot, OxDrawingBu
 /* ox_tags_append_sides: drops with what to keep back, and the base walls with what to measure from them */
 void ox_tags_append_sides (const OxSheetRun *run, const OxPlot *plot, OxDrawingBuilder *builder, OxLabels *labels);
 
-/* ox_tags_append_checks: the planned profile checks, each a small cross of its own with its name where there is room for that */
+/* ox_tags_append_check_names: beside the crosses where the numbers of the strips leave room: of all checks, or, where there would be no floor to
+ * be seen for names, of the first, the last and every fifth */
+void ox_tags_append_check_names (const OxSheetRun *run, const OxPlot *plot, OxDrawingBuilder *builder, OxLabels *labels);
+
+/* ox_tags_append_checks: a small cross at each planned profile check */
 void ox_tags_append_checks (const OxSheetRun *run, const OxPlot *plot, OxDrawingBuilder *builder, OxLabels *labels);
 
 /* ox_tags_append_stations: names of the stations and of the places proposed for further ones beside them */

@@ -46,11 +46,36 @@ test_a_part_without_a_room_has_no_sheet (void)
     g_assert_cmpuint (parts->parts[i].sheet, ==, sheets[i]);
 }
 
+/* On the drawing of the whole floor a sheet's number makes way for what stands in the middle of its part, and stays in
+ * the part. */
+static void
+test_numbers_make_way (void)
+{
+  g_autoptr (OxJob) job = ox_test_hall (OX_UNITS_METRES);
+  const double mm[2] = { 60, 50 };
+  g_autoptr (OxParts) parts = ox_parts_new (job, 10, mm, 2);
+  OxPlot plot = { .origin = { 0, 0 }, .mm_per_m = 10 };
+  g_autoptr (OxLabels) labels = ox_labels_new (10);
+  OxBox box = parts->parts[0].box;
+  OxPoint middle = { (box.x0 + box.x1) / 2, (box.y0 + box.y1) / 2 };
+  ox_labels_take (labels, &(OxLabelBox){ middle, 0, { -2.5, -2.5, 2.5, 2.5 } });
+  OxDrawingBuilder *builder = ox_drawing_builder_new ();
+  ox_parts_append_grid (parts, &plot, builder, labels);
+  g_autoptr (OxDrawing) drawing = ox_drawing_builder_end (builder);
+  const OxElement *first = ox_test_find_cell (drawing, "Sheet 2"), *second = ox_test_find_cell (drawing, "Sheet 3");
+  g_assert_nonnull (first);
+  g_assert_nonnull (second);
+  g_assert_cmpfloat (fabs (first->text.at.y - middle.y * 10), >, 2.5);
+  g_assert_true (first->text.at.y > box.y0 * 10 && first->text.at.y < box.y1 * 10);
+  ox_test_near (second->text.at.y, middle.y * 10, 1e-6);
+}
+
 int
 main (int argc, char **argv)
 {
   g_test_init (&argc, &argv, NULL);
   g_test_add_func ("/parts/whole", test_parts_make_up_the_floor);
+  g_test_add_func ("/parts/numbers-make-way", test_numbers_make_way);
   g_test_add_func ("/parts/empty", test_a_part_without_a_room_has_no_sheet);
   return g_test_run ();
 }

@@ -2,7 +2,9 @@
  * SPDX-License-Identifier: GPL-3.0-or-later
  */
 #include "sheets/tags.h"
+#include "sheets/floor.h"
 #include "sheets/hall.h"
+#include "support/floors.h"
 #include "support/ox-test.h"
 #include <string.h>
 
@@ -167,6 +169,53 @@ test_named_once_on_a_match_line (Fixture *fixture, gconstpointer paper)
   g_assert_cmpuint (others, >=, fixture->job->n_stations - 1);
 }
 
+/* How many profile checks have their name on a floor of 100 m x 60 m at a scale; every one has its cross, once, and
+ * what is left of the names is the first, the last and those of the step */
+static void
+assert_names (double denominator, guint step)
+{
+  g_autoptr (OxJob) job = ox_test_floor_rectangle (100, 60, "large");
+  g_autoptr (GError) error = NULL;
+  g_autoptr (OxPlan) plan = ox_plan_new (job, NULL, &error);
+  g_assert_no_error (error);
+  g_autoptr (GArray) spots = ox_spots_of (plan);
+  OxSheetOptions options = OX_SHEET_OPTIONS_INIT;
+  options.paper = ox_paper_find ("A0");
+  OxSheetRun run = { .job = job, .plan = plan, .form = ox_form_new (&options, OX_UNITS_METRES) };
+  OxPlot plot = { .area = run.form.frame };
+  ox_plot_set_part (&plot, (OxScale){ denominator, NULL }, OX_FLOOR_WHOLE);
+  plot.origin = (OxPoint){ 40, 40 };
+  g_autoptr (OxLabels) labels = ox_labels_new (plot.mm_per_m);
+  OxDrawingBuilder *builder = ox_drawing_builder_new ();
+  ox_tags_append_checks (&run, &plot, builder, labels);
+  ox_tags_append_check_names (&run, &plot, builder, labels);
+  g_autoptr (OxDrawing) drawing = ox_drawing_builder_end (builder);
+  guint crosses = 0, names = 0, wanted = 0;
+  for (guint i = 0; i < drawing->n_elements; i++)
+    {
+      const OxElement *element = &drawing->elements[i];
+      crosses += element->kind == OX_ELEMENT_MARK;
+      if (element->kind != OX_ELEMENT_TEXT)
+        continue;
+      guint64 number = g_ascii_strtoull (element->text.text + strlen ("PC"), NULL, 10);
+      g_assert_true (number == 1 || number == spots->len || number % step == 0);
+      names++;
+    }
+  for (guint i = 1; i <= spots->len; i++)
+    wanted += i == 1 || i == spots->len || i % step == 0;
+  g_test_message ("1:%g: %u checks, %u names of %u", denominator, spots->len, names, wanted);
+  g_assert_cmpuint (crosses, ==, spots->len);
+  g_assert_cmpuint (names, >=, wanted * 9 / 10); /* two of a strip may stand close together */
+  ox_test_no_texts_overlap (drawing, 1);
+}
+
+static void
+test_names_of_checks_are_thinned (void)
+{
+  assert_names (100, 1);
+  assert_names (500, 5);
+}
+
 #define ADD(name, paper, function) g_test_add ("/tags/" name "/" paper, Fixture, paper, set_up, function, tear_down)
 
 int
@@ -180,6 +229,7 @@ main (int argc, char **argv)
   ADD ("leaders", "A3", test_leaders_point_into_their_area);
   ADD ("names", "A3", test_drops_base_walls_and_stations_are_named);
   ADD ("match-line", "A3", test_named_once_on_a_match_line);
+  g_test_add_func ("/tags/checks-thinned", test_names_of_checks_are_thinned);
   ADD ("pits", "A3", test_pits_and_the_ends_of_hoses_are_told);
   return g_test_run ();
 }
