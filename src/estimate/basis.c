@@ -5,7 +5,6 @@
 #include <string.h>
 #include "base/number.h"
 #include "base/words.h"
-#include "trade/edge.h"
 
 #define CSP_MOST 10
 
@@ -22,13 +21,6 @@ ox_basis_note (const char *id)
   g_autofree char *value = ox_number_text (row->value, 4);
   const char *unit = g_str_equal (row->unit, "1") ? "" : row->unit;
   return g_strdup_printf ("%s%s%s (%s)", value, *unit != '\0' ? " " : "", unit, _ (row->source));
-}
-
-double
-ox_basis_edge_hours (const OxJob *job, const OxEdge *edge)
-{
-  const OxEdgeRates rates = { job->rates.edge_m2_per_hour, job->rates.edge_m_per_hour, ox_basis ("edge-narrow") };
-  return ox_edge_hours (&rates, edge->area, edge->length);
 }
 
 /* Takes the next whole number from 1 to 10; 0 when there is none. */

@@ -12,9 +12,6 @@ double ox_basis (const char *id);
 /* ox_basis_note: the same with unit and source, "1100 kg/m3 (common practice, no source)"; (transfer full) */
 char *ox_basis_note (const char *id) G_GNUC_WARN_UNUSED_RESULT;
 
-/* ox_basis_edge_hours: of an edge area at the hand rates of the job, narrow ones by their length where it has a rate for that (trade/edge.h) */
-double ox_basis_edge_hours (const OxJob *job, const OxEdge *edge);
-
 /* ox_basis_csp:
  * @profile: target profile as written in the job: "CSP 3", "CSP 3-5", "csp 4 to 6"
  * @low, @high: (out): 1 to 10; both the same where one step is asked for

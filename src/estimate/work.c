@@ -129,7 +129,7 @@ add_edges (Hand *hand, guint room)
   const OxEdge *edges = hand->plan->edges;
   for (guint i = 0; i < hand->plan->n_edges; i++)
     if (edges[i].room == room)
-      add_piece (hand, OX_PIECE_EDGE, i, room, ox_basis_edge_hours (hand->plan->job, &edges[i]) * 60);
+      add_piece (hand, OX_PIECE_EDGE, i, room, ox_plan_edge_hours (hand->plan->job, &edges[i]) * 60);
 }
 
 /* Which machine's crew does the edge work of a room: the one that lays its last strip; rooms without strips go round.

@@ -53,8 +53,9 @@ add_rates (GString *json, const OxJob *job)
     { "walk_speed_m_per_min", job->machine->walk_speed },
     { "swing_s", job->machine->swing_s },
     { "edge_m2_per_hour", job->rates.edge_m2_per_hour },
+    { "edge_m_per_hour", job->rates.edge_m_per_hour },
   };
-  add_object (json, "rates", figures, G_N_ELEMENTS (figures));
+  add_object (json, "rates", figures, G_N_ELEMENTS (figures) - (job->rates.edge_m_per_hour > 0 ? 0 : 1));
 }
 
 static void

@@ -461,7 +461,10 @@ write_totals (OxPlan *plan, const OxBlasted *blasted, const OxRegion *reached)
   t->double_m2 = MAX (blasted->gross_m2 - blasted->covered_m2, 0);
   t->strips = plan->n_strips;
   for (guint i = 0; i < plan->n_edges; i++)
-    t->edge_m2 += plan->edges[i].area;
+    {
+      t->edge_m2 += plan->edges[i].area;
+      t->edge_hours += ox_plan_edge_hours (plan->job, &plan->edges[i]);
+    }
   for (guint i = 0; i < plan->n_strips; i++)
     {
       t->strip_m += ox_strip_length (&plan->strips[i]);
@@ -475,7 +478,6 @@ write_totals (OxPlan *plan, const OxBlasted *blasted, const OxRegion *reached)
   t->edge_limit_m2 = MAX (t->target_m2 - ox_region_area (reached), 0);
   t->strip_hours = strip_minutes / 60;
   t->move_hours = move_minutes / 60;
-  t->edge_hours = t->edge_m2 / plan->job->rates.edge_m2_per_hour;
   t->labour_hours = t->strip_hours + t->move_hours + t->edge_hours;
   t->ideal_hours = ideal_strip_hours (plan, reached) + t->edge_limit_m2 / plan->job->rates.edge_m2_per_hour;
 }

@@ -2,6 +2,8 @@
  * SPDX-License-Identifier: GPL-3.0-or-later
  */
 #include "plan/plan.h"
+#include "trade/defaults.h"
+#include "trade/edge.h"
 
 G_DEFINE_QUARK (ox-plan-error-quark, ox_plan_error)
 
@@ -57,6 +59,13 @@ double
 ox_strip_length (const OxStrip *strip)
 {
   return ox_point_distance (strip->a, strip->b);
+}
+
+double
+ox_plan_edge_hours (const OxJob *job, const OxEdge *edge)
+{
+  const OxEdgeRates rates = { job->rates.edge_m2_per_hour, job->rates.edge_m_per_hour, ox_defaults_get ("edge-narrow")->value };
+  return ox_edge_hours (&rates, edge->area, edge->length);
 }
 
 void

@@ -115,7 +115,9 @@ typedef struct
   double edge_limit_m2;  /* floor outside the reachable limit R*: edge work whatever the plan */
   guint strips;
   double strip_m, move_m;
-  double strip_hours, move_hours, edge_hours, labour_hours, ideal_hours;
+  double strip_hours, move_hours, labour_hours;
+  double edge_hours;     /* all edge areas (ox_plan_edge_hours()) */
+  double ideal_hours;    /* strips side by side over R* and the rest of the floor by hand, at the rate by area alone: its outline is not known */
   double saved_hours;    /* of moves, at a guess: what the search for a better order of fields saved */
   guint out_of_reach;    /* strips that no station reaches */
 } OxTotals;
@@ -156,6 +158,9 @@ double ox_strip_length (const OxStrip *strip); /* m from a to b */
 
 /* ox_strip_corners: what the strip covers, counter-clockwise from right behind; @blast_length in m */
 void ox_strip_corners (const OxStrip *strip, double blast_length, OxPoint corners[4]);
+
+/* ox_plan_edge_hours: of an edge area at the hand rates of the job: where it has one by length, narrow areas go by that (trade/edge.h) */
+double ox_plan_edge_hours (const OxJob *job, const OxEdge *edge);
 
 const char *ox_strip_kind_name (OxStripKind kind); /* "main", "crosswise": as in the tables, untranslated */
 const char *ox_move_kind_name (OxMoveKind kind);   /* "swing", "pull-back", "walk" */

@@ -2,6 +2,7 @@
  * SPDX-License-Identifier: GPL-3.0-or-later
  */
 #include "plan/verify-private.h"
+#include "trade/defaults.h"
 
 #define RELATIVE 1e-6 /* of totals that are sums of stored figures */
 
@@ -120,6 +121,20 @@ judge_areas (OxVerify *verify)
     }
 }
 
+/* By hand: narrow areas by their length where the job has a rate for that, all other by area. */
+static double
+edge_hours (const OxPlan *plan)
+{
+  const OxRates *rates = &plan->job->rates;
+  double narrow = ox_defaults_get ("edge-narrow")->value, area = 0, length = 0;
+  for (guint i = 0; i < plan->n_edges; i++)
+    if (rates->edge_m_per_hour > 0 && plan->edges[i].length > 0 && plan->edges[i].area / plan->edges[i].length <= narrow + RELATIVE)
+      length += plan->edges[i].length;
+    else
+      area += plan->edges[i].area;
+  return area / rates->edge_m2_per_hour + (length > 0 ? length / rates->edge_m_per_hour : 0);
+}
+
 static void
 judge_sums (OxVerify *verify)
 {
@@ -141,7 +156,7 @@ judge_sums (OxVerify *verify)
   expect_sum (verify, t->move_m, move_m, "metres of moves");
   expect_sum (verify, t->strip_hours, strip_minutes / 60, "hours of strips");
   expect_sum (verify, t->move_hours, move_minutes / 60, "hours of moves");
-  expect_sum (verify, t->edge_hours, t->edge_m2 / plan->job->rates.edge_m2_per_hour, "hours of edge work");
+  expect_sum (verify, t->edge_hours, edge_hours (plan), "hours of edge work");
   expect_sum (verify, t->labour_hours, t->strip_hours + t->move_hours + t->edge_hours, "hours of labour");
 }
 

@@ -139,7 +139,6 @@ judge_carried (OxVerify *verify, const OxMove *move, const OxRegion *rolling)
 static void
 judge_move (OxVerify *verify, const OxMove *move)
 {
-  judge_figures (verify, move);
   judge_kind (verify, move);
   if (move->turns)
     judge_turn (verify, move);
@@ -169,7 +168,8 @@ ox_verify_moves (OxVerify *verify)
                            "move %u leads from strip %u to strip %u", i + 1, move->from, move->to);
           continue;
         }
-      if (move->from <= plan->n_kept)
+      judge_figures (verify, move);
+      if (move->to <= plan->n_kept)
         continue;
       judge_move (verify, move);
       if (move->n_path > 0)

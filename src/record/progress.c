@@ -121,9 +121,9 @@ add_edges (const OxPlan *plan, const char *date, OxProgressDay *day)
         guint number = i + 1;
         g_array_append_val (numbers, number);
         day->edge_m2 += plan->edges[i].area;
+        day->edge_hours += ox_plan_edge_hours (plan->job, &plan->edges[i]);
       }
   day->edges = numbers->len;
-  day->edge_hours = day->edge_m2 / plan->job->rates.edge_m2_per_hour;
   day->edge_numbers = ox_which_text ((const guint *) (gconstpointer) numbers->data, numbers->len, "E");
 }
 

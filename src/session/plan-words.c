@@ -64,7 +64,7 @@ edge_words (const OxPlan *plan, const OxEdge *edge)
   g_autofree char *length = ox_units_length_text (plan->job->units, edge->length, TRUE);
 
   return g_strdup_printf (_ ("Edge work %s, %s: %s, %s long, %.1f min by hand"), edge->id, _ (causes[edge->cause]),
-                          area, length, edge->area / plan->job->rates.edge_m2_per_hour * 60);
+                          area, length, ox_plan_edge_hours (plan->job, edge) * 60);
 }
 
 char *

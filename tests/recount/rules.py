@@ -15,6 +15,7 @@ BODY = 0.002      # m: how far a body may seem to leave the floor
 ACCOUNT = 1e-4    # share of the target that may be out of balance
 OVERLAP = 0.0005  # m
 GRID = 1e-4       # m that stored coordinates are rounded to
+NARROW = 0.6      # m: mean width up to which edge work can be measured by its length (common practice, no source)
 STEER = 10.5      # degrees a rolling machine is steered by without a swing
 
 
@@ -358,12 +359,20 @@ def ideal_hours(floor, shape):
     return hours + shape.area / (pitch * floor.rates['travel_speed_m_per_min'] * 60)
 
 
+def edge_hours(edge, rates):
+    """Hours of an edge area by hand: a narrow one by its length where there is a rate for that, any other by its area."""
+    by_length = rates.get('edge_m_per_hour', 0)
+    if by_length > 0 and edge.length > 0 and edge.area <= NARROW * edge.length + 1e-6:
+        return edge.length / by_length
+    return edge.area / rates['edge_m2_per_hour']
+
+
 def totals(floor):
     """The totals are the sums of the tables, and the ideal is what the reachable limit gives."""
     t, rates = floor.totals, floor.rates
     strip_h = sum(s.minutes for s in floor.strips) / 60
     move_h = sum(m.minutes for m in floor.moves) / 60
-    edge_h = sum(e.area for e in floor.tables.edges) / rates['edge_m2_per_hour']
+    edge_h = sum(edge_hours(edge, rates) for edge in floor.tables.edges)
     reached = reachable(floor)
     rest = t['target_m2'] - reached.area
     ideal = sum(ideal_hours(floor, reached.intersection(asking)) for asking in floor.asking.values()) + rest / rates['edge_m2_per_hour']
