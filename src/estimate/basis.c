@@ -51,3 +51,21 @@ ox_basis_csp (const char *profile, int *low, int *high)
   *high = MAX (first, second);
   return TRUE;
 }
+
+gboolean
+ox_basis_csp_asked (const OxJob *job, int *least, int *most)
+{
+  int low, high;
+  *least = G_MAXINT;
+  *most = 0;
+  for (guint i = 0; i < job->n_rooms; i++)
+    if (ox_basis_csp (job->rooms[i]->profile, &low, &high))
+      {
+        *least = MIN (*least, low);
+        *most = MAX (*most, low);
+      }
+  if (*most > 0)
+    return TRUE;
+  *least = *most = (int) ox_basis ("csp-usual");
+  return FALSE;
+}

@@ -20,4 +20,11 @@ char *ox_basis_note (const char *id) G_GNUC_WARN_UNUSED_RESULT;
  */
 gboolean ox_basis_csp (const char *profile, int *low, int *high);
 
+/* ox_basis_csp_asked:
+ * @least, @most: (out): lowest and highest first step that the rooms ask for; where none asks both are what is usual ("csp-usual")
+ *
+ * Returns: whether a room asks for one
+ */
+gboolean ox_basis_csp_asked (const OxJob *job, int *least, int *most);
+
 G_END_DECLS

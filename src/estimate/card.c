@@ -8,8 +8,6 @@
 #include "estimate/settings.h"
 #include "trade/wear.h"
 
-#define SPARE_HOURS 8.0 /* beyond the job: about a shift */
-
 static const struct
 {
   const char *id, *section, *text;
@@ -130,5 +128,5 @@ ox_card_brings_part (const OxEstimate *estimate, guint part)
   const OxMachine *machine = estimate->plan->job->machine;
   g_return_val_if_fail (part < machine->n_wear, FALSE);
   double left = ox_wear_hours_left (machine->wear[part].interval_h, machine->wear[part].run_h);
-  return left <= estimate->plan->totals.strip_hours + SPARE_HOURS;
+  return left <= estimate->plan->totals.strip_hours + estimate->rules.shift_min / 60;
 }

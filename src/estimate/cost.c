@@ -29,12 +29,6 @@ static const struct
 };
 
 const char *
-ox_cost_driver_unit (OxCostDriver driver)
-{
-  return drivers[driver].unit;
-}
-
-const char *
 ox_cost_driver_name (OxCostDriver driver)
 {
   return _ (drivers[driver].name);
@@ -59,22 +53,15 @@ work_of_rooms (const OxEstimate *estimate)
     }
   for (guint i = 0; i < plan->n_edges; i++)
     rooms[plan->edges[i].room].edge_m += plan->edges[i].length;
-  for (guint i = 0; i < estimate->figures->len; i++)
-    {
-      const OxFigure *figure = g_ptr_array_index (estimate->figures, i);
-      for (guint r = 0; g_str_equal (figure->id, "room-target") && r < plan->job->n_rooms; r++)
-        if (g_str_equal (plan->job->rooms[r]->id, figure->room))
-          rooms[r].area = figure->value;
-    }
-  if (plan->job->n_rooms == 1)
-    rooms[0].area = plan->totals.target_m2;
+  for (guint r = 0; r < plan->job->n_rooms; r++)
+    rooms[r].area = estimate->room_m2[r];
   return rooms;
 }
 
 static double
 room_quantity (const OxEstimate *estimate, OxCostDriver driver, const RoomWork *room)
 {
-  double minutes = estimate->plan->totals.strip_hours;
+  double hours = estimate->plan->totals.strip_hours;
   switch (driver)
     {
     case OX_COST_LABOUR_HOUR:
@@ -89,7 +76,7 @@ room_quantity (const OxEstimate *estimate, OxCostDriver driver, const RoomWork *
     case OX_COST_AREA:
       return room->area;
     case OX_COST_ABRASIVE_KG:
-      return minutes > 0 ? estimate->used_kg * room->wheel / minutes : 0;
+      return hours > 0 ? estimate->used_kg * room->wheel / hours : 0;
     case OX_COST_DUST_DRUM:
     case OX_COST_FIXED:
     default:
@@ -130,7 +117,7 @@ add_line (OxQuote *quote, const OxCostRate *rate, const char *room, double quant
                             .room = room,
                             .quantity = quantity,
                             .decimals = DECIMALS,
-                            .unit = ox_cost_driver_unit (rate->per),
+                            .unit = drivers[rate->per].unit,
                             .rate = amount };
   g_array_append_val (quote->lines, line);
 }

@@ -16,14 +16,14 @@ typedef struct
 /* ox_quote_new:
  * @estimate: with its plan must live as long as the quote
  *
- * Hours of the crew go by the strips of a room, with set-up and clean-up to the whole job; edge hours, areas and hours of the wheel by room;
+ * Hours of the crew are those of a room's strips with their starts and moves, and of the refills, drum changes and wear checks that fall due in it; those of
+ * setting up and cleaning up are the whole job's. Edge hours and metres, areas, hours of the wheel and abrasive by its share of them go by room;
  * drums are whole and the job's. Quantities are rounded to two decimals, as they are shown, before they are multiplied.
  */
 OxQuote *ox_quote_new (const OxEstimate *estimate) G_GNUC_WARN_UNUSED_RESULT;
 void ox_quote_free (OxQuote *quote);
 
-/* ox_cost_driver_unit, ox_cost_driver_name: "h", "kg", "m2" ..., and the usual translated name of a rate of that kind */
-const char *ox_cost_driver_unit (OxCostDriver driver);
+/* ox_cost_driver_name: the usual translated name of a rate of that kind */
 const char *ox_cost_driver_name (OxCostDriver driver);
 
 G_DEFINE_AUTOPTR_CLEANUP_FUNC (OxQuote, ox_quote_free)

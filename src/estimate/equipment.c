@@ -72,57 +72,53 @@ ox_figures_hose (OxEstimate *self)
 
 /* --- Wear parts --- */
 
-/* The shift in which the first check of wear part @part falls due; 0 where the shifts have none. */
-static guint
-wear_shift (const OxEstimate *self, guint part)
+/* The first check of wear part @part that falls due, in the lowest shift, and the number of the strip before which its machine stops for it; NULL when
+ * there is none. */
+static const OxPiece *
+first_check (const OxEstimate *self, guint part, guint *strip)
 {
+  const OxPiece *pieces = (const OxPiece *) (gconstpointer) self->work->pieces->data, *first = NULL;
   for (guint i = 0; i < self->work->pieces->len; i++)
-    {
-      const OxPiece *piece = &g_array_index (self->work->pieces, OxPiece, i);
-      if (piece->kind == OX_PIECE_WEAR && piece->index == part)
-        return piece->shift;
-    }
-  return 0;
+    if (pieces[i].kind == OX_PIECE_WEAR && pieces[i].index == part && (first == NULL || pieces[i].shift < first->shift))
+      first = &pieces[i];
+  const OxPiece *next = first;
+  while (next != NULL && next->kind != OX_PIECE_STRIP)
+    next++;
+  *strip = next != NULL ? self->plan->strips[next->index].order : 0;
+  return first;
 }
 
 static char *
-wear_note (const OxEstimate *self, guint i, guint due)
+wear_note (const OxWearPart *part, const OxPiece *check, guint strip)
 {
-  const OxWearPart *part = &self->plan->job->machine->wear[i];
-  guint shift = wear_shift (self, i);
-  if (due >= self->plan->n_strips)
+  if (check == NULL)
     return g_strdup_printf (_ ("no check within this job; every %.0f h of the wheel, %.1f h run"), part->interval_h,
                             part->run_h);
-  if (shift == 0)
-    return g_strdup_printf (_ ("check before strip %u; every %.0f h of the wheel, %.1f h run"), due + 1,
-                            part->interval_h, part->run_h);
-  return g_strdup_printf (_ ("check before strip %u, in shift %u; every %.0f h of the wheel, %.1f h run"), due + 1,
-                          shift, part->interval_h, part->run_h);
+  if (check->shift == 0)
+    return g_strdup_printf (_ ("check before strip %u; every %.0f h of the wheel, %.1f h run"), strip, part->interval_h,
+                            part->run_h);
+  return g_strdup_printf (_ ("check before strip %u, in shift %u; every %.0f h of the wheel, %.1f h run"), strip,
+                          check->shift, part->interval_h, part->run_h);
 }
 
 void
 ox_figures_wear (OxEstimate *self)
 {
-  const OxPlan *plan = self->plan;
-  const OxMachine *machine = plan->job->machine;
-  g_autofree double *minutes = g_new0 (double, plan->n_strips + 1);
-  for (guint i = 0; i < plan->n_strips; i++)
-    minutes[i] = plan->strips[i].minutes;
+  const OxMachine *machine = self->plan->job->machine;
   for (guint i = 0; i < machine->n_wear; i++)
     {
       const OxWearPart *part = &machine->wear[i];
-      double left = ox_wear_hours_left (part->interval_h, part->run_h);
-      guint due = ox_wear_due_strip (left, minutes, plan->n_strips);
-      gboolean within = due < plan->n_strips;
+      guint strip;
+      const OxPiece *check = first_check (self, i, &strip);
       g_autofree char *id = g_strdup_printf ("wear-left-%u", i + 1);
       ox_figure_add (self, (OxFigure){ .group = OX_FIGURE_WEAR,
                                        .id = g_intern_string (id),
                                        .label = g_strdup (_ (part->name)),
                                        .unit = "h",
                                        .decimals = 1,
-                                       .value = left,
-                                       .verdict = within ? OX_VERDICT_WARN : OX_VERDICT_FINE,
-                                       .assumption = wear_note (self, i, due) });
+                                       .value = ox_wear_hours_left (part->interval_h, part->run_h),
+                                       .verdict = check != NULL ? OX_VERDICT_WARN : OX_VERDICT_FINE,
+                                       .assumption = wear_note (part, check, strip) });
     }
 }
 

@@ -29,17 +29,19 @@ ox_figure_add (OxEstimate *estimate, OxFigure figure)
   g_ptr_array_add (estimate->figures, g_memdup2 (&figure, sizeof figure));
 }
 
-/* The middle of what a profile step usually takes off; the deepest step that the rooms ask for, CSP 3 where none does.
- */
-static double
-usual_depth (const OxJob *job)
+/* m2 of target in each room; all of it where there is but one. */
+static double *
+room_targets (const OxPlan *plan)
 {
-  int asked = 0, low, high;
+  const OxJob *job = plan->job;
+  double *areas = g_new0 (double, job->n_rooms + 1);
   for (guint i = 0; i < job->n_rooms; i++)
-    if (ox_basis_csp (job->rooms[i]->profile, &low, &high))
-      asked = MAX (asked, low);
-  OxProfileStarter starter = ox_profile_starter (asked > 0 ? asked : 3);
-  return (starter.depth_low_mm + starter.depth_high_mm) / 2;
+    {
+      g_autoptr (OxRegion) ground = ox_region_new_ring (job->rooms[i]->ring);
+      g_autoptr (OxRegion) shared = job->n_rooms > 1 ? ox_region_intersection (ground, plan->target) : NULL;
+      areas[i] = shared != NULL ? ox_region_area (shared) : plan->totals.target_m2;
+    }
+  return areas;
 }
 
 static void
@@ -48,7 +50,10 @@ reckon (OxEstimate *self)
   const OxPlan *plan = self->plan;
   const OxMachine *machine = plan->job->machine;
   double minutes = plan->totals.strip_hours * 60;
-  self->removed_mm = usual_depth (plan->job);
+  int least, most;
+  ox_basis_csp_asked (plan->job, &least, &most);
+  OxProfileStarter starter = ox_profile_starter (most);
+  self->removed_mm = (starter.depth_low_mm + starter.depth_high_mm) / 2;
   self->shot_dose = ox_profile_dose (machine->flow_kg_min, machine->blast_width, machine->travel_speed);
   self->used_kg = minutes * machine->flow_kg_min * machine->loss_share;
   self->dust_kg = ox_dust_mass (plan->totals.target_m2, self->removed_mm, ox_basis ("concrete-density"))
@@ -66,6 +71,7 @@ make_estimate (const OxPlan *plan, const OxWorkRules *rules)
   };
   OxEstimate *self = g_new0 (OxEstimate, 1);
   self->plan = plan;
+  self->room_m2 = room_targets (plan);
   self->figures = g_ptr_array_new_with_free_func ((GDestroyNotify) figure_free);
   if (rules != NULL)
     self->rules = *rules;
@@ -96,6 +102,7 @@ ox_estimate_free (OxEstimate *estimate)
 {
   ox_work_free (estimate->work);
   g_ptr_array_unref (estimate->figures);
+  g_free (estimate->room_m2);
   g_free (estimate);
 }
 

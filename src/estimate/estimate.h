@@ -20,7 +20,7 @@ typedef struct
 {
   OxFigureGroup group;
   const char *id;      /* as in quantities.csv: "abrasive-used" */
-  const char *room;    /* id of the room, "" for the whole job; borrowed from the job */
+  const char *room;    /* id of the room, of the condition area for "dose-area", "" for the whole job; borrowed from the job */
   double value;
   guint decimals;      /* with which it is shown */
   const char *unit;    /* "m2", "m", "h", "kg", "V", "%" ...; "" for a count */
@@ -36,7 +36,8 @@ typedef struct
   OxWorkRules rules;
   OxWork *work;
   OxDose dose;
-  double removed_mm;  /* mean depth taken off */
+  double *room_m2;    /* of target, in each room of the job */
+  double removed_mm;  /* mean depth taken off: the middle of what is usual for the roughest profile that a room asks for */
   double shot_dose;   /* kg/m2 under the pattern */
   double used_kg;     /* abrasive used up */
   double dust_kg;

@@ -12,24 +12,12 @@
 
 /* --- Floor --- */
 
-/* m2 of target in each room: a part of the target that one room alone can hold belongs to it whole. */
-static double
-room_target (const OxPlan *plan, guint room)
-{
-  const OxJob *job = plan->job;
-  if (job->n_rooms == 1)
-    return plan->totals.target_m2;
-  g_autoptr (OxRegion) ground = ox_region_new_ring (job->rooms[room]->ring);
-  g_autoptr (OxRegion) shared = ox_region_intersection (ground, plan->target);
-  return ox_region_area (shared);
-}
-
 static void
 add_room (OxEstimate *self, guint room)
 {
   const OxPlan *plan = self->plan;
   const char *id = plan->job->rooms[room]->id;
-  double area = 0, length = 0, target = room_target (plan, room);
+  double area = 0, length = 0, target = self->room_m2[room];
   for (guint i = 0; i < plan->n_edges; i++)
     if (plan->edges[i].room == room)
       {
@@ -50,7 +38,7 @@ add_room (OxEstimate *self, guint room)
   for (guint i = 0; i < G_N_ELEMENTS (rows); i++)
     {
       figure.id = rows[i].id;
-      figure.label = g_strdup_printf ("%s: %s", plan->job->rooms[room]->name, rows[i].label);
+      figure.label = g_strdup_printf ("%s: %s", ox_room_title (plan->job->rooms[room]), rows[i].label);
       figure.unit = rows[i].unit;
       figure.value = rows[i].value;
       ox_figure_add (self, figure);
@@ -206,7 +194,7 @@ add_asked (OxEstimate *self, const OxRoom *room)
           .group = OX_FIGURE_PROFILE,
           .id = "profile-asked",
           .room = room->id,
-          .label = g_strdup_printf (_ ("%s: CSP asked for"), room->name),
+          .label = g_strdup_printf (_ ("%s: CSP asked for"), ox_room_title (room)),
           .unit = "",
           .value = low,
           .verdict = !reached ? OX_VERDICT_STOP
@@ -279,7 +267,7 @@ add_patches (OxEstimate *self)
       ox_figure_add (self, (OxFigure){ .group = OX_FIGURE_PROFILE,
                                        .id = "speed-wanted",
                                        .room = room->id,
-                                       .label = g_strdup_printf (_ ("%s: walking speed for it"), room->name),
+                                       .label = g_strdup_printf (_ ("%s: walking speed for it"), ox_room_title (room)),
                                        .unit = "m/min",
                                        .decimals = 1,
                                        .value = speed,
@@ -350,22 +338,6 @@ ox_figures_profile (OxEstimate *self)
 
 /* --- Abrasive --- */
 
-/* The lowest and the highest first step that the rooms ask for; FALSE where none asks for any. */
-static gboolean
-steps_asked (const OxJob *job, int *least, int *most)
-{
-  int low, high;
-  *least = G_MAXINT;
-  *most = 0;
-  for (guint i = 0; i < job->n_rooms; i++)
-    if (ox_basis_csp (job->rooms[i]->profile, &low, &high))
-      {
-        *least = MIN (*least, low);
-        *most = MAX (*most, low);
-      }
-  return *most > 0;
-}
-
 /* The size that the job names, where the table knows it, against the profiles that its rooms ask for. */
 static void
 add_shot (OxEstimate *self)
@@ -375,7 +347,7 @@ add_shot (OxEstimate *self)
   int least, most;
   if (size == NULL)
     return;
-  gboolean usual = !steps_asked (job, &least, &most)
+  gboolean usual = !ox_basis_csp_asked (job, &least, &most)
                    || (size->usual_csp_low <= least && most <= size->usual_csp_high);
   ox_figure_add (self, (OxFigure){ .group = OX_FIGURE_ABRASIVE,
                                    .id = "shot-opening",

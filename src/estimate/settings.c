@@ -46,26 +46,16 @@ ox_setting_spacing (const OxPlan *plan)
   return plan->job->machine->blast_width - plan->job->machine->min_overlap;
 }
 
-/* The deepest first step that the rooms ask for; 0 where none asks. */
-static int
-csp_asked (const OxJob *job)
-{
-  int asked = 0, low, high;
-  for (guint i = 0; i < job->n_rooms; i++)
-    if (ox_basis_csp (job->rooms[i]->profile, &low, &high))
-      asked = MAX (asked, low);
-  return asked;
-}
-
 char *
 ox_setting_abrasive_text (const OxEstimate *estimate)
 {
   const OxJob *job = estimate->plan->job;
-  int csp = csp_asked (job);
-  const OxShotSize *usual = ox_abrasive_usual (csp > 0 ? csp : 3);
+  int least, most;
+  ox_basis_csp_asked (job, &least, &most);
+  const OxShotSize *usual = ox_abrasive_usual (most);
   if (*job->outfit->shot != '\0')
     return g_strdup (job->outfit->shot);
-  return usual != NULL ? g_strdup_printf (_ ("____ (%s is usual for CSP %d)"), usual->id, csp > 0 ? csp : 3)
+  return usual != NULL ? g_strdup_printf (_ ("____ (%s is usual for CSP %d)"), usual->id, most)
                        : g_strdup ("____");
 }
 
@@ -134,7 +124,7 @@ add_machine (GPtrArray *settings, const OxEstimate *estimate)
        g_strdup_printf (_ ("%s kg; %.0f bags of %s kg to bring"), hopper, bags->value, bag));
 }
 
-/* One line for all rooms whose chalk lines lie alike, else one for each. */
+/* One line for all rooms and coats whose chalk lines lie alike, else one for each. */
 static void
 add_chalk (GPtrArray *settings, const OxEstimate *estimate)
 {
@@ -151,9 +141,8 @@ add_chalk (GPtrArray *settings, const OxEstimate *estimate)
       g_autofree char *overlap = ox_units_length_text (units, width - spacing, TRUE);
       if (!alike && plan->chalks[i].lanes < 2)
         continue;
-      add (settings,
-           alike ? g_strdup (_ ("Chalk lines"))
-                 : g_strdup_printf (_ ("Chalk lines, %s"), plan->job->rooms[plan->chalks[i].room]->name),
+      g_autofree char *where = alike ? NULL : ox_plan_coat_text (plan, plan->chalks[i].room, plan->chalks[i].coat);
+      add (settings, alike ? g_strdup (_ ("Chalk lines")) : g_strdup_printf (_ ("Chalk lines, %s"), where),
            g_strdup_printf (_ ("%s apart, overlap %s"), lines, overlap));
       if (alike)
         return;
@@ -177,7 +166,7 @@ add_speeds (GPtrArray *settings, const OxEstimate *estimate)
       const OxFigure *figure = g_ptr_array_index (estimate->figures, i);
       const OxRoom *room = g_str_equal (figure->id, "speed-wanted") ? ox_job_find_room (job, figure->room) : NULL;
       if (room != NULL)
-        add_speed (settings, job->units, g_strdup_printf (_ ("By test patches, %s"), room->name), figure->value);
+        add_speed (settings, job->units, g_strdup_printf (_ ("By test patches, %s"), ox_room_title (room)), figure->value);
     }
   for (guint i = 0; i < job->n_conditions; i++)
     if (job->conditions[i]->speed_m_per_min > 0)

@@ -13,7 +13,7 @@ typedef struct
 
 /* ox_settings_of:
  *
- * Machine, abrasive, filling, chalk lines room by room where they differ, walking speeds with the seconds of a stretch walked by the clock,
+ * Machine, abrasive, filling, chalk lines room by room and coat by coat where they differ, walking speeds with the seconds of a stretch walked by the clock,
  * also those that test patches give for a room and those of condition areas, current against plate and circuit, hose and cords.
  * Returns: (transfer full): of OxSetting
  */

@@ -14,8 +14,8 @@ typedef struct
 
 /* ox_spots_of:
  *
- * As many as the rule for profile checks asks for (trade/spots.h), shared out evenly along all strips in working order, each in the middle of its
- * share: on blasted floor, the same for the same plan, and come by in the order of the work. None without strips.
+ * As many as the rule for profile checks asks for (trade/spots.h), shared out evenly along the strips of the last coat that lies all over each room, in
+ * working order, each in the middle of its share: on blasted floor, the same for the same plan, and come by in the order of the work. None without strips.
  * Returns: (transfer full): of OxSpot
  */
 GArray *ox_spots_of (const OxPlan *plan) G_GNUC_WARN_UNUSED_RESULT;

@@ -6,26 +6,8 @@
 #include "estimate/basis.h"
 #include "trade/shifts.h"
 
-#define WEEKDAYS 0x1f   /* Monday to Friday */
 #define SHIFT_FULL 1e-6 /* minutes */
 #define DAYS_A_WEEK 7
-
-void
-ox_work_rules_init (OxWorkRules *rules)
-{
-  *rules = (OxWorkRules){
-    .first_day = "",
-    .shift_min = ox_basis ("shift-length") * 60,
-    .break_min = ox_basis ("shift-breaks"),
-    .setup_min = ox_basis ("shift-set-up"),
-    .cleanup_min = ox_basis ("shift-clean-up"),
-    .refill_min = ox_basis ("refill"),
-    .drum_change_min = ox_basis ("drum-change"),
-    .wear_check_min = ox_basis ("wear-check"),
-    .machines = 1,
-    .weekdays = WEEKDAYS,
-  };
-}
 
 void
 ox_work_rules_of (OxWorkRules *rules, const OxJob *job)

@@ -23,9 +23,6 @@ typedef struct
   double dust_kg;        /* of the whole job */
 } OxWorkRules;
 
-/* ox_work_rules_init: what an estimate starts with (trade/defaults.h): one machine, Monday to Friday, no first day, no dust */
-void ox_work_rules_init (OxWorkRules *rules);
-
 /* ox_work_rules_of: those of the job's calendar, which must live as long; no dust */
 void ox_work_rules_of (OxWorkRules *rules, const OxJob *job);
 

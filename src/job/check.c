@@ -9,7 +9,6 @@
 
 #define ROOM_LEAST_AREA 0.01 /* m2 */
 #define KEEP_BACK_MOST 100.0 /* m */
-#define COATS_MOST 4
 #define SPEED_MOST 1000.0          /* m/min */
 #define DEPTH_MOST 100.0           /* m, of a doorway */
 #define STATION_LENGTH_MOST 1000.0 /* m of hose or cord */
@@ -202,9 +201,9 @@ check_station (const OxStation *station, GPtrArray *findings)
 static void
 check_coats (const char *id, guint coats, guint least, GPtrArray *findings)
 {
-  if (coats < least || coats > COATS_MOST)
+  if (coats < least || coats > OX_COATS_MOST)
     error_at (findings, id, NULL,
-              g_strdup_printf (_ ("%s has %u coats; %u to %d are allowed"), id, coats, least, COATS_MOST));
+              g_strdup_printf (_ ("%s has %u coats; %u to %d are allowed"), id, coats, least, OX_COATS_MOST));
 }
 
 static void

@@ -63,6 +63,12 @@ ox_room_unref (const OxRoom *room)
   g_atomic_rc_box_release_full ((gpointer) room, room_clear);
 }
 
+const char *
+ox_room_title (const OxRoom *room)
+{
+  return *room->name != '\0' ? room->name : room->id;
+}
+
 /* A radius that job/check.h refuses still gets an outline, but not one of a million corners. */
 static double
 drawable_radius (double radius)

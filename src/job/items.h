@@ -32,6 +32,8 @@ typedef struct
   double angle_deg;
 } OxDirection;
 
+#define OX_COATS_MOST 4
+
 typedef struct
 {
   char *id;
@@ -40,7 +42,7 @@ typedef struct
   OxSide *sides;     /* ring->n of them: side i runs from corner i to corner i + 1 */
   OxDirection direction;
   char *profile;     /* target profile as written on the scope drawing, e.g. "CSP 3"; "" when none */
-  guint coats;          /* full coverings of strips, 1 to 4; 0 in a struct stands for 1 coat and a turn of 90 */
+  guint coats;          /* full coverings of strips, 1 to OX_COATS_MOST; 0 in a struct stands for 1 coat and a turn of 90 */
   double coat_turn_deg; /* from one coat to the next */
   char *extra;       /* (nullable) */
 } OxRoom;
@@ -113,7 +115,7 @@ typedef struct
   char *name;
   OxRing *ring;
   double speed_m_per_min; /* 0: as the machine */
-  guint coats;            /* 1 to 4; 0: as the room */
+  guint coats;            /* 1 to OX_COATS_MOST; 0: as the room */
   char *profile;          /* as that of a room; "" the room's */
   char *extra;
 } OxCondition;
@@ -121,6 +123,7 @@ typedef struct
 OxRoom *ox_room_new (const OxRoom *room) G_GNUC_WARN_UNUSED_RESULT; /* sides may be NULL: all walls */
 OxRoom *ox_room_ref (const OxRoom *room);
 void ox_room_unref (const OxRoom *room);
+const char *ox_room_title (const OxRoom *room); /* its name, its id where it has none */
 OxObstacle *ox_obstacle_new (const OxObstacle *obstacle) G_GNUC_WARN_UNUSED_RESULT;
 OxObstacle *ox_obstacle_ref (const OxObstacle *obstacle);
 void ox_obstacle_unref (const OxObstacle *obstacle);

@@ -4,6 +4,7 @@
 #include "job/terms.h"
 #include <math.h>
 #include "job/text.h"
+#include "trade/defaults.h"
 
 /* As a file holds it, so that a job read back is the same. */
 static double
@@ -126,13 +127,13 @@ ox_calendar_default (void)
 {
   return ox_calendar_new (&(OxCalendar){
       .start_min = 7 * 60,
-      .shift_h = 8,
-      .break_min = 45,
-      .setup_min = 60,
-      .cleanup_min = 30,
-      .refill_min = 3,
-      .drum_change_min = 10,
-      .wear_check_min = 20,
+      .shift_h = ox_defaults_get ("shift-length")->value,
+      .break_min = ox_defaults_get ("shift-breaks")->value,
+      .setup_min = ox_defaults_get ("shift-set-up")->value,
+      .cleanup_min = ox_defaults_get ("shift-clean-up")->value,
+      .refill_min = ox_defaults_get ("refill")->value,
+      .drum_change_min = ox_defaults_get ("drum-change")->value,
+      .wear_check_min = ox_defaults_get ("wear-check")->value,
       .machines = 1,
       .days = 0x1f,
   });

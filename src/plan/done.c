@@ -7,6 +7,7 @@
 #define LEAST_PIECE_M2 0.005 /* less than this is not split off ... */
 #define LEAST_SHARE 0.005    /* ... nor less than this share of the area */
 #define MOST_BLASTED_M2 0.05 /* of done edge work that strips may cover besides */
+#define CORE_SHARE 0.45      /* of the blast width: what shrinking by that leaves is wide enough for a strip, with a tenth to spare */
 #define SAME_LANE 0.0005     /* m across: strips of one chalk line */
 
 /* The room in which the middle of a done strip lies, -1: none. */
@@ -20,43 +21,30 @@ room_of (const OxJob *job, const OxDoneStrip *mark)
   return -1;
 }
 
-/* The highest number of coats that anything in the job asks for. */
-static guint
-most_coats (const OxJob *job)
+/* Whether anything in the room of a mark asks for its coat. */
+static gboolean
+is_asked (const OxFloor *floor, int room, guint coat)
 {
-  guint most = 1;
-  for (guint i = 0; i < job->n_rooms; i++)
-    most = MAX (most, job->rooms[i]->coats);
-  for (guint i = 0; i < job->n_conditions; i++)
-    most = MAX (most, job->conditions[i]->coats);
-  return most;
+  for (guint i = 0; room >= 0 && i < floor->n_coats; i++)
+    if (floor->coats[i].room == (guint) room && floor->coats[i].coat == coat)
+      return TRUE;
+  return FALSE;
 }
 
+/* Floor of each mark of edge work. */
 static GPtrArray *
-region_list (void)
-{
-  return g_ptr_array_new_with_free_func ((GDestroyNotify) ox_region_unref);
-}
-
-static OxRegion *
 marked_edges (const OxRecord *record)
 {
-  g_autoptr (GPtrArray) regions = region_list ();
+  GPtrArray *regions = g_ptr_array_new_with_free_func ((GDestroyNotify) ox_region_unref);
   for (guint i = 0; i < record->n_edges; i++)
     g_ptr_array_add (regions, ox_done_edge_region (&record->edges[i]));
-  return ox_region_union_many ((const OxRegion *const *) regions->pdata, regions->len);
+  return regions;
 }
 
-/* What strips from @first on cover, of one coat; 0: of any. */
 static OxRegion *
-covered_by (const OxStrip *strips, guint n, guint coat, double blast_length)
+together (const GPtrArray *regions)
 {
-  g_autofree OxPoint *corners = g_new (OxPoint, 4 * n + 1);
-  guint quads = 0;
-  for (guint i = 0; i < n; i++)
-    if (coat == 0 || strips[i].coat == coat)
-      ox_strip_corners (&strips[i], blast_length, corners + 4 * quads++);
-  return ox_region_union_quads (corners, quads);
+  return ox_region_union_many ((const OxRegion *const *) regions->pdata, regions->len);
 }
 
 /* Whether strips that are to be laid cover edge work that was done by hand. */
@@ -65,20 +53,20 @@ blasts_done_edges (const OxPlan *plan)
 {
   if (plan->job->record->n_edges == 0)
     return FALSE;
-  g_autoptr (OxRegion) marked = marked_edges (plan->job->record);
-  g_autoptr (OxRegion) covered
-      = covered_by (plan->strips + plan->n_kept, plan->n_strips - plan->n_kept, 0, plan->job->machine->blast_length);
+  g_autoptr (GPtrArray) marks = marked_edges (plan->job->record);
+  g_autoptr (OxRegion) marked = together (marks);
+  g_autoptr (OxRegion) covered = ox_strips_covered (plan->strips + plan->n_kept, plan->n_strips - plan->n_kept, (OxStripsOf){ -1, 0, -1 },
+                                                    plan->job->machine->blast_length);
   g_autoptr (OxRegion) both = ox_region_intersection (covered, marked);
   return ox_region_area (both) > MOST_BLASTED_M2;
 }
 
 gboolean
-ox_done_strips (OxPlan *plan)
+ox_done_strips (OxPlan *plan, const OxFloor *floor)
 {
   const OxRecord *record = plan->job->record;
   g_autofree gboolean *found = g_new0 (gboolean, record->n_strips + 1);
   g_autoptr (GHashTable) marks = g_hash_table_new (ox_done_strip_hash, ox_done_strip_same_place);
-  guint most = most_coats (plan->job);
   for (guint i = 0; i < record->n_strips; i++)
     g_hash_table_insert (marks, &record->strips[i], GUINT_TO_POINTER (i + 1));
   for (guint i = 0; i < plan->n_strips && record->n_strips > 0; i++)
@@ -89,7 +77,7 @@ ox_done_strips (OxPlan *plan)
       found[strip->done > 0 ? strip->done - 1 : record->n_strips] = TRUE;
     }
   for (guint i = 0; i < record->n_strips; i++)
-    if (!found[i] && record->strips[i].coat <= most && room_of (plan->job, &record->strips[i]) >= 0)
+    if (!found[i] && is_asked (floor, room_of (plan->job, &record->strips[i]), record->strips[i].coat))
       return FALSE;
   return !blasts_done_edges (plan);
 }
@@ -102,7 +90,7 @@ ox_done_kept (const OxJob *job, const OxFloor *floor, guint n)
     {
       const OxDoneStrip *mark = &job->record->strips[i];
       int room = room_of (job, mark);
-      if (room < 0 || mark->coat > ox_coats_most (floor->coats, floor->n_coats))
+      if (!is_asked (floor, room, mark->coat))
         continue;
       OxStrip strip = { .order = kept->len + 1,
                         .room = (guint) room,
@@ -123,7 +111,7 @@ ox_done_kept (const OxJob *job, const OxFloor *floor, guint n)
 static OxRegion *
 left_of (const OxRegion *target, const OxRegion *done, const OxMachine *machine)
 {
-  double half = 0.45 * machine->blast_width;
+  double half = CORE_SHARE * machine->blast_width;
   g_autoptr (OxRegion) left = ox_region_difference (target, done);
   g_autoptr (OxRegion) core = ox_region_offset (left, -half, FALSE);
   g_autoptr (OxRegion) wide = ox_region_offset (core, half + machine->min_overlap, FALSE);
@@ -136,12 +124,13 @@ OxCoat *
 ox_done_coats_left (const OxJob *job, const OxFloor *floor, const GArray *kept)
 {
   OxCoat *coats = g_new0 (OxCoat, floor->n_coats + 1);
-  g_autoptr (OxRegion) edges = marked_edges (job->record);
+  g_autoptr (GPtrArray) marks = marked_edges (job->record);
+  g_autoptr (OxRegion) edges = together (marks);
   for (guint i = 0; i < floor->n_coats; i++)
     {
       const OxCoat *coat = &floor->coats[i];
-      g_autoptr (OxRegion) done = covered_by ((const OxStrip *) (gconstpointer) kept->data, kept->len, coat->coat,
-                                              job->machine->blast_length);
+      g_autoptr (OxRegion) done = ox_strips_covered ((const OxStrip *) (gconstpointer) kept->data, kept->len, (OxStripsOf){ -1, coat->coat, -1 },
+                                                     job->machine->blast_length);
       g_autoptr (OxRegion) around = left_of (coat->target, done, job->machine);
       coats[i] = (OxCoat){ coat->room, coat->coat, ox_region_difference (around, edges) };
     }
@@ -234,10 +223,8 @@ ox_done_edges (OxPlan *plan)
   const OxRecord *record = plan->job->record;
   if (record->n_edges == 0)
     return;
-  g_autoptr (GPtrArray) regions = g_ptr_array_new_with_free_func ((GDestroyNotify) ox_region_unref);
-  for (guint i = 0; i < record->n_edges; i++)
-    g_ptr_array_add (regions, ox_done_edge_region (&record->edges[i]));
-  g_autoptr (OxRegion) all = ox_region_union_many ((const OxRegion *const *) regions->pdata, regions->len);
+  g_autoptr (GPtrArray) regions = marked_edges (record);
+  g_autoptr (OxRegion) all = together (regions);
   g_autoptr (OxRegion) marked = ox_region_offset (all, RIM, FALSE);
   Marks marks = { regions, marked, g_array_new (FALSE, TRUE, sizeof (OxEdge)) };
   for (guint i = 0; i < plan->n_edges; i++)

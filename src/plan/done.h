@@ -17,19 +17,19 @@
 G_BEGIN_DECLS
 
 /* ox_done_strips: sets @done of each strip that lies where the record has one of the same coat
- * Returns: whether the plan keeps to the record: no strip of it that lies in a room is missing, and no strip blasts done edge work */
-gboolean ox_done_strips (OxPlan *plan);
+ * Returns: whether the plan keeps to the record: no strip of it that lies in a room which asks for its coat is missing, and no strip blasts done edge work */
+gboolean ox_done_strips (OxPlan *plan, const OxFloor *floor);
 
 /* ox_done_kept:
  * @n: how many strips of the record, from the first on
  *
- * Returns: (transfer full) (element-type OxStrip): those that lie in a room and are of a coat that the floor asks for, with place, room, kind and coat */
+ * Returns: (transfer full) (element-type OxStrip): those that lie in a room which asks for their coat, with place, room, kind and coat */
 GArray *ox_done_kept (const OxJob *job, const OxFloor *floor, guint n) G_GNUC_WARN_UNUSED_RESULT;
 
 /* ox_done_coats_left: the coats of @floor with what is left to lay around @kept; ox_coats_free() */
 OxCoat *ox_done_coats_left (const OxJob *job, const OxFloor *floor, const GArray *kept) G_GNUC_WARN_UNUSED_RESULT;
 
-/* ox_done_number_lanes: gives kept strips of @plan lanes beyond those that were laid anew */
+/* ox_done_number_lanes: gives a kept strip of @plan the lane of the strips of its room and coat on the same chalk line, else one beyond all of them */
 void ox_done_number_lanes (OxPlan *plan);
 
 /* ox_done_edges: sets @done of each edge area whose floor is marked. One that is marked in part is split into what is done and what is left, and the

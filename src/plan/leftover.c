@@ -35,20 +35,27 @@ region_list (void)
   return g_ptr_array_new_with_free_func ((GDestroyNotify) ox_region_unref);
 }
 
+/* m2 of target under a strip. One that is laid lies in it; one that was kept may reach beyond a target that shrank since. */
+static double
+gross_area (const OxFloor *floor, const OxPlan *plan, guint i)
+{
+  const OxStrip *strip = &plan->strips[i];
+  double blast_length = plan->job->machine->blast_length;
+  if (i >= plan->n_kept)
+    return strip->width * (ox_strip_length (strip) + blast_length);
+  g_autoptr (OxRegion) whole = ox_strips_covered (strip, 1, (OxStripsOf){ -1, 0, -1 }, blast_length);
+  g_autoptr (OxRegion) within = ox_region_intersection (whole, floor->target);
+  return ox_region_area (within);
+}
+
 /* What the strips of one coat cover, within the target. */
 static OxRegion *
 covered_by_coat (const OxFloor *floor, const OxPlan *plan, guint coat, OxBlasted *sums)
 {
-  const OxMachine *m = plan->job->machine;
-  g_autofree OxPoint *corners = g_new (OxPoint, 4 * plan->n_strips + 1);
-  guint n = 0;
   for (guint i = 0; i < plan->n_strips; i++)
     if (plan->strips[i].coat == coat)
-      {
-        ox_strip_corners (&plan->strips[i], m->blast_length, corners + 4 * n++);
-        sums->gross_m2 += plan->strips[i].width * (ox_strip_length (&plan->strips[i]) + m->blast_length);
-      }
-  g_autoptr (OxRegion) all = ox_region_union_quads (corners, n);
+      sums->gross_m2 += gross_area (floor, plan, i);
+  g_autoptr (OxRegion) all = ox_strips_covered (plan->strips, plan->n_strips, (OxStripsOf){ -1, coat, -1 }, plan->job->machine->blast_length);
   OxRegion *within = ox_region_intersection (all, floor->target);
   sums->covered_m2 += ox_region_area (within);
   return within;
@@ -273,12 +280,8 @@ ox_leftover_edges (const OxFloor *floor, const OxRegion *blasted, const OxRegion
 static OxRegion *
 covered_by (const OxPlan *plan, const OxCoat *coat, OxStripKind kind)
 {
-  g_autofree OxPoint *corners = g_new (OxPoint, 4 * plan->n_strips + 1);
-  guint n = 0;
-  for (guint i = 0; i < plan->n_strips; i++)
-    if (plan->strips[i].room == coat->room && plan->strips[i].coat == coat->coat && plan->strips[i].kind == kind)
-      ox_strip_corners (&plan->strips[i], plan->job->machine->blast_length, corners + 4 * n++);
-  return ox_region_union_quads (corners, n);
+  const OxStripsOf of = { (int) coat->room, coat->coat, (int) kind };
+  return ox_strips_covered (plan->strips, plan->n_strips, of, plan->job->machine->blast_length);
 }
 
 static void

@@ -78,12 +78,6 @@ plan_room (guint i, gpointer data)
   ox_run_step (rooms->run, N_("laying strips"), g_atomic_int_add (&rooms->done, 1) + 1, making_steps (making));
 }
 
-static const char *
-room_name (const OxRoom *room)
-{
-  return *room->name ? room->name : room->id;
-}
-
 static gboolean
 has_kept (const Making *making, const OxRoomPlan *coat)
 {
@@ -110,12 +104,12 @@ tell_of_room (const Making *making, guint r)
       if (coat->legs->len == 0 && has_kept (making, coat))
         continue;
       if (coat->legs->len == 0 && k == 0)
-        g_ptr_array_add (making->notices, ox_notice_new (N_("%s: no strip of this machine fits or pays; all of it is edge work"), room_name (room), NULL));
+        g_ptr_array_add (making->notices, ox_notice_new (N_("%s: no strip of this machine fits or pays; all of it is edge work"), ox_room_title (room), NULL));
       else if (coat->legs->len == 0)
-        g_ptr_array_add (making->notices, ox_notice_new (N_("%s: no strip of coat %s fits or pays; what asks for it is edge work"), room_name (room), number, NULL));
+        g_ptr_array_add (making->notices, ox_notice_new (N_("%s: no strip of coat %s fits or pays; what asks for it is edge work"), ox_room_title (room), number, NULL));
       else if (fabs (remainder (turn, G_PI)) > TURNED)
         g_ptr_array_add (making->notices, ox_notice_new (N_("%s: coat %s runs along the lanes of coat 1; there is too little room for strips across them"),
-                                                         room_name (room), number, NULL));
+                                                         ox_room_title (room), number, NULL));
     }
 }
 
@@ -373,11 +367,11 @@ lay_what_is_left (Making *making, OxRun *run)
   guint marks = record->n_strips > 0 ? record->strips[record->n_strips - 1].kept : 0;
   if (!lay_strips (making, marks > 0, marks, run))
     return FALSE;
-  if (ox_done_strips (making->plan))
+  if (ox_done_strips (making->plan, making->floor))
     return TRUE;
   if (!lay_strips (making, TRUE, record->n_strips, run))
     return FALSE;
-  ox_done_strips (making->plan);
+  ox_done_strips (making->plan, making->floor);
   return TRUE;
 }
 

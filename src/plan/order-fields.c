@@ -181,9 +181,15 @@ move_fields (Search *search, guint from, guint n, guint to)
   g_array_insert_vals (search->order, to > from ? to - n : to, held, n);
 }
 
-/* Tries to find a better place between @begin and @end for @n fields from @from on; one alone may be worked another way there. */
+/* Places in the order of fields. */
+typedef struct
+{
+  guint first, last;
+} Places;
+
+/* Tries to find a better place in @range for @n fields from @from on; one alone may be worked another way there. */
 static gboolean
-try_moves (Search *search, guint from, guint n, OxSpan range)
+try_moves (Search *search, guint from, guint n, Places range)
 {
   Field *first = field_at (search, from);
   const OxLeg *before = last_before (search, from), *after = first_at (search, from + n);
@@ -191,7 +197,7 @@ try_moves (Search *search, guint from, guint n, OxSpan range)
                  - join (search, before, after) + (n == 1 ? way_at (search, from)->seconds : 0);
   double best = freed - LEAST_SAVED;
   guint best_to = G_MAXUINT, best_way = first->way;
-  for (guint to = (guint) range.lo; to <= (guint) range.hi; to++)
+  for (guint to = range.first; to <= range.last; to++)
     for (guint way = 0; way < (n == 1 ? first->n_ways : 1) && (to < from || to > from + n); way++)
       {
         const OxLeg *p = last_before (search, to), *q = first_at (search, to);
@@ -248,7 +254,7 @@ improve (Search *search, guint begin, guint end)
       better = choose_way (search, i) || better;
       better = try_turns (search, i, end) || better;
       for (guint n = 1; n <= MOST_FIELDS_MOVED && i + n <= end && may_go_on (search); n++)
-        better = try_moves (search, i, n, (OxSpan){ begin, end }) || better;
+        better = try_moves (search, i, n, (Places){ begin, end }) || better;
     }
   return better;
 }

@@ -2,6 +2,7 @@
  * SPDX-License-Identifier: GPL-3.0-or-later
  */
 #include "plan/plan.h"
+#include "base/words.h"
 #include "trade/defaults.h"
 #include "trade/edge.h"
 
@@ -81,6 +82,28 @@ ox_strip_corners (const OxStrip *strip, double blast_length, OxPoint corners[4])
   corners[1] = ox_point_sub (ahead, left);
   corners[2] = ox_point_add (ahead, left);
   corners[3] = ox_point_add (behind, left);
+}
+
+OxRegion *
+ox_strips_covered (const OxStrip *strips, guint n, OxStripsOf of, double blast_length)
+{
+  g_autofree OxPoint *corners = g_new (OxPoint, 4 * n + 1);
+  guint quads = 0;
+  for (guint i = 0; i < n; i++)
+    if ((of.room < 0 || strips[i].room == (guint) of.room) && (of.coat == 0 || strips[i].coat == of.coat)
+        && (of.kind < 0 || strips[i].kind == (OxStripKind) of.kind))
+      ox_strip_corners (&strips[i], blast_length, corners + 4 * quads++);
+  return ox_region_union_quads (corners, quads);
+}
+
+char *
+ox_plan_coat_text (const OxPlan *plan, guint room, guint coat)
+{
+  const char *title = ox_room_title (plan->job->rooms[room]);
+  for (guint i = 0; i < plan->n_strips; i++)
+    if (plan->strips[i].room == room && plan->strips[i].coat > 1)
+      return g_strdup_printf (_ ("%s, coat %u"), title, coat);
+  return g_strdup (title);
 }
 
 const char *

@@ -159,6 +159,20 @@ double ox_strip_length (const OxStrip *strip); /* m from a to b */
 /* ox_strip_corners: what the strip covers, counter-clockwise from right behind; @blast_length in m */
 void ox_strip_corners (const OxStrip *strip, double blast_length, OxPoint corners[4]);
 
+/* Which strips are meant. */
+typedef struct
+{
+  int room;   /* index in job->rooms, -1 for any */
+  guint coat; /* 0 for any */
+  int kind;   /* OxStripKind, -1 for any */
+} OxStripsOf;
+
+/* ox_strips_covered: what those of @strips cover together; @blast_length in m; (transfer full) */
+OxRegion *ox_strips_covered (const OxStrip *strips, guint n, OxStripsOf of, double blast_length) G_GNUC_WARN_UNUSED_RESULT;
+
+/* ox_plan_coat_text: title of the room, and which coat where strips of it lie in several; translated; (transfer full) */
+char *ox_plan_coat_text (const OxPlan *plan, guint room, guint coat) G_GNUC_WARN_UNUSED_RESULT;
+
 /* ox_plan_edge_hours: of an edge area at the hand rates of the job: where it has one by length, narrow areas go by that (trade/edge.h) */
 double ox_plan_edge_hours (const OxJob *job, const OxEdge *edge);
 

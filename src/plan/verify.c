@@ -154,12 +154,39 @@ verify_end (OxVerify *verify)
   return verify->breaches;
 }
 
+static gboolean
+is_mark_of (const OxDoneStrip *mark, const OxStrip *strip)
+{
+  const OxDoneStrip place = { .a = strip->a, .b = strip->b, .coat = strip->coat };
+  return ox_done_strip_same_place (mark, &place);
+}
+
+/* Kept strips are let off rules: each has to be one of the record; and what is flagged done has to lie where its mark does. */
+static void
+judge_record (OxVerify *verify)
+{
+  const OxPlan *plan = verify->plan;
+  const OxRecord *record = plan->job->record;
+  if (plan->n_kept > plan->n_strips)
+    ox_verify_blame (verify, OX_RULE_ORDER, 0, (OxPoint){ 0, 0 }, "%u strips kept of %u", plan->n_kept, plan->n_strips);
+  for (guint i = 0; i < plan->n_strips; i++)
+    {
+      const OxStrip *strip = &plan->strips[i];
+      gboolean marked = strip->done >= 1 && strip->done <= record->n_strips && is_mark_of (&record->strips[strip->done - 1], strip);
+      if (i < plan->n_kept && strip->done == 0)
+        ox_verify_blame (verify, OX_RULE_ORDER, strip->order, strip->a, "kept, but not in the record");
+      if (strip->done > 0 && !marked)
+        ox_verify_blame (verify, OX_RULE_ORDER, strip->order, strip->a, "done by mark %u, which lies elsewhere", strip->done);
+    }
+}
+
 GPtrArray *
 ox_plan_verify (const OxPlan *plan)
 {
   OxVerify verify = { .plan = plan };
   g_autoptr (OxFloor) floor = ox_floor_new (plan->job);
   verify_begin (&verify, floor);
+  judge_record (&verify);
   ox_verify_strips (&verify);
   ox_verify_paces (&verify);
   ox_verify_moves (&verify);

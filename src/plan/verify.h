@@ -19,7 +19,8 @@ typedef enum
   OX_RULE_OVERLAP,   /* 4 neighbouring parallel strips overlap; lane grid even */
   OX_RULE_SLOT,      /* 5 no thin slot between strips */
   OX_RULE_SHORT,     /* 6 no strip under min_strip, none twice for nothing */
-  OX_RULE_ORDER,     /* 7 numbers in working order, one coat of a room after the other, one move between any two; minutes by the speeds asked for */
+  OX_RULE_ORDER,     /* 7 numbers in working order, one coat of a room after the other, one move between any two; minutes by the speeds asked for;
+                        kept and done strips are those of the record */
   OX_RULE_TARGET     /* nothing is blasted outside the target (masked, excluded, beyond an open side), nor by a coat where it is not asked for */
 } OxRule;
 

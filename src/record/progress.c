@@ -7,13 +7,11 @@
 #include "plan/leftover.h"
 #include "record/which.h"
 
-#define MOST_COATS 4
-
 typedef struct
 {
   const OxPlan *plan;
   GArray *days;                  /* OxProgressDay */
-  OxRegion *covered[MOST_COATS]; /* (nullable): by the strips of the days so far */
+  OxRegion *covered[OX_COATS_MOST]; /* (nullable): by the strips of the days so far */
 } Tally;
 
 static const char *
@@ -87,7 +85,7 @@ same_date (const char *a, const char *b)
 
 /* Strips and moves of one day; @date NULL: what is left. Appends the corners of the strips to those of their coat. */
 static void
-add_strips (const OxPlan *plan, const char *date, OxProgressDay *day, GArray *corners[MOST_COATS])
+add_strips (const OxPlan *plan, const char *date, OxProgressDay *day, GArray *corners[OX_COATS_MOST])
 {
   g_autoptr (GArray) numbers = g_array_new (FALSE, FALSE, sizeof (guint));
   for (guint i = 0; i < plan->n_strips; i++)
@@ -104,7 +102,7 @@ add_strips (const OxPlan *plan, const char *date, OxProgressDay *day, GArray *co
       if (strip->done > 0)
         add_profile (day, &plan->job->record->strips[strip->done - 1]);
       ox_strip_corners (strip, plan->job->machine->blast_length, own);
-      if (corners != NULL && strip->coat >= 1 && strip->coat <= MOST_COATS)
+      if (corners != NULL && strip->coat >= 1 && strip->coat <= OX_COATS_MOST)
         g_array_append_vals (corners[strip->coat - 1], own, 4);
     }
   day->strips = numbers->len;
@@ -152,12 +150,12 @@ cover (Tally *tally, guint coat, const GArray *corners)
 static void
 count_day (Tally *tally, OxProgressDay *day)
 {
-  GArray *corners[MOST_COATS];
-  for (guint k = 0; k < MOST_COATS; k++)
+  GArray *corners[OX_COATS_MOST];
+  for (guint k = 0; k < OX_COATS_MOST; k++)
     corners[k] = g_array_new (FALSE, FALSE, sizeof (OxPoint));
   add_strips (tally->plan, day->date, day, corners);
   add_edges (tally->plan, day->date, day);
-  for (guint k = 0; k < MOST_COATS; k++)
+  for (guint k = 0; k < OX_COATS_MOST; k++)
     {
       day->blasted_m2 += cover (tally, k, corners[k]);
       g_array_unref (corners[k]);
@@ -253,7 +251,7 @@ ox_progress_new (const OxPlan *plan)
   self->lost = count_lost (plan);
   self->n_days = tally.days->len;
   self->days = (OxProgressDay *) (gpointer) g_array_free (tally.days, FALSE);
-  for (guint k = 0; k < MOST_COATS; k++)
+  for (guint k = 0; k < OX_COATS_MOST; k++)
     g_clear_pointer (&tally.covered[k], ox_region_unref);
   return self;
 }
@@ -277,15 +275,6 @@ ox_progress_free (OxProgress *progress)
   clear_day (&progress->left);
   g_free (progress->days);
   g_free (progress);
-}
-
-const OxProgressDay *
-ox_progress_day (const OxProgress *progress, const char *date)
-{
-  for (guint i = 0; i < progress->n_days; i++)
-    if (g_str_equal (progress->days[i].date, date))
-      return &progress->days[i];
-  return NULL;
 }
 
 double

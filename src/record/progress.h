@@ -43,9 +43,6 @@ typedef struct
 OxProgress *ox_progress_new (const OxPlan *plan) G_GNUC_WARN_UNUSED_RESULT;
 void ox_progress_free (OxProgress *progress);
 
-/* ox_progress_day: (nullable): that of @date */
-const OxProgressDay *ox_progress_day (const OxProgress *progress, const char *date);
-
 double ox_progress_hours (const OxProgressDay *day); /* strip, move and edge hours together */
 
 G_DEFINE_AUTOPTR_CLEANUP_FUNC (OxProgress, ox_progress_free)

@@ -16,17 +16,6 @@
 
 #define ROUGH_MM_PER_M 20 /* at which all middles of strips are drawn */
 
-/* coat_name: the room, and which coat where it has several; (transfer full) */
-static char *
-coat_name (const OxSheetRun *run, guint room, guint coat)
-{
-  const char *name = ox_naming_room (run->job, room);
-  for (guint i = 0; i < run->plan->n_strips; i++)
-    if (run->plan->strips[i].room == room && run->plan->strips[i].coat > 1)
-      return g_strdup_printf (_ ("%s, coat %u"), name, coat);
-  return g_strdup (name);
-}
-
 /* Where to begin; (transfer full) */
 static char *
 start_text (const OxPlan *plan)
@@ -108,7 +97,7 @@ ox_crew_fields_new (const OxSheetRun *run)
       double turn = first->heading * 180 / G_PI;
       g_autofree char *degrees = ox_words_number (turn < -1e-9 ? turn + 360 : turn, 1);
       g_autofree char *heading = g_strconcat (degrees, "\xc2\xb0", NULL);
-      g_autofree char *room = coat_name (run, first->room, first->coat);
+      g_autofree char *room = ox_plan_coat_text (run->plan, first->room, first->coat);
       ox_block_add_cells (block, FALSE, strips, room, heading, "", "", "", NULL);
     }
   return block;
@@ -144,7 +133,7 @@ ox_crew_chalk_new (const OxSheetRun *run)
       g_autofree char *spacing
           = chalk->lanes > 1 ? ox_units_length_text (run->job->units, chalk->spacing, TRUE) : g_strdup ("\xe2\x80\x93");
       g_autofree char *lanes = g_strdup_printf ("%u", chalk->lanes);
-      g_autofree char *name = coat_name (run, chalk->room, chalk->coat);
+      g_autofree char *name = ox_plan_coat_text (run->plan, chalk->room, chalk->coat);
       ox_block_add_cells (block, FALSE, name, side_text (room, chalk->base_side), heading, first, spacing, lanes, NULL);
     }
   return block;

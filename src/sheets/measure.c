@@ -58,3 +58,11 @@ ox_measure_rate (OxUnits units, double m2_per_h)
   g_autofree char *number = ox_words_number (feet ? m2_per_h / SQUARE_FOOT : m2_per_h, 1);
   return g_strdup_printf (feet ? _ ("%s ft\xc2\xb2/h") : _ ("%s m\xc2\xb2/h"), number);
 }
+
+char *
+ox_measure_length_rate (OxUnits units, double m_per_h)
+{
+  gboolean feet = units == OX_UNITS_FEET;
+  g_autofree char *number = ox_words_number (feet ? m_per_h / FOOT : m_per_h, 1);
+  return g_strdup_printf (feet ? _ ("%s ft/h") : _ ("%s m/h"), number);
+}

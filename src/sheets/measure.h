@@ -13,5 +13,6 @@ char *ox_measure_length (OxUnits units, double metres) G_GNUC_WARN_UNUSED_RESULT
 char *ox_measure_area (OxUnits units, double square_metres) G_GNUC_WARN_UNUSED_RESULT; /* small areas with one decimal more */
 char *ox_measure_speed (OxUnits units, double m_per_min) G_GNUC_WARN_UNUSED_RESULT; /* "6 m/min", "19.7 ft/min" */
 char *ox_measure_rate (OxUnits units, double m2_per_h) G_GNUC_WARN_UNUSED_RESULT; /* "4 m²/h", "43.1 ft²/h" */
+char *ox_measure_length_rate (OxUnits units, double m_per_h) G_GNUC_WARN_UNUSED_RESULT; /* "12 m/h", "39.4 ft/h" */
 
 G_END_DECLS

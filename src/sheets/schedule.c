@@ -35,6 +35,16 @@ add_area (OxBlock *block, OxUnits units, const char *what, double area)
   add_figure (block, what, figure);
 }
 
+/* Edge work and the rates that its hours rest on; (transfer full) */
+static char *
+hand_text (const OxJob *job)
+{
+  g_autofree char *rate = ox_measure_rate (job->units, job->rates.edge_m2_per_hour);
+  g_autofree char *narrow = ox_measure_length_rate (job->units, job->rates.edge_m_per_hour);
+  return job->rates.edge_m_per_hour > 0 ? g_strdup_printf (_ ("Edge work, narrow at %s, wider at %s"), narrow, rate)
+                                        : g_strdup_printf (_ ("Edge work, at %s"), rate);
+}
+
 static OxBlock *
 quantities_block (const OxSheetRun *run)
 {
@@ -58,12 +68,11 @@ quantities_block (const OxSheetRun *run)
   add_figure (block, _ ("Strips"), strips);
   add_figure (block, _ ("Length of all strips"), length);
   g_autofree char *speed = ox_measure_speed (units, run->job->machine->travel_speed);
-  g_autofree char *rate = ox_measure_rate (units, run->job->rates.edge_m2_per_hour);
   gboolean one_speed
       = fabs (totals->strip_m - totals->strip_hours * 60 * run->job->machine->travel_speed) < 1e-6 * totals->strip_m;
   g_autofree char *blasting = one_speed ? g_strdup_printf (_ ("Blasting, at %s"), speed)
                                         : g_strdup (_ ("Blasting, at the speed of each area"));
-  g_autofree char *hand = g_strdup_printf (_ ("Edge work, at %s"), rate);
+  g_autofree char *hand = hand_text (run->job);
   add_hours (block, blasting, totals->strip_hours);
   add_hours (block, _ ("Moves between strips"), totals->move_hours);
   add_hours (block, hand, totals->edge_hours);

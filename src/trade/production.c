@@ -78,14 +78,6 @@ ox_production_double_share (double gross, double covered)
   return (gross - covered) / covered;
 }
 
-double
-ox_production_ideal_hours (double reachable, double beyond, double strip_rate, double hand_rate)
-{
-  g_return_val_if_fail (reachable >= 0 && beyond >= 0, 0);
-  g_return_val_if_fail (strip_rate > 0 && hand_rate > 0, 0);
-  return reachable / strip_rate + beyond / hand_rate;
-}
-
 guint
 ox_production_days (double area, double area_per_day)
 {

@@ -100,19 +100,6 @@ double ox_production_efficiency (double blast_minutes, double total_minutes);
  */
 double ox_production_double_share (double gross, double covered);
 
-/* ox_production_ideal_hours:
- * @reachable: area(R*), floor that the machine can reach in some heading; >= 0
- * @beyond: target floor outside of it, hand work whatever the plan; >= 0
- * @strip_rate: as ox_production_area_per_hour() with an efficiency of 1; > 0
- * @hand_rate: edge work in m2/h; > 0
- *
- *      T* = area(R*) / ((w - o) v 60) + area(target - R*) / hand rate
- *
- * Labour hours of a plan without turns, walks or floor covered twice; a plan's labour is compared with it.
- * Example: 230.76 m2 at 61.83 m2/h and 7.96 m2 at 4 m2/h take 5.722 h.
- */
-double ox_production_ideal_hours (double reachable, double beyond, double strip_rate, double hand_rate);
-
 /* ox_production_days:
  * @area: >= 0
  * @area_per_day: > 0

@@ -27,6 +27,27 @@ test_csp (void)
 }
 
 static void
+test_asked (void)
+{
+  static const struct
+  {
+    const char *one, *other;
+    gboolean asked;
+    int least, most;
+  } rows[] = { { "CSP 3-5", "CSP 6", TRUE, 3, 6 }, { "CSP 4", "", TRUE, 4, 4 }, { "", "smooth", FALSE, 3, 3 } };
+  for (guint i = 0; i < G_N_ELEMENTS (rows); i++)
+    {
+      OxRoom a = { .profile = (char *) rows[i].one }, b = { .profile = (char *) rows[i].other };
+      OxRoom *rooms[] = { &a, &b };
+      const OxJob job = { .n_rooms = 2, .rooms = rooms };
+      int least, most;
+      g_assert_cmpint (ox_basis_csp_asked (&job, &least, &most), ==, rows[i].asked);
+      g_assert_cmpint (least, ==, rows[i].least);
+      g_assert_cmpint (most, ==, rows[i].most);
+    }
+}
+
+static void
 test_note (void)
 {
   g_autofree char *note = ox_basis_note ("dust-bulk"), *share = ox_basis_note ("drum-fill");
@@ -40,6 +61,7 @@ main (int argc, char **argv)
 {
   g_test_init (&argc, &argv, NULL);
   g_test_add_func ("/estimate/basis/csp/as-written", test_csp);
+  g_test_add_func ("/estimate/basis/csp/asked-by-rooms", test_asked);
   g_test_add_func ("/estimate/basis/note/unit-and-source", test_note);
   return g_test_run ();
 }

@@ -65,6 +65,13 @@ test_parts (void)
   plan->job->machine->wear[0].run_h = plan->job->machine->wear[0].interval_h - 2;
   g_assert_true (ox_card_brings_part (estimate, 0));
   g_assert_false (ox_card_brings_part (estimate, 1));
+  /* due 9 h on: not within the job and a shift of 8 h, but of 10 h */
+  plan->job->machine->wear[0].run_h = plan->job->machine->wear[0].interval_h - 9;
+  g_assert_false (ox_card_brings_part (estimate, 0));
+  OxWorkRules rules = estimate->rules;
+  rules.shift_min = 600;
+  g_autoptr (OxEstimate) longer = ox_estimate_new (plan, &rules);
+  g_assert_true (ox_card_brings_part (longer, 0));
 }
 
 static void

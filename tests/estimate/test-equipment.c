@@ -41,6 +41,31 @@ test_wear (void)
   g_assert_nonnull (strstr (wheel->assumption, "strip 2"));
 }
 
+/* 40 strips on two machines, 20 each. With 3 min and 12 strips to go 13 strips of 1.65 min fit on either machine: the check comes before the fourteenth
+ * strip of the first machine. With 24 strips to go neither comes to it. */
+static void
+test_wear_of_a_crew (void)
+{
+  g_autoptr (OxPlan) plan = made_plan (40, 9, "");
+  plan->job->machine->wear[0].interval_h = 50;
+  plan->job->machine->wear[0].run_h = 49.95 - 12 * MADE_MINUTES / 60;
+  OxWorkRules rules;
+  ox_work_rules_of (&rules, plan->job);
+  rules.machines = 2;
+  g_autoptr (OxEstimate) estimate = ox_estimate_new (plan, &rules);
+  guint machine[40], first = 0, count[2] = { 0, 0 };
+  ox_work_split (plan, 2, machine);
+  for (guint i = 0; i < 40 && first == 0; i++)
+    if (machine[i] == 0 && ++count[0] == 14)
+      first = i + 1;
+  g_autofree char *strip = g_strdup_printf ("before strip %u, in shift 1;", first);
+  g_assert_nonnull (strstr (find (estimate, "wear-left-1")->assumption, strip));
+  plan->job->machine->wear[0].run_h = 50 - 24 * MADE_MINUTES / 60;
+  g_autoptr (OxEstimate) none = ox_estimate_new (plan, &rules);
+  g_assert_nonnull (strstr (find (none, "wear-left-1")->assumption, "no check within this job"));
+  g_assert_cmpint (find (none, "wear-left-1")->verdict, ==, OX_VERDICT_FINE);
+}
+
 /* One for each 500 ft2 begun, common practice: 90 m2 are 968.8 ft2. */
 static void
 test_checks (void)
@@ -56,6 +81,7 @@ main (int argc, char **argv)
   g_test_init (&argc, &argv, NULL);
   g_test_add_func ("/estimate/equipment/hose/keeps-heavy-dust-moving", test_hose);
   g_test_add_func ("/estimate/equipment/wear/check-falls-due", test_wear);
+  g_test_add_func ("/estimate/equipment/wear/of-a-crew", test_wear_of_a_crew);
   g_test_add_func ("/estimate/equipment/tests/by-area", test_checks);
   return g_test_run ();
 }

@@ -58,6 +58,25 @@ test_spacing (void)
   g_assert_cmpstr (find (settings, "Chalk lines"), ==, "0.23 m apart, overlap 0.02 m");
 }
 
+/* Two coats of a room without a name whose lines lie apart: a line for each, told apart, under the id of the room. */
+static void
+test_coats (void)
+{
+  g_autoptr (OxPlan) plan = made_plan (4, 1, "");
+  OxRoom *room = (OxRoom *) plan->job->rooms[0];
+  g_free (room->name);
+  room->name = g_strdup ("");
+  plan->strips[2].coat = plan->strips[3].coat = 2;
+  plan->n_chalks = 2;
+  plan->chalks = g_new0 (OxChalk, 2);
+  plan->chalks[0] = (OxChalk){ .coat = 1, .spacing = 0.2, .lanes = 2 };
+  plan->chalks[1] = (OxChalk){ .coat = 2, .spacing = 0.22, .lanes = 2 };
+  g_autoptr (OxEstimate) estimate = ox_estimate_new (plan, NULL);
+  g_autoptr (GPtrArray) settings = ox_settings_of (estimate);
+  g_assert_cmpstr (find (settings, "Chalk lines, R1, coat 1"), ==, "0.20 m apart, overlap 0.05 m");
+  g_assert_cmpstr (find (settings, "Chalk lines, R1, coat 2"), ==, "0.22 m apart, overlap 0.03 m");
+}
+
 int
 main (int argc, char **argv)
 {
@@ -65,5 +84,6 @@ main (int argc, char **argv)
   g_test_add_func ("/estimate/settings/seconds-by-the-clock", test_clock);
   g_test_add_func ("/estimate/settings/filled-from-the-job", test_list);
   g_test_add_func ("/estimate/settings/chalk-lines", test_spacing);
+  g_test_add_func ("/estimate/settings/chalk-lines-of-coats", test_coats);
   return g_test_run ();
 }

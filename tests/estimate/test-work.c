@@ -19,7 +19,7 @@ test_strips (void)
 {
   g_autoptr (OxPlan) plan = made_plan (40, 9, "");
   OxWorkRules rules;
-  ox_work_rules_init (&rules);
+  ox_work_rules_of (&rules, plan->job);
   g_autoptr (OxWork) work = ox_work_new (plan, &rules);
   ox_test_near (sum (work, OX_PIECE_STRIP), 40 * (MADE_MINUTES + MADE_START) + 39 * MADE_MOVE, 1e-9);
   g_assert_cmpfloat (sum (work, OX_PIECE_REFILL) + sum (work, OX_PIECE_DRUM) + sum (work, OX_PIECE_WEAR), ==, 0);
@@ -34,7 +34,7 @@ test_edge_work_is_cut (void)
 {
   g_autoptr (OxPlan) plan = made_plan (40, 9, "");
   OxWorkRules rules;
-  ox_work_rules_init (&rules);
+  ox_work_rules_of (&rules, plan->job);
   rules.shift_min = 200 + rules.break_min + rules.setup_min + rules.cleanup_min;
   g_autoptr (OxWork) work = ox_work_new (plan, &rules);
   const OxPiece *pieces = (const OxPiece *) (gpointer) work->pieces->data;
@@ -54,7 +54,7 @@ test_refills (void)
   g_autoptr (OxPlan) plan = made_plan (6, 2, "");
   plan->job->machine->hopper_kg = 0.2;
   OxWorkRules rules;
-  ox_work_rules_init (&rules);
+  ox_work_rules_of (&rules, plan->job);
   g_autoptr (OxWork) work = ox_work_new (plan, &rules);
   ox_test_near (sum (work, OX_PIECE_REFILL), 2 * rules.refill_min, 1e-9);
   g_assert_cmpint (g_array_index (work->pieces, OxPiece, 2).kind, ==, OX_PIECE_REFILL);
@@ -69,7 +69,7 @@ test_wear (void)
   plan->job->machine->wear[0].interval_h = 1;
   plan->job->machine->wear[0].run_h = 55.0 / 60;
   OxWorkRules rules;
-  ox_work_rules_init (&rules);
+  ox_work_rules_of (&rules, plan->job);
   g_autoptr (OxWork) work = ox_work_new (plan, &rules);
   ox_test_near (sum (work, OX_PIECE_WEAR), rules.wear_check_min, 1e-9);
   g_assert_cmpint (g_array_index (work->pieces, OxPiece, 3).kind, ==, OX_PIECE_WEAR);
@@ -81,7 +81,7 @@ test_drums (void)
 {
   g_autoptr (OxPlan) plan = made_plan (6, 2, "");
   OxWorkRules rules;
-  ox_work_rules_init (&rules);
+  ox_work_rules_of (&rules, plan->job);
   rules.dust_kg = 60;
   rules.drum_kg = 25;
   g_autoptr (OxWork) work = ox_work_new (plan, &rules);
@@ -97,7 +97,7 @@ test_monotony (void)
     {
       g_autoptr (OxPlan) plan = made_plan (n, 50, "");
       OxWorkRules rules;
-      ox_work_rules_init (&rules);
+      ox_work_rules_of (&rules, plan->job);
       rules.shift_min = 240;
       plan->edges[0].area = 1;
       g_autoptr (OxWork) work = ox_work_new (plan, &rules);
@@ -120,9 +120,8 @@ test_monotony (void)
 static void
 test_days (void)
 {
-  OxWorkRules rules;
+  OxWorkRules rules = { .first_day = "", .weekdays = 0x1f };
   char day[11];
-  ox_work_rules_init (&rules);
   ox_work_day (&rules, 1, day);
   g_assert_cmpstr (day, ==, "");
   rules.first_day = "2026-09-18";
@@ -144,7 +143,7 @@ test_no_time (void)
 {
   g_autoptr (OxPlan) plan = made_plan (3, 1, "");
   OxWorkRules rules;
-  ox_work_rules_init (&rules);
+  ox_work_rules_of (&rules, plan->job);
   rules.shift_min = 60;
   g_autoptr (OxWork) work = ox_work_new (plan, &rules);
   g_assert_false (work->full);
@@ -204,7 +203,7 @@ test_two_machines (void)
 {
   g_autoptr (OxPlan) plan = made_plan (200, 41, "");
   OxWorkRules rules;
-  ox_work_rules_init (&rules);
+  ox_work_rules_of (&rules, plan->job);
   g_autoptr (OxWork) one = ox_work_new (plan, &rules);
   rules.machines = 2;
   g_autoptr (OxWork) two = ox_work_new (plan, &rules);

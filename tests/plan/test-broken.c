@@ -212,6 +212,19 @@ forget_a_speed (OxPlan *plan)
   g_assert_not_reached ();
 }
 
+/* Kept strips are let off rules; these are none of the record. */
+static void
+claim_to_be_kept (OxPlan *plan)
+{
+  plan->n_kept = 4;
+}
+
+static void
+flag_as_done (OxPlan *plan)
+{
+  plan->strips[2].done = 1;
+}
+
 static const Case cases[] = {
   { "a-strip-runs-into-the-wall", OX_STAGE_STRIPS, OX_RULE_BODY, run_into_the_wall, FALSE },
   { "a-swing-has-no-room", OX_STAGE_MOVES, OX_RULE_MOVE, swing_in_the_wall, FALSE },
@@ -229,6 +242,8 @@ static const Case cases[] = {
   { "the-second-coat-misses-a-strip", OX_STAGE_END, OX_RULE_ACCOUNT, spare_a_strip_of_the_second_coat, TRUE },
   { "a-coat-that-nothing-asks-for", OX_STAGE_STRIPS, OX_RULE_TARGET, lay_a_third_coat, TRUE },
   { "the-second-coat-comes-first", OX_STAGE_END, OX_RULE_ORDER, begin_with_the_second_coat, TRUE },
+  { "strips-claim-to-be-kept", OX_STAGE_END, OX_RULE_ORDER, claim_to_be_kept, FALSE },
+  { "a-strip-claims-to-be-done", OX_STAGE_END, OX_RULE_ORDER, flag_as_done, FALSE },
   { "a-speed-is-forgotten", OX_STAGE_STRIPS, OX_RULE_ORDER, forget_a_speed, TRUE },
 };
 

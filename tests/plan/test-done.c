@@ -85,7 +85,8 @@ test_strips_by_place (void)
   ox_job_unref (plan->job);
   plan->job = ox_job_with_record (job, record, &error);
   g_assert_no_error (error);
-  ox_done_strips (plan);
+  g_autoptr (OxFloor) floor = ox_floor_new (plan->job);
+  ox_done_strips (plan, floor);
   g_assert_cmpuint (plan->strips[0].done, ==, 1);
   for (guint i = 1; i < plan->n_strips; i++)
     g_assert_cmpuint (plan->strips[i].done, ==, 0);
@@ -255,6 +256,52 @@ test_done_by_hand (void)
   assert_kept (later, "by hand");
 }
 
+/* Two rooms, of which the second asks for two coats. A second coat marked in the first one is nothing that its floor asks for: it keeps none of the plan. */
+static void
+test_coat_of_the_room (void)
+{
+  g_autoptr (GError) error = NULL;
+  g_autoptr (OxJob) one = ox_test_floor_rectangle (8, 6, "compact");
+  g_autoptr (OxRing) ring = ox_ring_new_rectangle ((OxPoint){ 20, 3 }, 8, 6, 0);
+  g_autoptr (OxRoom) second = ox_room_new (&(OxRoom){ .id = (char *) "R2", .name = (char *) "Store", .ring = ring, .coats = 2, .coat_turn_deg = 90 });
+  g_autoptr (OxJob) job = ox_job_with_room (one, second, &error);
+  g_assert_no_error (error);
+  OxDoneStrip strip = { .a = { 2, 3.1 }, .b = { 6, 3.1 }, .width = 0.21, .coat = 2, .date = (char *) "2026-09-14" };
+  g_autoptr (OxRecord) record = ox_record_with_strips (job->record, &strip, 1);
+  g_autoptr (OxJob) marked = ox_job_with_record (job, record, &error);
+  g_assert_no_error (error);
+  g_autoptr (OxPlan) plan = plan_of (job);
+  g_autoptr (OxPlan) later = plan_of (marked);
+  g_assert_cmpuint (later->n_kept, ==, 0);
+  g_assert_cmpuint (later->n_strips, ==, plan->n_strips);
+}
+
+/* Ten strips done, then the room gets shorter: they reach beyond the target. Covered twice is what they and the rest have in common within it:
+ * areas of all strips within the target, one by one, less the floor under them. */
+static void
+test_kept_beyond_the_target (void)
+{
+  g_autoptr (GError) error = NULL;
+  g_autoptr (OxJob) job = ox_test_floor_rectangle (12, 9, "compact");
+  g_autoptr (OxPlan) plan = plan_of (job);
+  g_autoptr (OxJob) begun = with_strips (job, plan, 1, 10);
+  g_autoptr (OxJob) shorter = ox_test_floor_rectangle (10, 9, "compact");
+  g_autoptr (OxJob) changed = ox_job_with_record (shorter, begun->record, &error);
+  g_assert_no_error (error);
+  g_autoptr (OxPlan) later = plan_of (changed);
+  g_assert_cmpuint (later->n_kept, ==, 10);
+  double sum = 0;
+  for (guint i = 0; i < later->n_strips; i++)
+    {
+      OxPoint corners[4];
+      ox_strip_corners (&later->strips[i], later->job->machine->blast_length, corners);
+      g_autoptr (OxRegion) whole = ox_region_new_points (corners, 4);
+      g_autoptr (OxRegion) within = ox_region_intersection (whole, later->target);
+      sum += ox_region_area (within);
+    }
+  ox_test_near (later->totals.double_m2, sum - ox_region_area (later->blasted), 0.01);
+}
+
 int
 main (int argc, char **argv)
 {
@@ -265,6 +312,8 @@ main (int argc, char **argv)
   g_test_add_func ("/plan/done/goes-on", test_goes_on);
   g_test_add_func ("/plan/done/floor-is-gone", test_floor_is_gone);
   g_test_add_func ("/plan/done/done-by-hand", test_done_by_hand);
+  g_test_add_func ("/plan/done/coat-of-the-room", test_coat_of_the_room);
+  g_test_add_func ("/plan/done/kept-beyond-the-target", test_kept_beyond_the_target);
   g_test_add_func ("/plan/done/any-floor", test_any_floor);
   return g_test_run ();
 }

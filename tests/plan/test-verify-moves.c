@@ -94,6 +94,20 @@ move_figures (void)
   judge_expect_only (pulls, OX_RULE_MOVE);
 }
 
+/* Of kept strips the figures of moves are judged, of the move to the first new one all. */
+static void
+move_from_kept (void)
+{
+  g_autoptr (Draft) onto = judge_hall ();
+  onto->plan.n_kept = 1;
+  g_array_index (onto->moves, OxMove, 0).turn = (OxPoint){ 8.9, 3.5 };
+  judge_expect_among (draft_finish (onto), OX_RULE_MOVE);
+  g_autoptr (Draft) between = judge_hall ();
+  between->plan.n_kept = 2;
+  g_array_index (between->moves, OxMove, 0).minutes += 0.01;
+  judge_expect_among (draft_finish (between), OX_RULE_MOVE);
+}
+
 static void
 order_numbers (void)
 {
@@ -122,6 +136,7 @@ main (int argc, char **argv)
   g_test_add_func ("/plan/verify-moves/move/along-column", move_along_column);
   g_test_add_func ("/plan/verify-moves/move/carried", move_carried);
   g_test_add_func ("/plan/verify-moves/move/figures", move_figures);
+  g_test_add_func ("/plan/verify-moves/move/from-kept-strips", move_from_kept);
   g_test_add_func ("/plan/verify-moves/order/numbers", order_numbers);
   return g_test_run ();
 }

@@ -22,10 +22,12 @@ test_closed_form (void)
   g_assert_no_error (error);
   ox_job_unref (plan->job);
   plan->job = ox_job_ref (job);
-  ox_done_strips (plan);
+  g_autoptr (OxFloor) floor = ox_floor_new (job);
+  ox_done_strips (plan, floor);
   g_autoptr (OxProgress) progress = ox_progress_new (plan);
   g_assert_cmpuint (progress->n_days, ==, 2);
-  const OxProgressDay *day = ox_progress_day (progress, "2026-09-14");
+  const OxProgressDay *day = &progress->days[0];
+  g_assert_cmpstr (day->date, ==, "2026-09-14");
   g_assert_cmpstr (day->strip_numbers, ==, "1, 2");
   g_assert_cmpuint (day->strips, ==, 2);
   ox_test_near (day->strip_m, 19.8, 1e-9);
@@ -47,6 +49,22 @@ test_closed_form (void)
   ox_test_near (progress->left.blasted_m2, 2, 1e-6);
   ox_test_near (progress->finished_m2, 6.5, 1e-6);
   ox_test_near (progress->left_m2, 13.5, 1e-6);
+}
+
+/* 20 m2 less 8.5 are 11.5 m2 in one edge area: 10 m long it is wide and goes at 4 m2/h, 20 m long narrow and at 5 m/h, on its day as in the plan. */
+static void
+test_edge_hours (void)
+{
+  static const double lengths[] = { 10, 20 }, hours[] = { 11.5 / 4, 20.0 / 5 };
+  for (guint i = 0; i < 2; i++)
+    {
+      g_autoptr (OxPlan) plan = made_plan (4, 2, NULL);
+      ((OxJob *) plan->job)->rates.edge_m_per_hour = 5;
+      plan->edges[0].length = lengths[i];
+      g_autoptr (OxProgress) progress = ox_progress_new (plan);
+      ox_test_near (progress->left.edge_hours, hours[i], 1e-9);
+      ox_test_near (ox_plan_edge_hours (plan->job, &plan->edges[0]), hours[i], 1e-9);
+    }
 }
 
 /* Done and left are the whole plan, and the days are what is done, on floors of all kinds. */
@@ -101,6 +119,7 @@ main (int argc, char **argv)
 {
   g_test_init (&argc, &argv, NULL);
   g_test_add_func ("/record/progress/closed-form", test_closed_form);
+  g_test_add_func ("/record/progress/edge-hours", test_edge_hours);
   g_test_add_func ("/record/progress/sums", test_sums);
   g_test_add_func ("/record/progress/finished", test_finished);
   return g_test_run ();

@@ -26,7 +26,8 @@ wear_of (OxWearPart part, double meter_h, const char *done, OxWearNow *now)
   g_assert_no_error (error);
   ox_job_unref (plan->job);
   plan->job = ox_job_ref (job);
-  ox_done_strips (plan);
+  g_autoptr (OxFloor) floor = ox_floor_new (job);
+  ox_done_strips (plan, floor);
   ox_wear_now (plan, now);
   now->name = NULL;
 }

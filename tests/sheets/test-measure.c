@@ -30,6 +30,8 @@ test_rounding (void)
   assert_is (ox_measure_speed (OX_UNITS_FEET, 6), "19.7 ft/min");      /* 6 / 0.3048 */
   assert_is (ox_measure_rate (OX_UNITS_FEET, 4), "43.1 ft\xc2\xb2/h"); /* 4 / 0.3048^2 */
   assert_is (ox_measure_rate (OX_UNITS_METRES, 4), "4 m\xc2\xb2/h");
+  assert_is (ox_measure_length_rate (OX_UNITS_FEET, 12), "39.4 ft/h"); /* 12 / 0.3048 */
+  assert_is (ox_measure_length_rate (OX_UNITS_METRES, 12), "12 m/h");
 }
 
 static void

@@ -98,14 +98,14 @@ test_area_per_hour (void)
   near (ox_production_area_per_hour (0.254, 0.025, 6, 0.75), 61.83, 1e-9);
 }
 
-/* 20 m by 12 m less eight columns is 238.72 m2, of which 7.96 m2 lie too near to walls and columns. */
+/* 20 m by 12 m less eight columns is 238.72 m2, of which 7.96 m2 lie too near to walls and columns and go by hand. */
 static void
-test_hours (void)
+test_columned_hall (void)
 {
   double rate = ox_production_area_per_hour (0.254, 0.025, 6, 0.75);
-  near (ox_production_ideal_hours (238.72, 0, rate, 4), 3.861, 5e-4);
-  near (ox_production_ideal_hours (230.76, 0, rate, 4), 3.732, 5e-4);
-  near (ox_production_ideal_hours (230.76, 7.96, rate, 4), 5.722, 5e-4);
+  near (238.72 / rate, 3.861, 5e-4);
+  near (230.76 / rate, 3.732, 5e-4);
+  near (230.76 / rate + 7.96 / 4, 5.722, 5e-4);
 }
 
 static void
@@ -135,7 +135,7 @@ main (int argc, char **argv)
   g_test_add_func ("/trade/production/lanes/grid-covers-evenly", test_lanes_properties);
   g_test_add_func ("/trade/production/minutes/strips-and-turns", test_minutes);
   g_test_add_func ("/trade/production/area-per-hour/examples", test_area_per_hour);
-  g_test_add_func ("/trade/production/ideal-hours/columned-hall", test_hours);
+  g_test_add_func ("/trade/production/area-per-hour/columned-hall", test_columned_hall);
   g_test_add_func ("/trade/production/double-share/three-strips", test_double_share);
   g_test_add_func ("/trade/production/days/begun-ones-count", test_days);
   return g_test_run ();
