@@ -156,13 +156,13 @@ test_endless (void)
 {
   g_autoptr (OxPlan) plan = made_plan (3, 1, "");
   OxWorkRules rules;
-  ox_work_rules_init (&rules);
+  ox_work_rules_of (&rules, plan->job);
   rules.shift_min = 4.15 * 60;
   rules.break_min = rules.setup_min = rules.cleanup_min = 83;
   g_autoptr (OxWork) none = ox_work_new (plan, &rules);
   g_assert_false (none->full);
   g_assert_cmpuint (none->shifts->len, ==, 0);
-  ox_work_rules_init (&rules);
+  ox_work_rules_of (&rules, plan->job);
   plan->edges[0].area = 1e9;
   g_autoptr (OxWork) work = ox_work_new (plan, &rules);
   g_assert_true (work->full && work->endless);
@@ -179,9 +179,7 @@ test_endless (void)
 static void
 test_days_counted (void)
 {
-  OxWorkRules rules;
-  ox_work_rules_init (&rules);
-  rules.first_day = "2024-02-27";
+  OxWorkRules rules = { .first_day = "2024-02-27" };
   for (rules.weekdays = 1; rules.weekdays < 128; rules.weekdays += 9)
     {
       g_autoptr (GDate) at = g_date_new_dmy (27, 2, 2024);
