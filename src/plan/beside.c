@@ -51,15 +51,27 @@ lies_beside (const OxLayout *layout, const OxDraft *draft, const OxFrame *frame,
   return p * q > 0 && out->near > OX_GRID;
 }
 
+/* Indices of the drafts that may lie beside the stretch; (transfer full) */
+static GArray *
+drafts_beside (const OxLayout *layout, guint frame, double y, OxSpan x)
+{
+  GArray *near = g_array_new (FALSE, FALSE, sizeof (guint));
+  double aside = MOST_ASIDE * layout->machine->blast_width;
+  ox_layout_near (layout, frame, (OxBox){ x.lo - OX_GRID, y - aside, x.hi + OX_GRID, y + aside }, OX_NEAR_ALONG, near);
+  return near;
+}
+
 gboolean
 ox_layout_joins (const OxLayout *layout, guint i)
 {
   const OxMachine *m = layout->machine;
   const OxDraft *draft = &g_array_index (layout->drafts, OxDraft, i);
   g_autoptr (GArray) beside = g_array_new (FALSE, FALSE, sizeof (Neighbour));
-  for (guint k = 0; k < layout->drafts->len; k++)
+  g_autoptr (GArray) near = drafts_beside (layout, draft->frame, draft->y, (OxSpan) { draft->x0, draft->x1 });
+  for (guint j = 0; j < near->len; j++)
     {
       Neighbour n;
+      guint k = g_array_index (near, guint, j);
       if (k != i
           && lies_beside (layout, &g_array_index (layout->drafts, OxDraft, k), g_ptr_array_index (layout->frames, draft->frame), draft->y,
                           (OxSpan) { draft->x0, draft->x1 }, &n)
@@ -82,10 +94,12 @@ ox_layout_joins (const OxLayout *layout, guint i)
 static gboolean
 is_parted (const OxLayout *layout, guint frame, double y, const Neighbour *neighbour)
 {
-  for (guint i = 0; i < layout->drafts->len; i++)
+  g_autoptr (GArray) near = drafts_beside (layout, frame, y, neighbour->shared);
+  for (guint i = 0; i < near->len; i++)
     {
       Neighbour other;
-      if (lies_beside (layout, &g_array_index (layout->drafts, OxDraft, i), g_ptr_array_index (layout->frames, frame), y, neighbour->shared, &other)
+      const OxDraft *draft = &g_array_index (layout->drafts, OxDraft, g_array_index (near, guint, i));
+      if (lies_beside (layout, draft, g_ptr_array_index (layout->frames, frame), y, neighbour->shared, &other)
           && other.side == neighbour->side && other.far < neighbour->near - 1e-6
           && other.shared.lo - neighbour->shared.lo <= layout->machine->blast_length
           && neighbour->shared.hi - other.shared.hi <= layout->machine->blast_length)
@@ -99,11 +113,13 @@ ox_layout_slot_shift (const OxLayout *layout, guint frame, double y, OxSpan x)
 {
   const OxMachine *m = layout->machine;
   double most = m->blast_width - m->min_overlap;
-  for (guint i = 0; i < layout->drafts->len; i++)
+  g_autoptr (GArray) near = drafts_beside (layout, frame, y, x);
+  for (guint i = 0; i < near->len; i++)
     {
       Neighbour n;
+      const OxDraft *draft = &g_array_index (layout->drafts, OxDraft, g_array_index (near, guint, i));
       /* Strips that draw apart along their length leave a wedge, which the next lanes fill, and no slot. */
-      if (lies_beside (layout, &g_array_index (layout->drafts, OxDraft, i), g_ptr_array_index (layout->frames, frame), y, x, &n)
+      if (lies_beside (layout, draft, g_ptr_array_index (layout->frames, frame), y, x, &n)
           && n.far - n.near < MOST_WEDGE && n.far > most + 1e-4 && n.near < m->blast_width * 1.25 && !is_parted (layout, frame, y, &n))
         return n.side * (n.far - most);
     }
@@ -145,9 +161,12 @@ ox_layout_nose_shift (const OxLayout *layout, guint index, double y, OxSpan x, O
   const OxFrame *frame = g_ptr_array_index (layout->frames, index);
   double half = m->blast_length / 2, side = m->blast_width / 2;
   Noses above = { 0, 0, { 0, 0 } }, below = above;
-  for (guint i = 0; i < layout->drafts->len; i++)
+  double ahead = half + side + OX_GRID, off = side + m->blast_width / 4 + OX_GRID;
+  g_autoptr (GArray) near = g_array_new (FALSE, FALSE, sizeof (guint));
+  ox_layout_near (layout, index, (OxBox){ x.lo - ahead, y - off, x.hi + ahead, y + off }, OX_NEAR_ACROSS, near);
+  for (guint i = 0; i < near->len; i++)
     {
-      const OxDraft *draft = &g_array_index (layout->drafts, OxDraft, i);
+      const OxDraft *draft = &g_array_index (layout->drafts, OxDraft, g_array_index (near, guint, i));
       const OxFrame *own = g_ptr_array_index (layout->frames, draft->frame);
       if (is_not_across (layout, draft, frame, x) || fabs (cos (own->angle - frame->angle)) > sin (NEARLY_PARALLEL))
         continue;
@@ -202,13 +221,14 @@ ox_layout_cut_noses (OxLayout *layout)
   return any;
 }
 
-/* Whether some strip other than @self covers @p, a point of the floor. */
+/* Whether some strip of those @near other than @self covers @p, a point of the floor. */
 static gboolean
-is_covered (const OxLayout *layout, OxPoint p, guint self)
+is_covered (const OxLayout *layout, const GArray *near, OxPoint p, guint self)
 {
   double half = layout->machine->blast_length / 2, side = layout->machine->blast_width / 2;
-  for (guint i = 0; i < layout->drafts->len; i++)
+  for (guint k = 0; k < near->len; k++)
     {
+      guint i = g_array_index (near, guint, k);
       const OxDraft *draft = &g_array_index (layout->drafts, OxDraft, i);
       const OxFrame *frame = g_ptr_array_index (layout->frames, draft->frame);
       OxPoint q = ox_frame_from_floor (frame, p);
@@ -228,10 +248,13 @@ is_open (const OxLayout *layout, guint self, double shift)
   double slot = fabs (shift) - m->min_overlap;
   double y = draft->y + (shift > 0 ? 1 : -1) * (m->blast_width / 2 + slot / 2);
   guint open = 0;
+  g_autoptr (GArray) near = g_array_new (FALSE, FALSE, sizeof (guint));
+  ox_layout_near (layout, draft->frame, (OxBox){ draft->x0 - m->blast_width, y - m->blast_width, draft->x1 + m->blast_width, y + m->blast_width }, OX_NEAR_ALL,
+                  near);
   for (double x = draft->x0; slot > 0 && x <= draft->x1; x += 0.05)
     {
       OxPoint p = ox_frame_to_floor (frame, (OxPoint) { x, y });
-      open += ox_region_contains (layout->target, p) && !is_covered (layout, p, self);
+      open += ox_region_contains (layout->target, p) && !is_covered (layout, near, p, self);
     }
   return open * 0.05 >= LEAST_SLOT;
 }

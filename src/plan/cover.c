@@ -73,6 +73,30 @@ fill_need (OxCover *cover, const OxPoint *points, const OxRegion *region)
   g_free (rows);
 }
 
+/* The number of cells without a strip among @n. */
+static guint
+count_open (const guint8 *cells, guint n)
+{
+  guint open = 0;
+  for (guint i = 0; i < n; i++)
+    open += cells[i] == 0;
+  return open;
+}
+
+static void
+count_tiles (OxCover *cover)
+{
+  cover->tiles_x = (cover->n_x + OX_COVER_TILE - 1) / OX_COVER_TILE;
+  cover->open = g_new0 (guint16, (gsize) cover->tiles_x * ((cover->n_y + OX_COVER_TILE - 1) / OX_COVER_TILE));
+  for (guint j = 0; j < cover->n_y; j++)
+    {
+      const guint8 *row = cover->cells + (gsize) j * cover->n_x;
+      guint16 *tiles = cover->open + (gsize) (j / OX_COVER_TILE) * cover->tiles_x;
+      for (guint i = 0; i < cover->n_x; i += OX_COVER_TILE)
+        tiles[i / OX_COVER_TILE] = (guint16) (tiles[i / OX_COVER_TILE] + count_open (row + i, MIN (cover->n_x - i, OX_COVER_TILE)));
+    }
+}
+
 OxCover *
 ox_cover_new (const OxRegion *target, double angle, double cell)
 {
@@ -97,6 +121,7 @@ ox_cover_new (const OxRegion *target, double angle, double cell)
   cover->cells = g_malloc ((gsize) cover->n_x * cover->n_y);
   memset (cover->cells, NO_NEED, (gsize) cover->n_x * cover->n_y);
   fill_need (cover, points, target);
+  count_tiles (cover);
   return cover;
 }
 
@@ -106,6 +131,7 @@ ox_cover_free (OxCover *cover)
   if (cover == NULL)
     return;
   g_free (cover->cells);
+  g_free (cover->open);
   g_free (cover);
 }
 
@@ -184,16 +210,31 @@ straight_cells (const OxCover *cover, const OxBand *band)
   return cells;
 }
 
+/* Counts cells [i0, i1) of row @j up or down. */
+static void
+add_to_row (OxCover *cover, guint j, guint i0, guint i1, int by)
+{
+  guint8 *row = cover->cells + (gsize) j * cover->n_x;
+  guint16 *tiles = cover->open + (gsize) (j / OX_COVER_TILE) * cover->tiles_x;
+  for (guint i = i0, end; i < i1; i = end)
+    {
+      guint16 *tile = &tiles[i / OX_COVER_TILE];
+      end = MIN (i1, (i / OX_COVER_TILE + 1) * OX_COVER_TILE);
+      if (by > 0)
+        *tile = (guint16) (*tile - count_open (row + i, end - i));
+      for (guint k = i; k < end; k++)
+        row[k] = (guint8) (row[k] + by);
+      if (by < 0)
+        *tile = (guint16) (*tile + count_open (row + i, end - i));
+    }
+}
+
 static void
 add_straight (OxCover *cover, const OxBand *band, int by)
 {
   Cells cells = straight_cells (cover, band);
   for (guint j = cells.j0; j < cells.j1; j++)
-    {
-      guint8 *row = cover->cells + (gsize) j * cover->n_x;
-      for (guint i = cells.i0; i < cells.i1; i++)
-        row[i] = (guint8) (row[i] + by);
-    }
+    add_to_row (cover, j, cells.i0, cells.i1, by);
 }
 
 static void
@@ -210,10 +251,7 @@ add_slanted (OxCover *cover, const OxBand *band, int by)
       double lo = 0, hi = 0;
       if (!quad_span (q, cover->y0 + (j + 0.5) * cover->cell, &lo, &hi))
         continue;
-      guint8 *row = cover->cells + (gsize) j * cover->n_x;
-      guint end = cell_from (cover, hi);
-      for (guint i = cell_from (cover, lo); i < end; i++)
-        row[i] = (guint8) (row[i] + by);
+      add_to_row (cover, j, cell_from (cover, lo), cell_from (cover, hi), by);
     }
 }
 
@@ -244,6 +282,19 @@ sum_rest (const guint8 *cells, const OxCover *cover, guint columns, guint rows, 
       sums[i] += cells[i] == level;
 }
 
+/* Whether a look into columns [i0, i1) of rows [j0, j1) may find a cell at @level. */
+static gboolean
+may_hold (const OxCover *cover, guint level, const Cells *at)
+{
+  if (level != 0)
+    return TRUE;
+  for (guint t = at->j0 / OX_COVER_TILE; t <= (at->j1 - 1) / OX_COVER_TILE; t++)
+    for (guint s = at->i0 / OX_COVER_TILE; s <= (at->i1 - 1) / OX_COVER_TILE; s++)
+      if (cover->open[(gsize) t * cover->tiles_x + s] > 0)
+        return TRUE;
+  return FALSE;
+}
+
 /* Both sums walk the rows one after another, as the cells lie in memory. */
 static void
 sum_columns (const OxCover *cover, const Cells *at, guint level, guint *sums)
@@ -257,6 +308,8 @@ sum_columns (const OxCover *cover, const Cells *at, guint level, guint *sums)
       for (; i + BLOCK <= n; i += BLOCK)
         {
           guint8 few[BLOCK] = { 0 };
+          if (!may_hold (cover, level, &(Cells){ .i0 = at->i0 + i, .i1 = at->i0 + i + BLOCK, .j0 = j, .j1 = j + rows }))
+            continue;
           sum_block (cells + i, cover->n_x, rows, (guint8) level, few);
           for (guint k = 0; k < BLOCK; k++)
             sums[i + k] += few[k];
@@ -269,13 +322,20 @@ static void
 sum_rows (const OxCover *cover, const Cells *at, guint level, guint *sums)
 {
   guint n = at->i1 - at->i0;
-  for (guint j = at->j0; j < at->j1; j++)
+  memset (sums, 0, sizeof (guint) * (at->j1 - at->j0));
+  for (guint j = at->j0, end; n > 0 && j < at->j1; j = end)
     {
-      const guint8 *cells = cover->cells + (gsize) j * cover->n_x + at->i0;
-      guint sum = 0;
-      for (guint i = 0; i < n; i++)
-        sum += cells[i] == level;
-      sums[j - at->j0] = sum;
+      end = MIN (at->j1, (j / OX_COVER_TILE + 1) * OX_COVER_TILE);
+      if (!may_hold (cover, level, &(Cells){ .i0 = at->i0, .i1 = at->i1, .j0 = j, .j1 = end }))
+        continue;
+      for (guint k = j; k < end; k++)
+        {
+          const guint8 *cells = cover->cells + (gsize) k * cover->n_x + at->i0;
+          guint sum = 0;
+          for (guint i = 0; i < n; i++)
+            sum += cells[i] == level;
+          sums[k - at->j0] = sum;
+        }
     }
 }
 
@@ -352,8 +412,8 @@ ox_cover_profile (const OxCover *cover, const OxBand *band, guint level, OxProfi
 double
 ox_cover_left (const OxCover *cover)
 {
-  gsize n = (gsize) cover->n_x * cover->n_y, left = 0;
+  gsize n = (gsize) cover->tiles_x * ((cover->n_y + OX_COVER_TILE - 1) / OX_COVER_TILE), left = 0;
   for (gsize i = 0; i < n; i++)
-    left += cover->cells[i] == 0;
+    left += cover->open[i];
   return (double) left * cover->cell * cover->cell;
 }

@@ -8,12 +8,16 @@
 #include "geometry/region.h"
 G_BEGIN_DECLS
 
+#define OX_COVER_TILE 32
+
 typedef struct
 {
   double cell;         /* m */
   double x0, y0;       /* lower left corner in the frame */
   guint n_x, n_y;
   guint8 *cells;       /* strips over the cell, 127 at most; 128 more where its middle is not target */
+  guint tiles_x;       /* tiles of OX_COVER_TILE x OX_COVER_TILE cells in a row of them */
+  guint16 *open;       /* uncovered cells of each tile: most tiles of a floor soon have none and need not be looked into */
   double cos_a, sin_a; /* of the frame */
 } OxCover;
 

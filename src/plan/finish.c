@@ -52,6 +52,8 @@ best_stretch (Finish *finish, Candidate *c, OxSpan span)
   for (guint i = 0; i < profile->counts->len; i++)
     {
       guint n = g_array_index (profile->counts, guint, i);
+      if (n == 0 && sum <= 0) /* mostly so, and nothing begins here */
+        continue;
       if (sum <= 0)
         {
           sum = 0;

@@ -44,6 +44,8 @@ ox_layout_new (const OxFloor *floor, const OxCoat *coat, const OxJob *job, doubl
   layout->cover = ox_cover_new (layout->target, angle, cell_size (job->machine));
   layout->lanes = g_array_new (FALSE, FALSE, sizeof (OxLane));
   layout->drafts = g_array_new (FALSE, FALSE, sizeof (OxDraft));
+  layout->ids = g_array_new (FALSE, FALSE, sizeof (guint));
+  layout->near = ox_near_new (layout->frames, job->machine->blast_width);
   ox_layout_frame (layout, angle, 0);
   return layout;
 }
@@ -57,6 +59,8 @@ ox_layout_free (OxLayout *layout)
   ox_cover_free (layout->cover);
   g_array_unref (layout->lanes);
   g_array_unref (layout->drafts);
+  g_array_unref (layout->ids);
+  ox_near_free (layout->near);
   g_free (layout);
 }
 
@@ -110,12 +114,22 @@ ox_layout_band (const OxLayout *layout, const OxDraft *draft)
   return (OxBand) { frame->angle, draft->x0 - half, draft->x1 + half, draft->y, layout->machine->blast_width };
 }
 
+static OxNearLine
+middle_line (const OxDraft *draft, const OxBand *band)
+{
+  return (OxNearLine){ draft->frame, band->y, band->x0, band->x1 };
+}
+
 void
 ox_layout_add (OxLayout *layout, const OxDraft *draft)
 {
   OxBand band = ox_layout_band (layout, draft);
+  OxNearLine line = middle_line (draft, &band);
   ox_cover_add (layout->cover, &band, 1);
+  ox_near_add (layout->near, &line, layout->next_id);
   g_array_append_vals (layout->drafts, draft, 1);
+  g_array_append_val (layout->ids, layout->next_id);
+  layout->next_id++;
 }
 
 void
@@ -123,17 +137,46 @@ ox_layout_replace (OxLayout *layout, guint i, const OxDraft *draft)
 {
   OxDraft *old = &g_array_index (layout->drafts, OxDraft, i);
   OxBand before = ox_layout_band (layout, old), after = ox_layout_band (layout, draft);
+  OxNearLine line_before = middle_line (old, &before), line_after = middle_line (draft, &after);
+  guint id = g_array_index (layout->ids, guint, i);
   ox_cover_add (layout->cover, &before, -1);
   ox_cover_add (layout->cover, &after, 1);
+  ox_near_remove (layout->near, &line_before, id);
+  ox_near_add (layout->near, &line_after, id);
   *old = *draft;
 }
 
 void
 ox_layout_remove (OxLayout *layout, guint i)
 {
-  OxBand band = ox_layout_band (layout, &g_array_index (layout->drafts, OxDraft, i));
+  const OxDraft *draft = &g_array_index (layout->drafts, OxDraft, i);
+  OxBand band = ox_layout_band (layout, draft);
+  OxNearLine line = middle_line (draft, &band);
   ox_cover_add (layout->cover, &band, -1);
+  ox_near_remove (layout->near, &line, g_array_index (layout->ids, guint, i));
   g_array_remove_index (layout->drafts, i);
+  g_array_remove_index (layout->ids, i);
+}
+
+void
+ox_layout_near (const OxLayout *layout, guint frame, OxBox box, OxNearSort sort, GArray *out)
+{
+  ox_near_find (layout->near, frame, box, sort, out);
+  const guint *ids = (const guint *) (const void *) layout->ids->data;
+  guint low = 0;
+  for (guint k = 0; k < out->len; k++)
+    {
+      guint id = g_array_index (out, guint, k), high = layout->ids->len;
+      while (low + 1 < high)
+        {
+          guint middle = (low + high) / 2;
+          if (ids[middle] <= id)
+            low = middle;
+          else
+            high = middle;
+        }
+      g_array_index (out, guint, k) = low;
+    }
 }
 
 double

@@ -8,6 +8,7 @@
 #include "plan/cover.h"
 #include "plan/floor.h"
 #include "plan/lane.h"
+#include "plan/near.h"
 #include "plan/plan.h"
 #include "plan/way.h"
 G_BEGIN_DECLS
@@ -54,6 +55,9 @@ typedef struct
   OxCover *cover;
   GArray *lanes;          /* OxLane */
   GArray *drafts;         /* OxDraft */
+  GArray *ids;            /* guint: of each draft its number in @near, rising */
+  guint next_id;
+  OxNear *near;           /* the drafts' middles, from end to end of what they cover */
   double first_y, spacing; /* lane grid of the main direction */
   guint n_main_lanes;
 } OxLayout;
@@ -81,6 +85,11 @@ guint ox_layout_lane (OxLayout *layout, guint frame, double y);
 void ox_layout_add (OxLayout *layout, const OxDraft *draft);
 void ox_layout_replace (OxLayout *layout, guint i, const OxDraft *draft);
 void ox_layout_remove (OxLayout *layout, guint i);
+
+/* ox_layout_near: @box: in the frame @frame; @out: (element-type guint): set to the indices, in rising order, of the drafts of that sort whose middles
+ * meet the box, from end to end of what they cover, and of some others near it */
+void ox_layout_near (const OxLayout *layout, guint frame, OxBox box, OxNearSort sort, GArray *out);
+
 OxBand ox_layout_band (const OxLayout *layout, const OxDraft *draft);
 
 double ox_layout_least (const OxLayout *layout); /* m that a strip must be long before its ends are rounded to OX_GRID */

@@ -82,8 +82,13 @@ quads_near (const OxLayout *layout, guint i)
   const OxFrame *frame = g_ptr_array_index (layout->frames, g_array_index (layout->drafts, OxDraft, i).frame);
   Quad own = draft_quad (layout, i);
   GArray *near = g_array_new (FALSE, FALSE, sizeof (OxPoint));
-  for (guint k = 0; k < layout->drafts->len; k++)
+  g_autoptr (GArray) drafts = g_array_new (FALSE, FALSE, sizeof (guint));
+  OxBand band = ox_layout_band (layout, &g_array_index (layout->drafts, OxDraft, i));
+  OxBox box = { band.x0 - band.width, band.y - band.width, band.x1 + band.width, band.y + band.width };
+  ox_layout_near (layout, g_array_index (layout->drafts, OxDraft, i).frame, box, OX_NEAR_ALL, drafts);
+  for (guint d = 0; d < drafts->len; d++)
     {
+      guint k = g_array_index (drafts, guint, d);
       Quad quad = draft_quad (layout, k);
       if (k == i || quad.box.x0 >= own.box.x1 || quad.box.x1 <= own.box.x0 || quad.box.y0 >= own.box.y1 || quad.box.y1 <= own.box.y0)
         continue;

@@ -87,8 +87,12 @@ draw_near (OxLayout *layout, guint index, OxPoint beside, double shift)
   const OxMachine *m = layout->machine;
   const OxFrame *frame = g_ptr_array_index (layout->frames, index);
   OxPoint at = ox_frame_to_floor (frame, beside);
-  for (guint i = 0; i < layout->drafts->len; i++)
+  g_autoptr (GArray) near = g_array_new (FALSE, FALSE, sizeof (guint));
+  OxBox box = { beside.x - m->blast_width, beside.y - m->blast_width, beside.x + m->blast_width, beside.y + m->blast_width };
+  ox_layout_near (layout, index, box, OX_NEAR_ALL, near);
+  for (guint k = 0; k < near->len; k++)
     {
+      guint i = g_array_index (near, guint, k);
       OxDraft old = g_array_index (layout->drafts, OxDraft, i), moved = old;
       const OxFrame *own = g_ptr_array_index (layout->frames, old.frame);
       OxPoint q = ox_frame_from_floor (own, at);
