@@ -172,9 +172,11 @@ ox_layout_nose_shift (const OxLayout *layout, guint index, double y, OxSpan x, O
         continue;
       OxPoint a = ox_frame_from_floor (frame, ox_frame_to_floor (own, (OxPoint) { draft->x0 - half, draft->y }));
       OxPoint b = ox_frame_from_floor (frame, ox_frame_to_floor (own, (OxPoint) { draft->x1 + half, draft->y }));
-      OxSpan shared = { MAX (a.x - side, x.lo - half), MIN (a.x + side, x.hi + half) };
-      count_nose (&above, MIN (a.y, b.y) - (y + side), shared, m->blast_width / 4);
-      count_nose (&below, y - side - MAX (a.y, b.y), shared, m->blast_width / 4);
+      const OxPoint low = a.y < b.y ? a : b, high = a.y < b.y ? b : a;
+      OxSpan at_low = { MAX (low.x - side, x.lo - half), MIN (low.x + side, x.hi + half) };
+      OxSpan at_high = { MAX (high.x - side, x.lo - half), MIN (high.x + side, x.hi + half) };
+      count_nose (&above, low.y - (y + side), at_low, m->blast_width / 4);
+      count_nose (&below, y - side - high.y, at_high, m->blast_width / 4);
     }
   const Noses *worse = above.width >= below.width ? &above : &below;
   if (worse->width < LEAST_SLOT)

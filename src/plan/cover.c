@@ -282,6 +282,38 @@ sum_rest (const guint8 *cells, const OxCover *cover, guint columns, guint rows, 
       sums[i] += cells[i] == level;
 }
 
+/* Of row @j the cells of @a that are not those of @b. */
+static void
+add_to_rest_of_row (OxCover *cover, guint j, const Cells *a, const Cells *b, int by)
+{
+  if (j < a->j0 || j >= a->j1)
+    return;
+  if (j < b->j0 || j >= b->j1 || b->i0 >= b->i1 || b->i1 <= a->i0 || b->i0 >= a->i1)
+    {
+      add_to_row (cover, j, a->i0, a->i1, by);
+      return;
+    }
+  add_to_row (cover, j, a->i0, MIN (a->i1, b->i0), by);
+  add_to_row (cover, j, MAX (a->i0, b->i1), a->i1, by);
+}
+
+void
+ox_cover_replace (OxCover *cover, const OxBand *before, const OxBand *after)
+{
+  double c, s;
+  if (band_run (cover, before, &c, &s) == SLANTED || band_run (cover, after, &c, &s) == SLANTED)
+    {
+      ox_cover_add (cover, before, -1);
+      ox_cover_add (cover, after, 1);
+      return;
+    }
+  Cells old = straight_cells (cover, before), new = straight_cells (cover, after);
+  for (guint j = old.j0; j < old.j1; j++)
+    add_to_rest_of_row (cover, j, &old, &new, -1);
+  for (guint j = new.j0; j < new.j1; j++)
+    add_to_rest_of_row (cover, j, &new, &old, 1);
+}
+
 /* Whether a look into columns [i0, i1) of rows [j0, j1) may find a cell at @level. */
 static gboolean
 may_hold (const OxCover *cover, guint level, const Cells *at)

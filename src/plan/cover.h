@@ -36,6 +36,9 @@ void ox_cover_free (OxCover *cover);
 /* ox_cover_add: counts the cells under @band up (@by = +1) or down (-1) */
 void ox_cover_add (OxCover *cover, const OxBand *band, int by);
 
+/* ox_cover_replace: counts the cells under @before down and those under @after up; where most are under both, that is quick */
+void ox_cover_replace (OxCover *cover, const OxBand *before, const OxBand *after);
+
 /* what lies under a band, step by step along it */
 typedef struct
 {

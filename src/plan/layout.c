@@ -139,8 +139,7 @@ ox_layout_replace (OxLayout *layout, guint i, const OxDraft *draft)
   OxBand before = ox_layout_band (layout, old), after = ox_layout_band (layout, draft);
   OxNearLine line_before = middle_line (old, &before), line_after = middle_line (draft, &after);
   guint id = g_array_index (layout->ids, guint, i);
-  ox_cover_add (layout->cover, &before, -1);
-  ox_cover_add (layout->cover, &after, 1);
+  ox_cover_replace (layout->cover, &before, &after);
   ox_near_remove (layout->near, &line_before, id);
   ox_near_add (layout->near, &line_after, id);
   *old = *draft;

@@ -11,10 +11,12 @@
  */
 #include "plan/leg.h"
 #include <stdlib.h>
+#include <string.h>
 
 #define RUN_GAP 8.0       /* m between strips of one lane that a crew still walks round rather than coming back later */
 #define MOST_MOVED 3      /* strips moved at a time while improving */
 #define MAX_SWEEPS 12
+#define BLOCK 32
 #define SWEEP_WORK 1000000 /* places looked at in a sweep: on long lists only those not far along the order */
 
 typedef struct
@@ -170,37 +172,53 @@ append_chains (Order *order, GArray *out)
     }
 }
 
+/* Whether going from @last to @leg, which begins at either of its ends, takes @least or more as the crow flies along an axis already. */
+static gboolean
+is_too_far (const OxMachine *machine, const OxLeg *last, const OxLeg *leg, double least)
+{
+  double x = MIN (fabs (leg->a.x - last->b.x), fabs (leg->b.x - last->b.x));
+  double y = MIN (fabs (leg->a.y - last->b.y), fabs (leg->b.y - last->b.y));
+  return MAX (x, y) / machine->walk_speed * 60 >= least;
+}
+
 /* Appends the rest, each time the strip that is reached soonest, either way round. */
 static void
-append_nearest (const OxMachine *machine, GArray *rest, GArray *out, const OxRun *run)
+append_nearest (const OxMachine *machine, const GArray *legs, GArray *out, const OxRun *run)
 {
-  while (rest->len > 0 && !ox_run_cancelled (run, NULL))
+  g_autofree guint *rest = g_new (guint, legs->len + 1);
+  guint n = legs->len;
+  for (guint i = 0; i < n; i++)
+    rest[i] = i;
+  while (n > 0 && !ox_run_cancelled (run, NULL))
     {
       const OxLeg *last = out->len > 0 ? &g_array_index (out, OxLeg, out->len - 1) : NULL;
       guint best = 0;
       gboolean best_reverse = FALSE;
       double least = INFINITY;
-      for (guint i = 0; i < rest->len && last != NULL; i++)
+      for (guint i = 0; i < n && last != NULL; i++)
         {
-          OxLeg leg = g_array_index (rest, OxLeg, i);
-          for (guint reverse = 0; reverse <= (leg.reversible ? 1 : 0); reverse++)
+          const OxLeg *leg = &g_array_index (legs, OxLeg, rest[i]);
+          if (is_too_far (machine, last, leg, least))
+            continue;
+          double cost = ox_leg_seconds (machine, last, leg), other = INFINITY;
+          if (leg->reversible)
             {
-              if (reverse)
-                ox_leg_reverse (&leg);
-              double cost = ox_leg_seconds (machine, last, &leg);
-              if (cost < least)
-                {
-                  least = cost;
-                  best = i;
-                  best_reverse = reverse;
-                }
+              OxLeg turned = *leg;
+              ox_leg_reverse (&turned);
+              other = ox_leg_seconds (machine, last, &turned);
             }
+          if (MIN (cost, other) >= least)
+            continue;
+          best = i;
+          best_reverse = other < cost;
+          least = MIN (cost, other);
         }
-      OxLeg leg = g_array_index (rest, OxLeg, best);
+      OxLeg leg = g_array_index (legs, OxLeg, rest[best]);
       if (best_reverse)
         ox_leg_reverse (&leg);
       g_array_append_val (out, leg);
-      g_array_remove_index (rest, best);
+      memmove (rest + best, rest + best + 1, sizeof (guint) * (n - best - 1));
+      n--;
     }
 }
 
@@ -234,6 +252,9 @@ typedef struct
   GArray *gaps; /* double: seconds from leg i - 1 to leg i; 0 for the first and one past the last */
   const OxMachine *machine;
   guint fixed;
+  guint step;      /* attempts so far */
+  guint *changed;  /* of each BLOCK places the last step that changed one */
+  guint *tried[MOST_MOVED + 1]; /* of each place the last step that found nothing better for so many legs from there on */
 } Improving;
 
 static void
@@ -252,11 +273,41 @@ cost_between (const OxMachine *machine, const OxLeg *p, const OxLeg *first, cons
   return cost < best ? cost + seconds (machine, last, q) : cost;
 }
 
+/* The places that legs [from, from + n) may be moved to: not far along the order on long lists. */
+static void
+find_window (const Improving *improving, guint from, guint n, guint *begin, guint *end)
+{
+  guint window = MAX (SWEEP_WORK / improving->legs->len, 50);
+  *begin = MAX (MAX (improving->fixed, 1), from > window ? from - window : 0);
+  *end = MIN (improving->legs->len, from + n + window);
+}
+
+/* Whether all that the attempt looks at is as it was when it found nothing. */
+static gboolean
+is_known (const Improving *improving, guint from, guint n)
+{
+  guint begin, end, tried = improving->tried[n][from];
+  find_window (improving, from, n, &begin, &end);
+  begin = MIN (begin, from);
+  for (guint block = (begin > 0 ? begin - 1 : 0) / BLOCK; tried > 0 && block <= end / BLOCK; block++)
+    if (improving->changed[block] >= tried)
+      return FALSE;
+  return tried > 0;
+}
+
+static void
+note_change (Improving *improving, guint first, guint last)
+{
+  for (guint block = first / BLOCK; block <= last / BLOCK; block++)
+    improving->changed[block] = improving->step;
+}
+
 /* Tries to move legs [from, from + n) to a better place at or after the fixed ones; TRUE when it did. */
 static gboolean
 improve_at (Improving *improving, guint from, guint n)
 {
   GArray *legs = improving->legs;
+  guint begin, end;
   const OxMachine *machine = improving->machine;
   const double *gaps = (const double *) (const void *) improving->gaps->data;
   const OxLeg *first = leg_at (legs, from), *last = leg_at (legs, from + n - 1);
@@ -266,8 +317,7 @@ improve_at (Improving *improving, guint from, guint n)
   gboolean best_reverse = FALSE;
   OxLeg turned = *first;
   ox_leg_reverse (&turned);
-  guint window = MAX (SWEEP_WORK / legs->len, 50);
-  guint begin = MAX (MAX (improving->fixed, 1), from > window ? from - window : 0), end = MIN (legs->len, from + n + window);
+  find_window (improving, from, n, &begin, &end);
   for (guint to = begin; to <= end; to++)
     {
       if (to >= from && to <= from + n)
@@ -294,28 +344,45 @@ improve_at (Improving *improving, guint from, guint n)
     ox_leg_reverse (&g_array_index (legs, OxLeg, from));
   move_legs (legs, from, n, best_to);
   measure_gaps (improving, MIN (from, best_to), MIN (MAX (from + n, best_to + n), legs->len));
+  note_change (improving, MIN (from, best_to), MIN (MAX (from + n, best_to + n), legs->len));
   return TRUE;
+}
+
+static gboolean
+sweep (Improving *improving, const OxRun *run)
+{
+  gboolean better = FALSE;
+  for (guint n = 1; n <= MOST_MOVED; n++)
+    for (guint from = improving->fixed; from + n <= improving->legs->len; from++)
+      {
+        if (is_known (improving, from, n))
+          continue;
+        if (ox_run_cancelled (run, NULL))
+          return FALSE;
+        improving->step++;
+        if (improve_at (improving, from, n))
+          better = TRUE;
+        else
+          improving->tried[n][from] = improving->step;
+      }
+  return better;
 }
 
 static void
 improve (GArray *legs, const OxMachine *machine, guint fixed, const OxRun *run)
 {
   g_autoptr (GArray) gaps = g_array_new (FALSE, TRUE, sizeof (double));
-  Improving improving = { legs, gaps, machine, fixed };
-  gboolean better = TRUE;
+  Improving improving = { .legs = legs, .gaps = gaps, .machine = machine, .fixed = fixed };
   g_array_set_size (gaps, legs->len + 1);
   measure_gaps (&improving, 0, legs->len);
-  for (guint sweep = 0; better && sweep < MAX_SWEEPS; sweep++)
-    {
-      better = FALSE;
-      for (guint n = 1; n <= MOST_MOVED; n++)
-        for (guint from = fixed; from + n <= legs->len; from++)
-          {
-            if (ox_run_cancelled (run, NULL))
-              return;
-            better = improve_at (&improving, from, n) || better;
-          }
-    }
+  improving.changed = g_new0 (guint, legs->len / BLOCK + 1);
+  for (guint n = 1; n <= MOST_MOVED; n++)
+    improving.tried[n] = g_new0 (guint, legs->len + 1);
+  for (guint k = 0; k < MAX_SWEEPS && sweep (&improving, run);)
+    k++;
+  for (guint n = 1; n <= MOST_MOVED; n++)
+    g_free (improving.tried[n]);
+  g_free (improving.changed);
 }
 
 /* Takes the strips of the lane grid out of @legs, sorted lane by lane. */
