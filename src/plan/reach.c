@@ -2,6 +2,7 @@
  * SPDX-License-Identifier: GPL-3.0-or-later
  */
 #include "plan/reach.h"
+#include "plan/places.h"
 #include "plan/sight.h"
 #include <stdlib.h>
 
@@ -26,6 +27,7 @@ struct _OxReach
   double limit;
   Corner *corners;
   guint n_corners;
+  OxPlaces *places; /* of the corners */
   GArray **links; /* Link, per corner; NULL until first asked for */
 };
 
@@ -81,6 +83,10 @@ ox_reach_new (const OxRegion *floor, double limit)
   reach->sight = ox_sight_new (reach->floor);
   reach->limit = limit;
   add_corners (reach);
+  g_autofree OxPoint *corners = g_new (OxPoint, reach->n_corners + 1);
+  for (guint i = 0; i < reach->n_corners; i++)
+    corners[i] = reach->corners[i].at;
+  reach->places = ox_places_new (corners, reach->n_corners);
   reach->links = g_new0 (GArray *, reach->n_corners + 1);
   return reach;
 }
@@ -94,6 +100,7 @@ ox_reach_free (OxReach *reach)
     g_clear_pointer (&reach->links[i], g_array_unref);
   g_free (reach->links);
   g_free (reach->corners);
+  ox_places_free (reach->places);
   ox_sight_free (reach->sight);
   ox_region_unref (reach->floor);
   g_free (reach);
@@ -129,11 +136,14 @@ corner_links (OxReach *reach, guint from)
     return reach->links[from];
   const Corner *a = &reach->corners[from];
   GArray *links = g_array_new (FALSE, FALSE, sizeof (Link));
-  for (guint i = 0; i < reach->n_corners; i++)
+  g_autoptr (GArray) near = g_array_new (FALSE, FALSE, sizeof (guint));
+  ox_places_within (reach->places, a->at, reach->limit, near);
+  for (guint k = 0; k < near->len; k++)
     {
+      guint i = g_array_index (near, guint, k);
       const Corner *b = &reach->corners[i];
       Link link = { i, ox_point_distance (a->at, b->at) };
-      if (i != from && link.length <= reach->limit && touches (a, b->at) && touches (b, a->at)
+      if (i != from && touches (a, b->at) && touches (b, a->at)
           && ox_sight_is_free (reach->sight, a->at, b->at))
         g_array_append_val (links, link);
     }
@@ -193,10 +203,13 @@ ox_reach_tree_new (OxReach *reach, OxPoint from, double limit)
   tree->reached = g_array_new (FALSE, FALSE, sizeof (Reached));
   g_autofree guint8 *done = g_new0 (guint8, reach->n_corners + 1);
   g_autoptr (GArray) heap = g_array_new (FALSE, FALSE, sizeof (Reached));
-  for (guint i = 0; i < reach->n_corners; i++)
+  g_autoptr (GArray) near = g_array_new (FALSE, FALSE, sizeof (guint));
+  ox_places_within (reach->places, from, tree->limit, near);
+  for (guint k = 0; k < near->len; k++)
     {
+      guint i = g_array_index (near, guint, k);
       Reached item = { ox_point_distance (from, reach->corners[i].at), i };
-      if (item.length <= tree->limit && touches (&reach->corners[i], from)
+      if (touches (&reach->corners[i], from)
           && ox_sight_is_free (reach->sight, from, reach->corners[i].at))
         heap_push (heap, item);
     }

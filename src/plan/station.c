@@ -293,6 +293,17 @@ name_proposed (Placing *placing)
     g_array_index (placing->stations, OxPlanStation, s).id = proposed_id (placing);
 }
 
+/* Whether some end of the one is farther than @apart from some end of the other. */
+static gboolean
+are_apart (const OxStrip *a, const OxStrip *b, double apart)
+{
+  if (fabs (a->a.x - b->a.x) > apart || fabs (a->a.y - b->a.y) > apart)
+    return TRUE;
+  return MAX (MAX (ox_point_distance (a->a, b->a), ox_point_distance (a->a, b->b)),
+              MAX (ox_point_distance (a->b, b->a), ox_point_distance (a->b, b->b)))
+         > apart;
+}
+
 /* Strips so far apart that no station reaches two of them, greedily: as many stations are needed at least. */
 static guint
 least_stations (const Placing *placing, const gboolean *wanted)
@@ -304,12 +315,7 @@ least_stations (const Placing *placing, const gboolean *wanted)
       const OxStrip *strip = &placing->plan->strips[i];
       gboolean far = wanted[i];
       for (guint k = 0; far && k < picked->len; k++)
-        {
-          const OxStrip *other = &placing->plan->strips[g_array_index (picked, guint, k)];
-          far = MAX (MAX (ox_point_distance (strip->a, other->a), ox_point_distance (strip->a, other->b)),
-                     MAX (ox_point_distance (strip->b, other->a), ox_point_distance (strip->b, other->b)))
-                > apart;
-        }
+        far = are_apart (strip, &placing->plan->strips[g_array_index (picked, guint, k)], apart);
       if (far)
         g_array_append_val (picked, i);
     }

@@ -3,12 +3,12 @@
  */
 #include "plan/way.h"
 #include "plan/clearance.h"
+#include "plan/places.h"
 #include <stdlib.h>
 
 #define SLACK 0.002      /* a strip may graze a wall by that much; its way must be allowed to as well */
 #define NODE_OFF 0.0005  /* corners of ways stand off by this much more, so that rounding never closes a way that a strip fits */
 #define ALL_NODES 300    /* up to here every corner is tried from every other; beyond, the nearest few in each direction */
-#define SECTORS 16
 #define SECTOR_NODES 8
 #define MAX_EXPANDED 4000
 #define TURN_STEP 0.25   /* m along a way between places where a swing is tried */
@@ -26,6 +26,7 @@ struct _OxWays
   double wide, narrow; /* half widths of the corridor to the wider and the narrower side */
   double turn_radius;
   GArray *nodes;       /* OxPoint */
+  OxPlaces *places;    /* the same */
   GArray **links;      /* Link, per node; NULL until first asked for */
   OxRegion *turn_area; /* where a turning point may be */
   GPtrArray *parts;    /* OxRegion: connected parts of the floor with room for the corridor */
@@ -56,6 +57,7 @@ ox_ways_new (const OxRegion *travel, const OxMachine *machine)
   ways->clearance = ox_clearance_new (travel, MAX (ways->wide, ways->turn_radius) + 0.05);
   ways->nodes = g_array_new (FALSE, FALSE, sizeof (OxPoint));
   add_nodes (ways, travel);
+  ways->places = ox_places_new ((const OxPoint *) (const void *) ways->nodes->data, ways->nodes->len);
   ways->links = g_new0 (GArray *, ways->nodes->len + 1);
   ways->turn_area = ox_region_offset (travel, -ways->turn_radius, TRUE);
   ways->parts = g_ptr_array_new_with_free_func ((GDestroyNotify) ox_region_unref);
@@ -74,6 +76,7 @@ ox_ways_free (OxWays *ways)
     g_clear_pointer (&ways->links[i], g_array_unref);
   g_free (ways->links);
   g_array_unref (ways->nodes);
+  ox_places_free (ways->places);
   ox_clearance_free (ways->clearance);
   ox_region_unref (ways->turn_area);
   g_ptr_array_unref (ways->parts);
@@ -119,47 +122,34 @@ ox_ways_part (const OxWays *ways, OxPoint p)
   return -1;
 }
 
-typedef struct
-{
-  double distance;
-  guint node;
-} Near;
-
 static int
-compare_near (const void *a, const void *b)
+compare_places (const void *a, const void *b)
 {
-  const Near *p = a, *q = b;
+  const OxPlace *p = a, *q = b;
   if (p->distance != q->distance)
     return p->distance < q->distance ? -1 : 1;
-  return (p->node > q->node) - (p->node < q->node);
+  return (p->index > q->index) - (p->index < q->index);
 }
 
-/* Of a sorted list the nearest few in each direction, so that the many corners of one round obstacle do not hide all others. */
-static guint
-keep_each_direction (const OxWays *ways, OxPoint p, Near *list, guint n)
-{
-  guint count[SECTORS] = { 0 }, kept = 0;
-  for (guint i = 0; i < n; i++)
-    {
-      OxPoint q = g_array_index (ways->nodes, OxPoint, list[i].node);
-      guint sector = (guint) ((atan2 (q.y - p.y, q.x - p.x) + G_PI) / (2 * G_PI) * SECTORS) % SECTORS;
-      if (count[sector]++ < SECTOR_NODES)
-        list[kept++] = list[i];
-    }
-  return kept;
-}
-
-/* The nodes worth trying from @p, nearest first. */
-static guint
-near_nodes (const OxWays *ways, OxPoint p, Near **out)
+/* The nodes worth trying from @p, nearest first; (transfer full) (element-type OxPlace) */
+static GArray *
+near_nodes (const OxWays *ways, OxPoint p)
 {
   guint n = ways->nodes->len;
-  Near *list = g_new (Near, n + 1);
+  GArray *list = g_array_new (FALSE, FALSE, sizeof (OxPlace));
+  if (n > ALL_NODES)
+    {
+      ox_places_around (ways->places, p, SECTOR_NODES, list);
+      return list;
+    }
   for (guint i = 0; i < n; i++)
-    list[i] = (Near) { ox_point_distance (p, g_array_index (ways->nodes, OxPoint, i)), i };
-  qsort (list, n, sizeof (Near), compare_near);
-  *out = list;
-  return n <= ALL_NODES ? n : keep_each_direction (ways, p, list, n);
+    {
+      OxPlace place = { ox_point_distance (p, g_array_index (ways->nodes, OxPoint, i)), i };
+      g_array_append_val (list, place);
+    }
+  if (n > 1)
+    qsort (list->data, n, sizeof (OxPlace), compare_places);
+  return list;
 }
 
 static const GArray *
@@ -168,13 +158,13 @@ node_links (OxWays *ways, guint node)
   if (ways->links[node] != NULL)
     return ways->links[node];
   OxPoint p = g_array_index (ways->nodes, OxPoint, node);
-  g_autofree Near *near = NULL;
-  guint n = near_nodes (ways, p, &near);
+  g_autoptr (GArray) near = near_nodes (ways, p);
   GArray *links = g_array_new (FALSE, FALSE, sizeof (Link));
-  for (guint i = 0; i < n; i++)
+  for (guint i = 0; i < near->len; i++)
     {
-      Link link = { near[i].node, near[i].distance };
-      if (near[i].node != node && clear_wide (ways, p, g_array_index (ways->nodes, OxPoint, near[i].node)))
+      const OxPlace *place = &g_array_index (near, OxPlace, i);
+      Link link = { place->index, place->distance };
+      if (place->index != node && clear_wide (ways, p, g_array_index (ways->nodes, OxPoint, place->index)))
         g_array_append_val (links, link);
     }
   ways->links[node] = links;
@@ -225,13 +215,15 @@ relax (Search *search, guint node, double cost, guint from)
 static guint
 search_ways (OxWays *ways, Search *search, OxPoint a, OxPoint b)
 {
-  g_autofree Near *near = NULL;
-  guint n = near_nodes (ways, a, &near);
+  g_autoptr (GArray) near = near_nodes (ways, a);
   guint best = G_MAXUINT, expanded = 0;
   double best_cost = INFINITY;
-  for (guint i = 0; i < n; i++)
-    if (ox_ways_is_clear (ways, a, g_array_index (ways->nodes, OxPoint, near[i].node)))
-      relax (search, near[i].node, near[i].distance, G_MAXUINT);
+  for (guint i = 0; i < near->len; i++)
+    {
+      const OxPlace *place = &g_array_index (near, OxPlace, i);
+      if (ox_ways_is_clear (ways, a, g_array_index (ways->nodes, OxPoint, place->index)))
+        relax (search, place->index, place->distance, G_MAXUINT);
+    }
   while (search->open->len > 0 && expanded++ < MAX_EXPANDED)
     {
       guint node = take_best (search, ways, b);
@@ -387,16 +379,16 @@ turn_far (OxWays *ways, OxPoint a, OxPoint b, GArray *path, OxPoint *turn)
 {
   enum { TRIED = 40 };
   const OxRegion *area = ways->turn_area;
-  g_autofree Near *near = g_new (Near, area->n_points + 1);
+  g_autofree OxPlace *near = g_new (OxPlace, area->n_points + 1);
   for (guint i = 0; i < area->n_points; i++)
-    near[i] = (Near) { ox_point_distance (a, area->points[i]) + ox_point_distance (area->points[i], b), i };
-  qsort (near, area->n_points, sizeof (Near), compare_near);
+    near[i] = (OxPlace) { ox_point_distance (a, area->points[i]) + ox_point_distance (area->points[i], b), i };
+  qsort (near, area->n_points, sizeof (OxPlace), compare_places);
   double best = INFINITY;
   g_autoptr (GArray) there = g_array_new (FALSE, FALSE, sizeof (OxPoint));
   g_autoptr (GArray) onward = g_array_new (FALSE, FALSE, sizeof (OxPoint));
   for (guint i = 0; i < MIN (area->n_points, TRIED) && near[i].distance < best; i++)
     {
-      OxPoint p = area->points[near[i].node];
+      OxPoint p = area->points[near[i].index];
       /* The outline of the area is an arc's chord at places: a hair inside the circle fits for certain. */
       if (!push_off (ways, &p))
         continue;
