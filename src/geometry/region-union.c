@@ -3,12 +3,16 @@
  *
  * GEOS takes a fixed time for every overlay, and unites many polygons two by two. Here they are put into layers first, in each of which none
  * meets another; the lanes of a floor make two, the strips across a few more. Then whole layers are united: as many overlays as layers,
- * not as polygons. Polygons that stand alone need none.
+ * not as polygons. Polygons that stand alone need none. Many polygons are parted into groups that lie side by side; groups do not depend on the
+ * number of threads, so neither does the result.
  */
+#include "base/share.h"
 #include "geometry/region-private.h"
 #include <stdlib.h>
 
 #define APART OX_REGION_RETRY_GRID /* m between boxes, from which on polygons cannot meet */
+
+#define GROUP 500 /* polygons united together: what GEOS takes for many grows faster than their number, above all for slanted ones */
 
 typedef struct
 {
@@ -180,6 +184,58 @@ take_layers (GEOSGeometry **layers, guint n)
   return layers[0];
 }
 
+typedef struct
+{
+  const Member *members;
+  guint n, n_layers;
+  guint n_groups;
+  GEOSGeometry **united; /* of each group */
+} Uniting;
+
+/* Unites the members of one group that do not stand alone, layer by layer. */
+static void
+unite_group (guint group, gpointer data)
+{
+  Uniting *uniting = data;
+  guint from = (guint) ((guint64) uniting->n * group / uniting->n_groups), to = (guint) ((guint64) uniting->n * (group + 1) / uniting->n_groups);
+  guint n_layers = 0;
+  g_autofree GEOSGeometry **layers = g_new (GEOSGeometry *, uniting->n_layers + 1);
+  g_autoptr (GPtrArray) polygons = g_ptr_array_new ();
+  for (guint layer = 0; layer < uniting->n_layers; layer++)
+    {
+      for (guint i = from; i < to; i++)
+        if (uniting->members[i].layer == layer && !uniting->members[i].alone)
+          g_ptr_array_add (polygons, uniting->members[i].polygon);
+      if (polygons->len > 0)
+        layers[n_layers++] = ox_geos_collect (polygons, GEOS_MULTIPOLYGON);
+    }
+  uniting->united[group] = n_layers > 0 ? take_layers (layers, n_layers) : ox_geos_collect (polygons, GEOS_MULTIPOLYGON);
+}
+
+static void
+unite_pair (guint i, gpointer data)
+{
+  Uniting *uniting = data;
+  uniting->united[2 * i] = take_both (uniting->united[2 * i], uniting->united[2 * i + 1]);
+}
+
+/* Groups of members that lie side by side, at the same time; then neighbouring groups, whose outlines have much fewer sides than all their members. */
+static GEOSGeometry *
+unite (const Member *members, guint n, guint n_layers)
+{
+  Uniting uniting = { members, n, n_layers, (n + GROUP - 1) / GROUP, NULL };
+  g_autofree GEOSGeometry **united = g_new0 (GEOSGeometry *, uniting.n_groups);
+  uniting.united = united;
+  ox_share (uniting.n_groups, unite_group, &uniting);
+  for (guint left = uniting.n_groups; left > 1; left = (left + 1) / 2)
+    {
+      ox_share (left / 2, unite_pair, &uniting);
+      for (guint i = 0; i < left; i += 2)
+        united[i / 2] = united[i];
+    }
+  return united[0];
+}
+
 OxRegion *
 ox_geos_take_union (GPtrArray *polygons)
 {
@@ -188,15 +244,7 @@ ox_geos_take_union (GPtrArray *polygons)
     return ox_region_new_empty ();
   g_autofree Member *members = take_members (polygons);
   guint n_layers = find_layers (members, n);
-  g_autofree GEOSGeometry **layers = g_new (GEOSGeometry *, n_layers);
-  for (guint layer = 0; layer < n_layers; layer++)
-    {
-      for (guint i = 0; i < n; i++)
-        if (members[i].layer == layer && !members[i].alone)
-          g_ptr_array_add (polygons, members[i].polygon);
-      layers[layer] = ox_geos_collect (polygons, GEOS_MULTIPOLYGON);
-    }
-  g_ptr_array_add (polygons, take_layers (layers, n_layers));
+  g_ptr_array_add (polygons, unite (members, n, n_layers));
   for (guint i = 0; i < n; i++)
     if (members[i].alone)
       g_ptr_array_add (polygons, members[i].polygon);

@@ -288,7 +288,7 @@ add_to_rest_of_row (OxCover *cover, guint j, const Cells *a, const Cells *b, int
 {
   if (j < a->j0 || j >= a->j1)
     return;
-  if (j < b->j0 || j >= b->j1 || b->i0 >= b->i1 || b->i1 <= a->i0 || b->i0 >= a->i1)
+  if (j < b->j0 || j >= b->j1)
     {
       add_to_row (cover, j, a->i0, a->i1, by);
       return;

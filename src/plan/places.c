@@ -69,12 +69,6 @@ ox_places_free (OxPlaces *places)
   g_free (places);
 }
 
-OxBox
-ox_places_box (const OxPlaces *places)
-{
-  return places->box;
-}
-
 void
 ox_places_within (const OxPlaces *places, OxPoint p, double radius, GArray *out)
 {
@@ -103,8 +97,8 @@ static double
 way_out (OxBox box, OxPoint p, double angle)
 {
   double c = cos (angle), s = sin (angle);
-  double x = c > 0 ? (box.x1 - p.x) / c : c < 0 ? (box.x0 - p.x) / c : INFINITY;
-  double y = s > 0 ? (box.y1 - p.y) / s : s < 0 ? (box.y0 - p.y) / s : INFINITY;
+  double x = c > 0 ? (box.x1 - p.x) / c : c < 0 ? (box.x0 - p.x) / c : (double) INFINITY;
+  double y = s > 0 ? (box.y1 - p.y) / s : s < 0 ? (box.y0 - p.y) / s : (double) INFINITY;
   return MIN (x, y);
 }
 

@@ -13,8 +13,6 @@ typedef struct _OxPlaces OxPlaces;
 OxPlaces *ox_places_new (const OxPoint *points, guint n) G_GNUC_WARN_UNUSED_RESULT;
 void ox_places_free (OxPlaces *places);
 
-OxBox ox_places_box (const OxPlaces *places); /* about all of them */
-
 /* ox_places_within: @out: (element-type guint): set to the indices of the points at most @radius off @p, in any order but always the same one */
 void ox_places_within (const OxPlaces *places, OxPoint p, double radius, GArray *out);
 

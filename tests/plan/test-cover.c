@@ -95,6 +95,40 @@ slanted_bands (void)
     }
 }
 
+static void
+expect_open_counted (const OxCover *cover)
+{
+  g_autofree guint *open = g_new0 (guint, cover->n_x * cover->n_y);
+  for (guint j = 0; j < cover->n_y; j++)
+    for (guint i = 0; i < cover->n_x; i++)
+      open[j / OX_COVER_TILE * cover->tiles_x + i / OX_COVER_TILE] += cover->cells[(gsize) j * cover->n_x + i] == 0;
+  for (guint t = 0; t < cover->tiles_x * ((cover->n_y + OX_COVER_TILE - 1) / OX_COVER_TILE); t++)
+    g_assert_cmpuint (cover->open[t], ==, open[t]);
+}
+
+/* Putting another band in a band's place is taking the one away and adding the other. */
+static void
+replaced (void)
+{
+  g_autoptr (OxRegion) target = floor_with_hole ();
+  g_autoptr (OxCover) cover = ox_cover_new (target, 0.4, 0.05), other = ox_cover_new (target, 0.4, 0.05);
+  for (guint round = 0; round < 400; round++)
+    {
+      OxBand before = random_band (round % 5 == 4 ? 1.1 : 0.4 + (round % 4) * G_PI / 2), after = random_band (before.angle);
+      if (round % 3 < 2) /* only the ends change, as mostly */
+        after = (OxBand){ before.angle, before.x0 + g_test_rand_double_range (-1, 1), before.x1 + g_test_rand_double_range (-0.2, 1), before.y, before.width };
+      if (round % 7 == 0)
+        after = random_band (0.4 + (round % 3) * G_PI / 2);
+      ox_cover_add (cover, &before, 1);
+      ox_cover_replace (cover, &before, &after);
+      ox_cover_add (other, &after, 1);
+      g_assert_cmpmem (cover->cells, (gsize) cover->n_x * cover->n_y, other->cells, (gsize) other->n_x * other->n_y);
+      ox_cover_add (cover, &after, -1);
+      ox_cover_add (other, &after, -1);
+    }
+  expect_open_counted (cover);
+}
+
 /* What is counted up and down again, in any order, leaves no trace. */
 static void
 up_and_down (void)
@@ -107,12 +141,14 @@ up_and_down (void)
     {
       bands[i] = random_band (i % 2 ? g_test_rand_double_range (0, 3) : 0.4 + (i / 2 % 4) * G_PI / 2);
       ox_cover_add (cover, &bands[i], 1);
+      expect_open_counted (cover);
     }
   g_assert_cmpfloat (ox_cover_left (cover), <, left);
   for (guint i = 0; i < G_N_ELEMENTS (bands); i++)
     ox_cover_add (cover, &bands[i * 7 % G_N_ELEMENTS (bands)], -1);
   for (gsize i = 0; i < (gsize) cover->n_x * cover->n_y; i++)
     g_assert_cmpuint (cover->cells[i] & 0x7f, ==, 0);
+  expect_open_counted (cover);
   ox_test_near (ox_cover_left (cover), left, 1e-12);
 }
 
@@ -155,6 +191,7 @@ main (int argc, char **argv)
   g_test_add_func ("/plan/cover/straight-bands", straight_bands);
   g_test_add_func ("/plan/cover/slanted-bands", slanted_bands);
   g_test_add_func ("/plan/cover/up-and-down", up_and_down);
+  g_test_add_func ("/plan/cover/replaced", replaced);
   g_test_add_func ("/plan/cover/places", places);
   return g_test_run ();
 }

@@ -77,6 +77,34 @@ cover_follows (void)
   ox_test_near (ox_cover_left (layout->cover), all, 1e-12);
 }
 
+/* Indices follow drafts that are moved and taken away: the draft that covers a place is among those near it. */
+static void
+neighbours (void)
+{
+  g_autoptr (Laid) laid = laid_new (ox_test_floor_rectangle (30, 20, "compact"), OX_WORK_SERPENTINE);
+  OxLayout *layout = laid->layout;
+  g_autoptr (GArray) near = g_array_new (FALSE, FALSE, sizeof (guint));
+  for (guint i = 0; i < 60; i++)
+    laid_add (laid, (OxDraft){ .sign = 1, .y = 1 + i % 30 * 0.6, .x0 = i < 30 ? 2 : 16, .x1 = i < 30 ? 12 : 27 });
+  for (guint i = 0; i < 12; i++)
+    {
+      ox_layout_remove (layout, i * 3);
+      OxDraft moved = *laid_draft (laid, i);
+      moved.y += 0.3;
+      ox_layout_replace (layout, i, &moved);
+    }
+  for (guint i = 0; i < layout->drafts->len; i++)
+    {
+      const OxDraft *draft = laid_draft (laid, i);
+      gboolean found = FALSE;
+      ox_layout_near (layout, 0, (OxBox){ draft->x0 + 1, draft->y - 0.01, draft->x0 + 1.1, draft->y + 0.01 }, OX_NEAR_ALONG, near);
+      for (guint k = 0; k < near->len; k++)
+        found = found || g_array_index (near, guint, k) == i;
+      g_assert_true (found);
+      g_assert_cmpuint (near->len, <, 6);
+    }
+}
+
 static void
 bands (void)
 {
@@ -109,6 +137,7 @@ main (int argc, char **argv)
   g_test_add_func ("/plan/layout/walls-that-stray", walls_that_stray);
   g_test_add_func ("/plan/layout/chalk-lines", chalk_lines);
   g_test_add_func ("/plan/layout/cover-follows", cover_follows);
+  g_test_add_func ("/plan/layout/neighbours", neighbours);
   g_test_add_func ("/plan/layout/bands", bands);
   g_test_add_func ("/plan/layout/figures", figures);
   return g_test_run ();
