@@ -90,6 +90,7 @@ void ox_layout_remove (OxLayout *layout, guint i);
  * meet the box, from end to end of what they cover, and of some others near it */
 void ox_layout_near (const OxLayout *layout, guint frame, OxBox box, OxNearSort sort, GArray *out);
 
+/* ox_layout_band: what a draft covers */
 OxBand ox_layout_band (const OxLayout *layout, const OxDraft *draft);
 
 double ox_layout_least (const OxLayout *layout); /* m that a strip must be long before its ends are rounded to OX_GRID */

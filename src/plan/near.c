@@ -4,7 +4,7 @@
 #include "plan/near.h"
 #include <stdlib.h>
 
-#define BUCKET 4.0     /* m along */
+#define BUCKET 4.0 /* m along */
 #define MOST_ROWS 4000
 #define MOST_COLUMNS 400
 #define PARALLEL 0.0349 /* sine of two degrees */
@@ -169,7 +169,8 @@ find_in_grid (OxNear *near, const Grid *grid, OxBox box, GArray *ids)
   guint first = column_of (grid, box.x0), last = column_of (grid, box.x1), last_row = row_of (grid, box.y1);
   for (guint j = row_of (grid, box.y0); j <= last_row; j++)
     for (guint i = first; i <= last; i++)
-      for (guint at = grid->heads[j * grid->columns + i]; at != NONE; at = g_array_index (near->entries, Entry, at).next)
+      for (guint at = grid->heads[j * grid->columns + i]; at != NONE;
+           at = g_array_index (near->entries, Entry, at).next)
         {
           guint id = g_array_index (near->entries, Entry, at).id;
           if (g_array_index (near->seen, guint, id) == near->question)
