@@ -19,7 +19,7 @@ GPtrArray *ox_card_lines (const OxEstimate *estimate) G_GNUC_WARN_UNUSED_RESULT;
 /* ox_card_clock_text: a place on the face of a clock: "8:30" for 8.5; (transfer full) */
 char *ox_card_clock_text (double clock) G_GNUC_WARN_UNUSED_RESULT;
 
-/* ox_card_brings_part: whether a spare for wear part @part of the machine is to be brought: its check falls due within the job or a shift after */
+/* ox_card_brings_part: whether a spare for wear part @part of the machine is to be brought: its check falls due within what is left of the job or a shift after */
 gboolean ox_card_brings_part (const OxEstimate *estimate, guint part);
 
 G_END_DECLS

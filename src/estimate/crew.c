@@ -13,32 +13,47 @@ typedef struct
   gboolean given;
 } Field;
 
-static double
-strip_minutes (const OxPlan *plan, guint i)
+typedef struct
 {
+  const OxPlan *plan;
+  guint machines;
+  gboolean left;  /* whether strips that are done weigh nothing */
+  guint *machine; /* of each strip */
+  double *load;   /* minutes of each machine so far */
+  double worth;   /* minutes that staying near is worth */
+} Crew;
+
+static double
+strip_minutes (const Crew *crew, guint i)
+{
+  const OxPlan *plan = crew->plan;
+  if (crew->left && plan->strips[i].done > 0)
+    return 0;
   return plan->strips[i].minutes + (i > 0 && i <= plan->n_moves ? plan->moves[i - 1].minutes : 0);
 }
 
 /* A fair share of each coat's minutes, by its number. */
 static double *
-fair_shares (const OxPlan *plan, guint coats, guint machines)
+fair_shares (const Crew *crew, guint coats)
 {
+  const OxPlan *plan = crew->plan;
   double *fair = g_new0 (double, coats + 1);
   for (guint i = 0; i < plan->n_strips; i++)
-    fair[plan->strips[i].coat] += strip_minutes (plan, i) / machines;
+    fair[plan->strips[i].coat] += strip_minutes (crew, i) / crew->machines;
   return fair;
 }
 
 /* A new field begins with another room, coat or station, and between lanes once a fair share of the coat is full. */
 static GArray *
-make_fields (const OxPlan *plan, const double *fair)
+make_fields (const Crew *crew, const double *fair)
 {
+  const OxPlan *plan = crew->plan;
   GArray *fields = g_array_new (FALSE, FALSE, sizeof (Field));
   for (guint i = 0; i < plan->n_strips; i++)
     {
       const OxStrip *strip = &plan->strips[i];
       Field *last = fields->len > 0 ? &g_array_index (fields, Field, fields->len - 1) : NULL;
-      double minutes = strip_minutes (plan, i);
+      double minutes = strip_minutes (crew, i);
       gboolean elsewhere = last == NULL || strip->room != strip[-1].room || strip->coat != strip[-1].coat || strip->station != strip[-1].station;
       gboolean full = last != NULL && strip->lane != strip[-1].lane && last->minutes + minutes / 2 > fair[strip->coat];
       if (elsewhere || full)
@@ -51,15 +66,6 @@ make_fields (const OxPlan *plan, const double *fair)
     }
   return fields;
 }
-
-typedef struct
-{
-  const OxPlan *plan;
-  guint machines;
-  guint *machine; /* of each strip */
-  double *load;   /* minutes of each machine so far */
-  double worth;   /* minutes that staying near is worth */
-} Crew;
 
 static gboolean
 is_near (const Crew *crew, guint m, const Field *field)
@@ -89,23 +95,25 @@ choose (const Crew *crew, const Field *field)
 }
 
 void
-ox_work_split (const OxPlan *plan, guint machines, guint *machine)
+ox_work_split (const OxPlan *plan, guint machines, gboolean left, guint *machine)
 {
   g_return_if_fail (machines >= 1);
+  Crew crew = { plan, machines, left, machine, NULL, 0 };
   double all = 0;
   guint coats = 0;
   for (guint i = 0; i < plan->n_strips; i++)
     {
-      all += strip_minutes (plan, i);
+      all += strip_minutes (&crew, i);
       coats = MAX (coats, plan->strips[i].coat);
       machine[i] = machines > 1 ? G_MAXUINT : 0;
     }
   if (machines == 1)
     return;
-  g_autofree double *fair = fair_shares (plan, coats, machines);
-  g_autoptr (GArray) fields = make_fields (plan, fair);
+  g_autofree double *fair = fair_shares (&crew, coats);
+  g_autoptr (GArray) fields = make_fields (&crew, fair);
   g_autofree double *load = g_new0 (double, machines);
-  const Crew crew = { plan, machines, machine, load, NEARNESS * all / machines };
+  crew.load = load;
+  crew.worth = NEARNESS * all / machines;
   for (guint round = 0; round < fields->len; round++)
     {
       Field *longest = NULL;

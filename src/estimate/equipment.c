@@ -72,13 +72,14 @@ ox_figures_hose (OxEstimate *self)
 
 /* --- Wear parts --- */
 
-/* The first check of wear part @part that falls due, in the lowest shift, and the number of the strip before which its machine stops for it; NULL when
+/* The first check of wear part @part that falls due in what is to be done, in the lowest shift, and the number of the strip before which its machine stops for it; NULL when
  * there is none. */
 static const OxPiece *
 first_check (const OxEstimate *self, guint part, guint *strip)
 {
-  const OxPiece *pieces = (const OxPiece *) (gconstpointer) self->work->pieces->data, *first = NULL;
-  for (guint i = 0; i < self->work->pieces->len; i++)
+  const GArray *work = (self->left != NULL ? self->left : self->work)->pieces;
+  const OxPiece *pieces = (const OxPiece *) (gconstpointer) work->data, *first = NULL;
+  for (guint i = 0; i < work->len; i++)
     if (pieces[i].kind == OX_PIECE_WEAR && pieces[i].index == part && (first == NULL || pieces[i].shift < first->shift))
       first = &pieces[i];
   const OxPiece *next = first;
@@ -89,25 +90,25 @@ first_check (const OxEstimate *self, guint part, guint *strip)
 }
 
 static char *
-wear_note (const OxWearPart *part, const OxPiece *check, guint strip)
+wear_note (const OxWearPart *part, double run, const OxPiece *check, guint strip)
 {
   if (check == NULL)
-    return g_strdup_printf (_ ("no check within this job; every %.0f h of the wheel, %.1f h run"), part->interval_h,
-                            part->run_h);
+    return g_strdup_printf (_ ("no check within this job; every %.0f h of the wheel, %.1f h run"), part->interval_h, run);
   if (check->shift == 0)
-    return g_strdup_printf (_ ("check before strip %u; every %.0f h of the wheel, %.1f h run"), strip, part->interval_h,
-                            part->run_h);
+    return g_strdup_printf (_ ("check before strip %u; every %.0f h of the wheel, %.1f h run"), strip, part->interval_h, run);
   return g_strdup_printf (_ ("check before strip %u, in shift %u; every %.0f h of the wheel, %.1f h run"), strip,
-                          check->shift, part->interval_h, part->run_h);
+                          check->shift, part->interval_h, run);
 }
 
 void
 ox_figures_wear (OxEstimate *self)
 {
   const OxMachine *machine = self->plan->job->machine;
+  double meter = self->left != NULL ? ox_record_meter_hours (self->plan->job->record) : 0;
   for (guint i = 0; i < machine->n_wear; i++)
     {
       const OxWearPart *part = &machine->wear[i];
+      double run = ox_wear_run (part->interval_h, part->run_h, meter);
       guint strip;
       const OxPiece *check = first_check (self, i, &strip);
       g_autofree char *id = g_strdup_printf ("wear-left-%u", i + 1);
@@ -116,9 +117,9 @@ ox_figures_wear (OxEstimate *self)
                                        .label = g_strdup (_ (part->name)),
                                        .unit = "h",
                                        .decimals = 1,
-                                       .value = ox_wear_hours_left (part->interval_h, part->run_h),
+                                       .value = ox_wear_hours_left (part->interval_h, run),
                                        .verdict = check != NULL ? OX_VERDICT_WARN : OX_VERDICT_FINE,
-                                       .assumption = wear_note (part, check, strip) });
+                                       .assumption = wear_note (part, run, check, strip) });
     }
 }
 

@@ -66,8 +66,8 @@ static OxEstimate *
 make_estimate (const OxPlan *plan, const OxWorkRules *rules)
 {
   static void (*const groups[]) (OxEstimate *) = {
-    ox_figures_floor,  ox_figures_time, ox_figures_profile, ox_figures_abrasive, ox_figures_dust,
-    ox_figures_supply, ox_figures_hose, ox_figures_wear,    ox_figures_tests,
+    ox_figures_floor,  ox_figures_time, ox_figures_profile,  ox_figures_abrasive, ox_figures_dust,
+    ox_figures_supply, ox_figures_hose, ox_figures_exposure, ox_figures_wear,     ox_figures_tests,
   };
   OxEstimate *self = g_new0 (OxEstimate, 1);
   self->plan = plan;
@@ -79,6 +79,7 @@ make_estimate (const OxPlan *plan, const OxWorkRules *rules)
     ox_work_rules_of (&self->rules, plan->job);
   reckon (self);
   self->work = ox_work_new (plan, &self->rules);
+  self->left = ox_left_work (plan, &self->rules);
   self->dose = ox_dose_of (plan);
   for (guint i = 0; i < G_N_ELEMENTS (groups); i++)
     groups[i](self);
@@ -101,6 +102,7 @@ void
 ox_estimate_free (OxEstimate *estimate)
 {
   ox_work_free (estimate->work);
+  g_clear_pointer (&estimate->left, ox_work_free);
   g_ptr_array_unref (estimate->figures);
   g_free (estimate->room_m2);
   g_free (estimate);
@@ -122,8 +124,8 @@ const char *
 ox_estimate_group_name (OxFigureGroup group)
 {
   static const char *const names[OX_N_FIGURE_GROUPS] = {
-    N_ ("Floor"),  N_ ("Hours"),     N_ ("Profile and dose"), N_ ("Abrasive"),       N_ ("Dust"),
-    N_ ("Supply"), N_ ("Dust hose"), N_ ("Wear parts"),       N_ ("Profile checks"),
+    N_ ("Floor"),  N_ ("Hours"),     N_ ("Profile and dose"),    N_ ("Abrasive"),   N_ ("Dust"),
+    N_ ("Supply"), N_ ("Dust hose"), N_ ("Exposure in a shift"), N_ ("Wear parts"), N_ ("Profile checks"),
   };
   return _ (names[group]);
 }

@@ -5,13 +5,13 @@
  */
 #pragma once
 #include "estimate/dose.h"
-#include "estimate/work.h"
+#include "estimate/left.h"
 G_BEGIN_DECLS
 
 typedef enum
 {
   OX_FIGURE_FLOOR, OX_FIGURE_TIME, OX_FIGURE_PROFILE, OX_FIGURE_ABRASIVE, OX_FIGURE_DUST, OX_FIGURE_SUPPLY, OX_FIGURE_HOSE,
-  OX_FIGURE_WEAR, OX_FIGURE_TESTS, OX_N_FIGURE_GROUPS
+  OX_FIGURE_EXPOSURE, OX_FIGURE_WEAR, OX_FIGURE_TESTS, OX_N_FIGURE_GROUPS
 } OxFigureGroup;
 
 typedef enum { OX_VERDICT_NONE, OX_VERDICT_FINE, OX_VERDICT_WARN, OX_VERDICT_STOP } OxVerdict;
@@ -34,7 +34,8 @@ typedef struct
 {
   const OxPlan *plan; /* borrowed */
   OxWorkRules rules;
-  OxWork *work;
+  OxWork *work;       /* of the whole plan, whatever of it is done */
+  OxWork *left;       /* (nullable): of what is left where some is done */
   OxDose dose;
   double *room_m2;    /* of target, in each room of the job */
   double removed_mm;  /* mean depth taken off: the middle of what is usual for the roughest profile that a room asks for */

@@ -15,6 +15,7 @@ void ox_figures_abrasive (OxEstimate *estimate);
 void ox_figures_dust (OxEstimate *estimate);
 void ox_figures_supply (OxEstimate *estimate);
 void ox_figures_hose (OxEstimate *estimate);
+void ox_figures_exposure (OxEstimate *estimate);
 void ox_figures_wear (OxEstimate *estimate);
 void ox_figures_tests (OxEstimate *estimate);
 

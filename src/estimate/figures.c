@@ -133,6 +133,31 @@ shifts_assumption (const OxEstimate *self)
   return g_strdup_printf (_ ("of %.1f h, %u at work together"), self->rules.shift_min / 60, self->rules.machines);
 }
 
+/* What is left where part of the plan is done; the whole stays beside it, to be held against what was needed. */
+static void
+add_left (OxEstimate *self)
+{
+  const OxWork *left = self->left;
+  const OxShift *shifts = (const OxShift *) (gconstpointer) left->shifts->data;
+  double minutes = left->shifts->len * (self->rules.setup_min + self->rules.cleanup_min);
+  guint strips = 0;
+  for (guint i = 0; i < self->plan->n_strips; i++)
+    strips += self->plan->strips[i].done == 0;
+  for (guint i = 0; i < left->pieces->len; i++)
+    minutes += g_array_index (left->pieces, OxPiece, i).minutes;
+  add_hours (self, "left-hours", _ ("Left to do, all hours of the crew"), minutes, g_strdup (_ ("by the record")));
+  gboolean dated = left->shifts->len > 0 && *shifts->day != '\0';
+  ox_figure_add (self, (OxFigure){ .group = OX_FIGURE_TIME,
+                                   .id = "left-shifts",
+                                   .label = g_strdup (_ ("Left to do, shifts")),
+                                   .unit = "",
+                                   .value = left->n_shifts,
+                                   .verdict = left->full && !left->endless ? OX_VERDICT_NONE : OX_VERDICT_STOP,
+                                   .assumption = dated ? g_strdup_printf (_ ("%u of %u strips to do; from %s to %s"), strips, self->plan->n_strips, shifts->day,
+                                                                          shifts[left->shifts->len - 1].day)
+                                                       : g_strdup_printf (_ ("%u of %u strips to do"), strips, self->plan->n_strips) });
+}
+
 /* Each kind of work over all shifts; with no shift to put it in, only what the plan says. */
 void
 ox_figures_time (OxEstimate *self)
@@ -174,6 +199,8 @@ ox_figures_time (OxEstimate *self)
                                    .value = self->work->n_shifts,
                                    .verdict = self->work->full && !self->work->endless ? OX_VERDICT_NONE : OX_VERDICT_STOP,
                                    .assumption = shifts_assumption (self) });
+  if (self->left != NULL)
+    add_left (self);
 }
 
 /* --- Profile and dose --- */

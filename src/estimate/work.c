@@ -5,6 +5,7 @@
 #include <stdio.h>
 #include "estimate/basis.h"
 #include "trade/shifts.h"
+#include "trade/wear.h"
 
 #define SHIFT_FULL 1e-6 /* minutes */
 #define DAYS_A_WEEK 7
@@ -110,7 +111,7 @@ add_edges (Hand *hand, guint room)
 {
   const OxEdge *edges = hand->plan->edges;
   for (guint i = 0; i < hand->plan->n_edges; i++)
-    if (edges[i].room == room)
+    if (edges[i].room == room && !(hand->rules->left && edges[i].done > 0))
       add_piece (hand, OX_PIECE_EDGE, i, room, ox_plan_edge_hours (hand->plan->job, &edges[i]) * 60);
 }
 
@@ -139,17 +140,21 @@ add_machine (Hand *hand, const guint *machine)
 {
   const OxPlan *plan = hand->plan;
   const OxMachine *own = plan->job->machine;
+  double meter = ox_record_meter_hours (plan->job->record);
   int last = -1;
   g_autofree gboolean *strips = g_new0 (gboolean, plan->job->n_rooms + 1);
   for (guint i = 0; i < own->n_wear; i++)
-    hand->wear_min[i] = own->wear[i].run_h * 60;
+    hand->wear_min[i] = 60 * (hand->rules->left ? ox_wear_run (own->wear[i].interval_h, own->wear[i].run_h, meter) : own->wear[i].run_h);
   for (guint i = 0; i < plan->n_strips; i++)
     {
       strips[plan->strips[i].room] = TRUE;
       if (machine[i] != hand->machine)
         continue;
-      add_strip (hand, last, i);
-      last = (int) i;
+      if (!(hand->rules->left && plan->strips[i].done > 0))
+        {
+          add_strip (hand, last, i);
+          last = (int) i;
+        }
       if (is_last_of_room (plan, i))
         add_edges (hand, plan->strips[i].room);
     }
@@ -285,7 +290,7 @@ ox_work_new (const OxPlan *plan, const OxWorkRules *rules)
   g_autofree guint *machine = g_new0 (guint, plan->n_strips + 1);
   work->pieces = g_array_new (FALSE, FALSE, sizeof (OxPiece));
   work->shifts = g_array_new (FALSE, FALSE, sizeof (OxShift));
-  ox_work_split (plan, MAX (rules->machines, 1), machine);
+  ox_work_split (plan, MAX (rules->machines, 1), rules->left, machine);
   for (guint m = 0; m < MAX (rules->machines, 1); m++)
     {
       Hand hand = { .plan = plan, .rules = rules, .work = work, .machine = m };

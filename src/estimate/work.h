@@ -21,6 +21,7 @@ typedef struct
   guint weekdays;        /* days worked: bit 0 is Monday */
   double drum_kg;        /* dust that fills a drum; 0: drums are not reckoned */
   double dust_kg;        /* of the whole job */
+  gboolean left;         /* only what is not done yet, wear parts as the meter of the record has them (estimate/left.h) */
 } OxWorkRules;
 
 /* ox_work_rules_of: those of the job's calendar, which must live as long; no dust */
@@ -64,13 +65,14 @@ OxWork *ox_work_new (const OxPlan *plan, const OxWorkRules *rules) G_GNUC_WARN_U
 void ox_work_free (OxWork *work);
 
 /* ox_work_split:
+ * @left: whether strips that are done weigh nothing
  * @machine: (out): @plan->n_strips numbers from 0, which machine lays which strip
  *
  * Fields - strips that follow each other in one room and coat at one station - are cut between lanes where one is longer than a fair share of its
  * coat, then coat by coat, so that all machines come to the second one at about the same time, the longest goes first, each to the machine that has least so far; a machine that already works in the same room or at the same station is taken before
  * another one as long as that costs no more than a twentieth of a fair share. Source: the rule of ox_shifts_split(), made to stay near.
  */
-void ox_work_split (const OxPlan *plan, guint machines, guint *machine);
+void ox_work_split (const OxPlan *plan, guint machines, gboolean left, guint *machine);
 
 /* ox_work_day: day of a shift, from 1: the first working day on or after @first_day is the first; "" without or with a bad day */
 void ox_work_day (const OxWorkRules *rules, guint shift, char day[11]);

@@ -29,11 +29,8 @@ ox_wear_now (const OxPlan *plan, OxWearNow *out)
     {
       const OxWearPart *part = &machine->wear[i];
       OxWearNow now = { .name = part->name, .interval_h = part->interval_h };
-      double first = ox_wear_hours_left (part->interval_h, part->run_h);
       now.fell_due = meter > 0 ? ox_wear_checks (part->interval_h, part->run_h, meter) : 0;
-      now.run_h = part->run_h + meter;
-      if (now.fell_due > 0)
-        now.run_h = MAX (meter - first - (now.fell_due - 1) * part->interval_h, 0);
+      now.run_h = ox_wear_run (part->interval_h, part->run_h, meter);
       now.left_h = ox_wear_hours_left (part->interval_h, now.run_h);
       now.due_strip = find_due (plan, now.left_h);
       out[i] = now;

@@ -67,6 +67,7 @@ group_title (const OxEstimate *estimate, OxFigureGroup group)
 {
   static const char *const ids[OX_N_FIGURE_GROUPS][2] = { [OX_FIGURE_DUST] = { "silica", "drum" },
                                                           [OX_FIGURE_SUPPLY] = { "residual", "load" },
+                                                          [OX_FIGURE_EXPOSURE] = { "noise", "hand-dust" },
                                                           [OX_FIGURE_WEAR] = { "isolation" } };
   g_autoptr (GString) title = g_string_new (ox_estimate_group_name (group));
   for (guint i = 0; i < 2; i++)

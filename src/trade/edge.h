@@ -34,4 +34,14 @@ gboolean ox_edge_is_by_length (const OxEdgeRates *rates, double area, double len
  */
 double ox_edge_hours (const OxEdgeRates *rates, double area, double length);
 
+/* ox_edge_shroud_flow:
+ * @cup: diameter of the grinder's cup, m
+ *
+ *      Q = 25 ft3/min for each inch
+ *
+ * Least air through the shroud. Source: 29 CFR 1926.1153 Table 1 (xii). Example: a cup of 7 in takes 175 ft3/min, 297.3 m3/h.
+ * Returns: m3/h
+ */
+double ox_edge_shroud_flow (double cup);
+
 G_END_DECLS

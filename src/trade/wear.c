@@ -38,6 +38,13 @@ ox_wear_checks (double interval, double run, double hours)
   return hours + forgiven < left ? 0 : 1 + (guint) floor ((hours + forgiven - left) / interval);
 }
 
+double
+ox_wear_run (double interval, double run, double hours)
+{
+  guint checks = hours > 0 ? ox_wear_checks (interval, run, hours) : 0;
+  return checks > 0 ? MAX (hours - ox_wear_hours_left (interval, run) - (checks - 1) * interval, 0) : run + hours;
+}
+
 const OxWearStarter *
 ox_wear_starters (guint *n)
 {

@@ -32,6 +32,14 @@ guint ox_wear_due_strip (double hours_left, const double *strip_minutes, guint n
  */
 guint ox_wear_checks (double interval, double run, double hours);
 
+/* ox_wear_run:
+ * @hours: of the wheel since, >= 0
+ *
+ * A check that falls due is taken for done then. Example: every 50 h, 40 h run and 25 h since: the check came after 10 h, 15 h ago.
+ * Returns: hours run since the last check
+ */
+double ox_wear_run (double interval, double run, double hours);
+
 typedef struct
 {
   const char *id, *name;

@@ -18,12 +18,12 @@ test_one_room (void)
 {
   g_autoptr (OxPlan) plan = made_plan (40, 9, "");
   guint machine[40], changes = 0;
-  ox_work_split (plan, 2, machine);
+  ox_work_split (plan, 2, FALSE, machine);
   for (guint i = 1; i < 40; i++)
     changes += machine[i] != machine[i - 1];
   g_assert_cmpuint (changes, ==, 1);
   g_assert_cmpfloat (fabs (load_of (plan, machine, 0) - load_of (plan, machine, 1)), <=, 2 * MADE_MINUTES);
-  ox_work_split (plan, 1, machine);
+  ox_work_split (plan, 1, FALSE, machine);
   for (guint i = 0; i < 40; i++)
     g_assert_cmpuint (machine[i], ==, 0);
 }
@@ -36,7 +36,7 @@ test_stays_near (void)
   guint machine[40];
   for (guint i = 0; i < 40; i++)
     plan->strips[i].station = (i / 10) % 2;
-  ox_work_split (plan, 2, machine);
+  ox_work_split (plan, 2, FALSE, machine);
   for (guint i = 0; i < 40; i++)
     g_assert_cmpuint (machine[i], ==, machine[plan->strips[i].station == 0 ? 0 : 10]);
   g_assert_cmpuint (machine[0], !=, machine[10]);
@@ -57,7 +57,7 @@ test_is_fair (void)
           plan->strips[i].minutes = g_test_rand_double_range (0.5, 3);
           all += plan->strips[i].minutes;
         }
-      ox_work_split (plan, machines, machine);
+      ox_work_split (plan, machines, FALSE, machine);
       for (guint i = 0; i < n; i++)
         g_assert_cmpuint (machine[i], <, machines);
       for (guint m = 0; m < machines; m++)
@@ -73,7 +73,7 @@ test_coats (void)
   guint machine[40], first[2] = { 0, 0 };
   for (guint i = 0; i < 40; i++)
     plan->strips[i].coat = i < 20 ? 1 : 2;
-  ox_work_split (plan, 2, machine);
+  ox_work_split (plan, 2, FALSE, machine);
   for (guint i = 0; i < 20; i++)
     first[machine[i]]++;
   g_assert_cmpuint (MAX (first[0], first[1]) - MIN (first[0], first[1]), <=, 2);

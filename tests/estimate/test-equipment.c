@@ -54,7 +54,7 @@ test_wear_of_a_crew (void)
   rules.machines = 2;
   g_autoptr (OxEstimate) estimate = ox_estimate_new (plan, &rules);
   guint machine[40], first = 0, count[2] = { 0, 0 };
-  ox_work_split (plan, 2, machine);
+  ox_work_split (plan, 2, FALSE, machine);
   for (guint i = 0; i < 40 && first == 0; i++)
     if (machine[i] == 0 && ++count[0] == 14)
       first = i + 1;

@@ -47,6 +47,15 @@ test_monotone (void)
     }
 }
 
+/* 29 CFR 1926.1153 Table 1 (xii): 25 ft3/min an inch; 7, 5 and 4.5 in are 175, 125 and 112.5; 1 ft3/min is 1.69901 m3/h. */
+static void
+test_shroud (void)
+{
+  static const double rows[][2] = { { 7, 175 }, { 5, 125 }, { 4.5, 112.5 } };
+  for (guint i = 0; i < G_N_ELEMENTS (rows); i++)
+    g_assert_cmpfloat_with_epsilon (ox_edge_shroud_flow (rows[i][0] * 0.0254), rows[i][1] * 1.69901, 1e-3);
+}
+
 int
 main (int argc, char **argv)
 {
@@ -55,5 +64,6 @@ main (int argc, char **argv)
   g_test_add_func ("/trade/edge/by-area", test_by_area);
   g_test_add_func ("/trade/edge/narrow", test_narrow);
   g_test_add_func ("/trade/edge/monotone", test_monotone);
+  g_test_add_func ("/trade/edge/shroud", test_shroud);
   return g_test_run ();
 }

@@ -60,6 +60,15 @@ test_starters (void)
     }
 }
 
+/* Every 50 h: what was run, what came on top, what is run since the last check then. */
+static void
+test_run (void)
+{
+  static const double rows[][3] = { { 40, 0, 40 }, { 40, 5, 45 }, { 40, 25, 15 }, { 40, 120, 10 }, { 60, 0, 60 }, { 60, 20, 20 } };
+  for (guint i = 0; i < G_N_ELEMENTS (rows); i++)
+    g_assert_cmpfloat_with_epsilon (ox_wear_run (50, rows[i][0], rows[i][1]), rows[i][2], 1e-9);
+}
+
 int
 main (int argc, char **argv)
 {
@@ -69,5 +78,6 @@ main (int argc, char **argv)
   g_test_add_func ("/trade/wear/due-strip/forgives-rounding", test_due_strip_rounding);
   g_test_add_func ("/trade/wear/checks/within-hours", test_checks);
   g_test_add_func ("/trade/wear/starters/typical", test_starters);
+  g_test_add_func ("/trade/wear/run/checks-are-done-when-due", test_run);
   return g_test_run ();
 }

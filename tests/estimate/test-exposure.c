@@ -1,0 +1,75 @@
+/* Oxturn: tests of estimate/exposure
+ * SPDX-License-Identifier: GPL-3.0-or-later
+ */
+#include "made.h"
+
+static const OxFigure *
+find (const OxEstimate *estimate, const char *id)
+{
+  const OxFigure *figure = ox_estimate_find (estimate, id);
+  g_assert_nonnull (figure);
+  return figure;
+}
+
+/* 89.5 min at the machine, 95 dB(A) (common practice, no source), and 142.5 min by hand, 97 dB(A) (NIOSHTIC-2 20043139): by the formulas of Directive
+ * 2003/10/EC and 29 CFR 1926.52. */
+static void
+test_noise (void)
+{
+  g_autoptr (OxPlan) plan = made_plan (40, 9, "");
+  g_autoptr (OxEstimate) estimate = ox_estimate_new (plan, NULL);
+  double machine = 89.5 / 60, hand = 142.5 / 60;
+  ox_test_near (find (estimate, "noise-day")->value, 10 * log10 ((machine * pow (10, 9.5) + hand * pow (10, 9.7)) / 8), 1e-9);
+  ox_test_near (find (estimate, "noise-dose")->value, 100 * (machine / 4 + hand * pow (2, 7.0 / 5) / 8), 1e-9);
+  g_assert_cmpint (find (estimate, "noise-day")->verdict, ==, OX_VERDICT_WARN);
+}
+
+/* 1.16 mg/m3 (doi 10.1093/annhyg/mef043) for 2.375 h: 344 ug/m3 over the day, far beyond 50 (29 CFR 1926.1153); 25 are reached in 0.172 h. A cup of
+ * 125 mm takes 25 * 125 / 25.4 ft3/min. */
+static void
+test_edge_work (void)
+{
+  g_autoptr (OxPlan) plan = made_plan (40, 9, "");
+  g_autoptr (OxEstimate) estimate = ox_estimate_new (plan, NULL);
+  ox_test_near (find (estimate, "silica-hand")->value, 1160 * 2.375 / 8, 1e-9);
+  g_assert_cmpint (find (estimate, "silica-hand")->verdict, ==, OX_VERDICT_WARN);
+  ox_test_near (find (estimate, "silica-hours")->value, 25.0 * 8 / 1160, 1e-9);
+  ox_test_near (find (estimate, "shroud-air")->value, 25 * 125 / 25.4 * 1.69901, 1e-3);
+}
+
+/* Without edge work nothing is said of it. */
+static void
+test_no_edge_work (void)
+{
+  g_autoptr (OxPlan) plan = made_plan (40, 9, "");
+  ox_region_unref (plan->edges[0].region);
+  g_free (plan->edges[0].id);
+  plan->n_edges = 0;
+  g_autoptr (OxEstimate) estimate = ox_estimate_new (plan, NULL);
+  g_assert_nonnull (ox_estimate_find (estimate, "noise-day"));
+  g_assert_null (ox_estimate_find (estimate, "silica-hand"));
+  g_assert_null (ox_estimate_find (estimate, "shroud-air"));
+}
+
+/* The worst shift counts: edge work cut over two shifts of 110.5 and 32 min is less a day than in one. */
+static void
+test_worst_shift (void)
+{
+  g_autoptr (OxPlan) plan = made_plan (40, 9, "");
+  OxWorkRules rules;
+  ox_work_rules_of (&rules, plan->job);
+  rules.shift_min = 200 + rules.break_min + rules.setup_min + rules.cleanup_min;
+  g_autoptr (OxEstimate) estimate = ox_estimate_new (plan, &rules);
+  ox_test_near (find (estimate, "silica-hand")->value, 1160 * 110.5 / 60 / 8, 1e-6);
+}
+
+int
+main (int argc, char **argv)
+{
+  g_test_init (&argc, &argv, NULL);
+  g_test_add_func ("/estimate/exposure/noise", test_noise);
+  g_test_add_func ("/estimate/exposure/edge-work", test_edge_work);
+  g_test_add_func ("/estimate/exposure/no-edge-work", test_no_edge_work);
+  g_test_add_func ("/estimate/exposure/worst-shift", test_worst_shift);
+  return g_test_run ();
+}
