@@ -34,31 +34,30 @@ add_noise (OxEstimate *self)
   if (day <= 0)
     return;
   double dose = ox_noise_dose (worst, 2), upper = ox_basis ("noise-upper");
-  g_autofree char *note = ox_basis_note ("noise-upper");
-  ox_figure_add (self,
-                 (OxFigure){ .group = OX_FIGURE_EXPOSURE,
-                             .id = "noise-day",
-                             .label = g_strdup (_ ("Noise, level of the day")),
-                             .unit = "dB(A)",
-                             .decimals = 1,
-                             .value = day,
-                             .verdict = day > upper ? OX_VERDICT_WARN : OX_VERDICT_FINE,
-                             .basis = "noise-machine noise-grinder noise-upper",
-                             .assumption = g_strdup_printf (
-                                 _ ("one person, %.1f h at the machine at %.0f dB(A), %.1f h by hand at %.0f dB(A), "
-                                    "common values; protect ears above %s; measure, local law governs"),
-                                 worst[0].hours, worst[0].level, worst[1].hours, worst[1].level, note) });
   ox_figure_add (
-      self, (OxFigure){ .group = OX_FIGURE_EXPOSURE,
-                        .id = "noise-dose",
-                        .label = g_strdup (_ ("Noise, dose of the day")),
-                        .unit = "%",
-                        .value = dose,
-                        .verdict = dose > 100 ? OX_VERDICT_WARN : OX_VERDICT_FINE,
-                        .basis = "29 CFR 1926.52",
-                        .assumption = g_strdup_printf (
-                            _ ("the same hours; 8 h at 90 dB(A) are 100 %% (29 CFR 1926.52); a mean of %.1f dB(A)"),
-                            ox_noise_mean (dose)) });
+      self,
+      (OxFigure){ .group = OX_FIGURE_EXPOSURE,
+                  .id = "noise-day",
+                  .label = g_strdup (_ ("Noise, level of the day")),
+                  .unit = "dB(A)",
+                  .decimals = 1,
+                  .value = day,
+                  .verdict = day > upper ? OX_VERDICT_WARN : OX_VERDICT_FINE,
+                  .basis = "noise-machine noise-grinder noise-upper",
+                  .assumption = g_strdup_printf (
+                      _ ("%.1f h at %.0f and %.1f h by hand at %.0f dB(A), common values; ears protected above %.0f; "
+                         "local law governs"),
+                      worst[0].hours, worst[0].level, worst[1].hours, worst[1].level, upper) });
+  ox_figure_add (self, (OxFigure){ .group = OX_FIGURE_EXPOSURE,
+                                   .id = "noise-dose",
+                                   .label = g_strdup (_ ("Noise, dose of the day")),
+                                   .unit = "%",
+                                   .value = dose,
+                                   .verdict = dose > 100 ? OX_VERDICT_WARN : OX_VERDICT_FINE,
+                                   .basis = "29 CFR 1926.52",
+                                   .assumption = g_strdup_printf (
+                                       _ ("8 h at 90 dB(A) are 100 %% (29 CFR 1926.52); as %.1f dB(A) all day"),
+                                       ox_noise_mean (dose)) });
 }
 
 static void
@@ -70,8 +69,7 @@ add_silica (OxEstimate *self)
   if (hand.hours <= 0)
     return;
   double mean = ox_exposure_mean (&hand, 1), limit = ox_basis ("silica-limit");
-  g_autofree char *level = ox_basis_note ("silica-grinder"), *note = ox_basis_note ("silica-limit"),
-                  *action = ox_basis_note ("silica-action");
+  g_autofree char *level = ox_basis_note ("silica-grinder");
   ox_figure_add (self, (OxFigure){ .group = OX_FIGURE_EXPOSURE,
                                    .id = "silica-hand",
                                    .label = g_strdup (_ ("Silica, mean of the day by edge work")),
@@ -79,17 +77,19 @@ add_silica (OxEstimate *self)
                                    .value = mean,
                                    .verdict = mean > limit ? OX_VERDICT_WARN : OX_VERDICT_FINE,
                                    .basis = "silica-grinder silica-limit",
-                                   .assumption = g_strdup_printf (_ ("%.1f h at %s; %s; measure, local law governs"),
-                                                                  hand.hours, level, note) });
-  ox_figure_add (
-      self, (OxFigure){ .group = OX_FIGURE_EXPOSURE,
-                        .id = "silica-hours",
-                        .label = g_strdup (_ ("Edge work a day up to the action level")),
-                        .unit = "h",
-                        .decimals = 2,
-                        .value = ox_exposure_hours (ox_basis ("silica-action"), hand.level),
-                        .basis = "silica-grinder silica-action",
-                        .assumption = g_strdup_printf (_ ("%s, at that level and without a respirator"), action) });
+                                   .assumption = g_strdup_printf (
+                                       _ ("%.1f h at %s; limit %.0f (29 CFR 1926.1153); measure, local law governs"),
+                                       hand.hours, level, limit) });
+  ox_figure_add (self, (OxFigure){ .group = OX_FIGURE_EXPOSURE,
+                                   .id = "silica-hours",
+                                   .label = g_strdup (_ ("Edge work a day up to the action level")),
+                                   .unit = "h",
+                                   .decimals = 2,
+                                   .value = ox_exposure_hours (ox_basis ("silica-action"), hand.level),
+                                   .basis = "silica-grinder silica-action",
+                                   .assumption = g_strdup_printf (
+                                       _ ("%.0f µg/m3 (29 CFR 1926.1153), at that level and without a respirator"),
+                                       ox_basis ("silica-action")) });
 }
 
 static void
