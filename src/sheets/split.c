@@ -91,6 +91,16 @@ key_block (const Split *split, guint i)
   return block;
 }
 
+/* part_legend: says of the drawing too how many of the edge areas on it have no tag: their table may stand on another
+ * sheet; (transfer full) */
+static OxBlock *
+part_legend (const OxSheetRun *run, const OxDrawing *floor, const OxDrawing *beside, guint untagged)
+{
+  OxBlock *block = ox_legend_new (run, floor, beside);
+  ox_crew_add_untagged (block, untagged);
+  return block;
+}
+
 /* lay_out_parts: the scale, what a sheet keeps for its blocks, and from it the parts. Only then is it known what the
  * key plan looks like; its place is kept by an empty one of the same height. */
 static void
@@ -105,7 +115,7 @@ lay_out_parts (Split *split, guint first_sheet)
   OxBlock *key = ox_block_new (_ ("Key plan"), run->form.block_mm, run->form.body_mm);
   ox_block_add_drawing (key, rough, KEY_HEIGHT_MM);
   g_ptr_array_add (blocks, key);
-  g_ptr_array_add (blocks, ox_legend_new (run, rough, NULL));
+  g_ptr_array_add (blocks, part_legend (run, rough, NULL, 1));
   double mm[2];
   ox_plot_divide_part (run, &(OxFlow){ blocks, 0, 0, FALSE }, OX_CREW_AROUND_MM, &split->page, mm);
   split->parts = ox_parts_new (run->job, 1000 / split->scale.denominator, mm, first_sheet);
@@ -179,9 +189,9 @@ append_overview (const Split *split, const OxPlot *plot, const char *description
 
 /* --- The sheet of a part --- */
 
-/* part_edges: the edge areas that belong to a part, and how many of those it shows have no tag there */
+/* part_edges: the edge areas that belong to a part */
 static OxBlock *
-part_edges (const Split *split, guint part, guint untagged)
+part_edges (const Split *split, guint part)
 {
   const OxPlan *plan = split->run->plan;
   g_autofree guint *which = g_new (guint, plan->n_edges + 1);
@@ -190,9 +200,7 @@ part_edges (const Split *split, guint part, guint untagged)
     if (split->homes[i] == part)
       which[n++] = i;
   g_autofree char *title = g_strdup_printf (_ ("Edge work of sheet %u"), split->parts->parts[part].sheet);
-  OxBlock *block = ox_edge_table_new_some (split->run, title, which, n);
-  ox_crew_add_untagged (block, untagged);
-  return block;
+  return ox_edge_table_new_some (split->run, title, which, n);
 }
 
 /* place_blocks: what finds no room on the sheet is kept for the end */
@@ -248,8 +256,8 @@ append_part (Split *split, guint i)
   ox_tags_append_reach (run, &plot, draft->builder, labels);
   g_autoptr (GPtrArray) blocks = new_blocks ();
   g_ptr_array_add (blocks, key_block (split, i));
-  g_ptr_array_add (blocks, ox_legend_new (run, floor, beside));
-  g_ptr_array_add (blocks, part_edges (split, i, untagged));
+  g_ptr_array_add (blocks, part_legend (run, floor, beside, untagged));
+  g_ptr_array_add (blocks, part_edges (split, i));
   place_blocks (split, draft, &plot, blocks);
 }
 

@@ -5,6 +5,7 @@
 #include "job/classes.h"
 #include "sheets/hall.h"
 #include "sheets/sheets.h"
+#include "support/floors.h"
 #include "support/ox-test.h"
 #include <string.h>
 
@@ -12,16 +13,22 @@ static OxJob *job;
 static OxPlan *plan;
 
 static OxPageSet *
-make (const char *paper, const char *scale)
+make_of (const OxJob *of, const OxPlan *its_plan, const char *paper, const char *scale)
 {
   OxSheetOptions options = OX_SHEET_OPTIONS_INIT;
   options.which = OX_SHEET_CREW;
   options.paper = ox_paper_find (paper);
   g_assert_true (ox_scale_parse (scale, &options.scale));
   g_autoptr (GError) error = NULL;
-  OxPageSet *set = ox_sheets_new (job, plan, &options, &error);
+  OxPageSet *set = ox_sheets_new (of, its_plan, &options, &error);
   g_assert_no_error (error);
   return set;
+}
+
+static OxPageSet *
+make (const char *paper, const char *scale)
+{
+  return make_of (job, plan, paper, scale);
 }
 
 static void
@@ -126,19 +133,34 @@ test_every_edge_area_has_a_table (void)
   ox_job_builder_put_room (builder, room);
   g_autoptr (OxJob) ell = ox_job_builder_end (builder);
   g_autoptr (OxPlan) planned = ox_test_plan (ell);
-  OxJob *job_before = job;
-  OxPlan *plan_before = plan;
-  job = ell;
-  plan = planned;
-  ox_region_unref (plan->edges[0].region);
-  plan->edges[0].region = ox_test_region ("POLYGON EMPTY");
-  g_autoptr (OxPageSet) set = make ("A4", "1:50");
+  ox_region_unref (planned->edges[0].region);
+  planned->edges[0].region = ox_test_region ("POLYGON EMPTY");
+  g_autoptr (OxPageSet) set = make_of (ell, planned, "A4", "1:50");
   guint found = 0;
   for (guint p = 0; p < set->n_pages; p++)
-    found += ox_test_find_cell (set->pages[p].drawing, plan->edges[0].id) != NULL;
-  job = job_before;
-  plan = plan_before;
+    found += ox_test_find_cell (set->pages[p].drawing, planned->edges[0].id) != NULL;
   g_assert_cmpuint (found, ==, 1);
+}
+
+/* What a sheet says of tags that it has no room for stands on it, under its legend, wherever the table of edge work
+ * went. */
+static void
+test_what_has_no_tag_is_said_there (void)
+{
+  g_autoptr (OxJob) columns = ox_test_floor_columns (30, 20, 0.4, 3, "compact");
+  g_autoptr (GError) error = NULL;
+  g_autoptr (OxPlan) planned = ox_plan_new (columns, NULL, &error);
+  g_assert_no_error (error);
+  g_autoptr (OxPageSet) set = make_of (columns, planned, "A4", "1:200");
+  guint told = 0;
+  for (guint p = 0; p < set->n_pages; p++)
+    if (ox_test_find_text (set->pages[p].drawing, "no tag on the drawing") != NULL)
+      {
+        told++;
+        g_assert_nonnull (ox_test_find_cell (set->pages[p].drawing, "Legend"));
+        g_assert_nonnull (ox_test_find_cell (set->pages[p].drawing, "Key plan"));
+      }
+  g_assert_cmpuint (told, >, 0);
 }
 
 int
@@ -151,6 +173,7 @@ main (int argc, char **argv)
   g_test_add_func ("/split/overlap", test_nothing_overlaps_and_nothing_is_too_small);
   g_test_add_func ("/split/strips", test_all_strips_are_on_the_parts);
   g_test_add_func ("/split/flag", test_flag);
+  g_test_add_func ("/split/untagged", test_what_has_no_tag_is_said_there);
   g_test_add_func ("/split/edges", test_every_edge_area_has_a_table);
   g_test_add_func ("/split/one", test_one_sheet_where_strips_can_be_told_apart);
   int result = g_test_run ();
