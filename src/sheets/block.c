@@ -41,6 +41,7 @@ struct _OxBlock
   double width_mm, body_mm;
   OxColumn columns[OX_BLOCK_COLUMNS]; /* with the titles wrapped, once they are laid out */
   double asked[OX_BLOCK_COLUMNS];     /* shares */
+  double pad_mm;                      /* before and behind the text of a cell */
   char *heads[OX_BLOCK_COLUMNS];      /* titles before they are wrapped */
   guint n_columns, n_by_hand;
   gboolean has_head, foot, laid_out;
@@ -67,6 +68,7 @@ ox_block_new (const char *title, double width_mm, double body_mm)
   block->title = g_strdup (title);
   block->width_mm = width_mm;
   block->body_mm = body_mm;
+  block->pad_mm = CELL_PAD_MM;
   block->rows = g_array_new (FALSE, FALSE, sizeof (Row));
   g_array_set_clear_func (block->rows, clear_row);
   return block;
@@ -151,7 +153,7 @@ needed_width (const OxBlock *block, guint column, gboolean whole)
                         : longest_word (text, block->body_mm, row->strong);
       width = MAX (width, cell);
     }
-  return width + 2 * CELL_PAD_MM + 0.01;
+  return width + 2 * block->pad_mm + 0.01;
 }
 
 /* share_width: a column that is too narrow for what stands in it takes from those with room to spare; FALSE when those
@@ -174,6 +176,20 @@ share_width (OxBlock *block, gboolean whole)
   return lacking <= left;
 }
 
+/* choose_widths: no text wrapped, else no word broken, if need be with less room beside the words */
+static void
+choose_widths (OxBlock *block)
+{
+  static const double pads_mm[] = { CELL_PAD_MM, 0.7, 0.4 };
+  block->pad_mm = CELL_PAD_MM;
+  gboolean fits = share_width (block, TRUE);
+  for (guint i = 0; !fits && i < G_N_ELEMENTS (pads_mm); i++)
+    {
+      block->pad_mm = pads_mm[i];
+      fits = share_width (block, FALSE);
+    }
+}
+
 /* lay_out: widths of the columns, and the lines of head and cells in them */
 static void
 lay_out (OxBlock *block)
@@ -181,12 +197,11 @@ lay_out (OxBlock *block)
   if (block->laid_out)
     return;
   block->laid_out = TRUE;
-  if (!share_width (block, TRUE))
-    (void) share_width (block, FALSE);
+  choose_widths (block);
   block->head_lines = 0;
   for (guint i = 0; i < block->n_columns; i++)
     {
-      double room = block->columns[i].share * block->width_mm - 2 * CELL_PAD_MM;
+      double room = block->columns[i].share * block->width_mm - 2 * block->pad_mm;
       g_free ((char *) block->columns[i].title);
       block->columns[i].title = wrapped (block->heads[i], OX_TEXT_MIN_MM, TRUE, room);
       block->head_lines = MAX (block->head_lines, count_lines (block->columns[i].title));
@@ -389,8 +404,8 @@ append_cells (const OxBlock *block, OxDrawingBuilder *builder, OxPoint corner, c
     {
       double width = block->columns[i].share * block->width_mm;
       OxAlign align = block->columns[i].align;
-      double at = align == OX_ALIGN_START ? x + CELL_PAD_MM
-                  : align == OX_ALIGN_END ? x + width - CELL_PAD_MM
+      double at = align == OX_ALIGN_START ? x + block->pad_mm
+                  : align == OX_ALIGN_END ? x + width - block->pad_mm
                                           : x + width / 2;
       OxTextLook look = { OX_STYLE_INK, block->body_mm, 0, align, TRUE, row->strong, 0, FALSE };
       append_lines (builder, look, (OxPoint){ at, corner.y - height / 2 }, row->cells[i]);
@@ -495,8 +510,8 @@ append_head (const OxBlock *block, OxDrawingBuilder *builder, OxPoint corner)
     {
       double width = block->columns[i].share * block->width_mm;
       look.align = block->columns[i].align;
-      double at = look.align == OX_ALIGN_START ? x + CELL_PAD_MM
-                  : look.align == OX_ALIGN_END ? x + width - CELL_PAD_MM
+      double at = look.align == OX_ALIGN_START ? x + block->pad_mm
+                  : look.align == OX_ALIGN_END ? x + width - block->pad_mm
                                                : x + width / 2;
       append_lines (builder, look, (OxPoint){ at, top - height / 2 }, block->columns[i].title);
     }

@@ -235,10 +235,10 @@ gather_blocks (const OxSheetRun *run, const OxDrawing *floor)
   g_ptr_array_add (blocks, quantities_block (run));
   g_ptr_array_add (blocks, conditions_block (run));
   g_ptr_array_add (blocks, left_out_block (run));
+  g_ptr_array_add (blocks, ox_legend_new (run, floor, floor)); /* belongs to the drawing more than what follows */
   g_ptr_array_add (blocks, ox_agreed_revisions_new (run));
   g_ptr_array_add (blocks, ox_agreed_lines_new (run, OX_SCOPE_INCLUDED));
   g_ptr_array_add (blocks, ox_agreed_lines_new (run, OX_SCOPE_EXCLUDED));
-  g_ptr_array_add (blocks, ox_legend_new (run, floor, floor));
   g_ptr_array_add (blocks, ox_agreed_lines_new (run, OX_SCOPE_ASSUMED));
   g_ptr_array_add (blocks, ox_agreed_sign_off_new (run));
   return blocks;

@@ -215,6 +215,67 @@ test_every_word_is_translated (void)
   g_assert_cmpuint (missing, ==, 0);
 }
 
+/* is_word: whether it stands whole in a text, no letter before or behind it */
+static gboolean
+is_word (const char *text, const char *word)
+{
+  for (const char *p = text; (p = strstr (p, word)) != NULL; p += strlen (word))
+    if ((p == text || !g_unichar_isalpha (g_utf8_get_char (g_utf8_prev_char (p))))
+        && !g_unichar_isalpha (g_utf8_get_char (p + strlen (word))))
+      return TRUE;
+  return FALSE;
+}
+
+/* all_texts: keys and translations of a catalogue, one a line */
+static char *
+all_texts (const OxCatalogue *catalogue)
+{
+  g_autofree char *texts = g_memdup2 (catalogue->data, catalogue->length + 1);
+  for (gsize i = 0; i < catalogue->length; i++)
+    if (texts[i] == '\0' || (guchar) texts[i] < ' ')
+      texts[i] = '\n';
+  texts[catalogue->length] = '\0';
+  return g_utf8_make_valid (texts, -1);
+}
+
+/* No word is broken where a column is narrow: each that stands on a sheet stands like that in the catalogue, or is the
+ * job's own. */
+static void
+test_no_word_is_broken (void)
+{
+  static const char *const papers[] = { "A4", "A3", "A1" }, *const tags[] = { "de", "es" };
+  g_autofree char *own = own_words ();
+  g_autoptr (GRegex) pattern = g_regex_new ("(?<![\\p{L}0-9])\\p{L}{3,}(?![\\p{L}0-9])", 0, 0, NULL);
+  guint broken = 0;
+  for (guint l = 0; l < G_N_ELEMENTS (tags); l++)
+    for (guint p = 0; p < G_N_ELEMENTS (papers); p++)
+      {
+        OxLanguage language;
+        g_assert_true (ox_language_find (tags[l], &language));
+        g_autofree char *known = all_texts (language.catalogue);
+        g_autoptr (OxPageSet) set = make (papers[p], &language);
+        for (guint k = 0; k < set->n_pages; k++)
+          for (guint i = 0; i < set->pages[k].drawing->n_elements; i++)
+            {
+              const OxElement *element = &set->pages[k].drawing->elements[i];
+              g_autoptr (GMatchInfo) match = NULL;
+              if (element->kind != OX_ELEMENT_TEXT)
+                continue;
+              for (g_regex_match (pattern, element->text.text, 0, &match); g_match_info_matches (match);
+                   g_match_info_next (match, NULL))
+                {
+                  g_autofree char *found = g_match_info_fetch (match, 0);
+                  if (is_word (known, found) || is_word (own, found))
+                    continue;
+                  g_test_message ("%s, %s, page %u: \"%s\" in \"%s\"", tags[l], papers[p], k + 1, found,
+                                  element->text.text);
+                  broken++;
+                }
+            }
+      }
+  g_assert_cmpuint (broken, ==, 0);
+}
+
 int
 main (int argc, char **argv)
 {
@@ -225,6 +286,7 @@ main (int argc, char **argv)
   g_test_add_func ("/sheets/languages/every-language-stays-whole", test_every_language);
   g_test_add_func ("/sheets/languages/nothing-stays-untranslated", test_nothing_stays);
   g_test_add_func ("/sheets/languages/every-word-is-translated", test_every_word_is_translated);
+  g_test_add_func ("/sheets/languages/no-word-is-broken", test_no_word_is_broken);
   int status = g_test_run ();
   ox_plan_unref (plan);
   ox_job_unref (job);
