@@ -165,7 +165,7 @@ static void
 add_edge (const OxSheetRun *run, OxBlock *block, const OxEdge *edge, guint *room)
 {
   if (run->job->n_rooms > 1 && *room != edge->room)
-    ox_block_add_cells (block, TRUE, "", ox_naming_room (run->job, edge->room), "", "", "", "", "", NULL);
+    ox_block_add_cells (block, TRUE, "", ox_room_title (run->job->rooms[edge->room]), "", "", "", "", "", NULL);
   *room = edge->room;
   g_autofree char *area = ox_measure_area (run->job->units, edge->area);
   g_autofree char *length = ox_measure_length (run->job->units, edge->length);

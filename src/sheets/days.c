@@ -6,7 +6,6 @@
 #include "record/progress.h"
 #include "sheets/draft.h"
 #include "sheets/measure.h"
-#include "sheets/naming.h"
 #include <string.h>
 
 #define FREE_LINES 4 /* for notes */
@@ -122,7 +121,7 @@ strips_block (const Day *day)
       g_autofree char *order = g_strdup_printf (strip->kind == OX_STRIP_CROSSWISE ? "%u \xc3\x97" : "%u", strip->order);
       g_autofree char *length = ox_measure_length (run->job->units, ox_strip_length (strip));
       if (run->job->n_rooms > 1 && room != strip->room)
-        ox_block_add_cells (block, TRUE, "", ox_naming_room (run->job, strip->room), "", "", "", "", NULL);
+        ox_block_add_cells (block, TRUE, "", ox_room_title (run->job->rooms[strip->room]), "", "", "", "", NULL);
       room = strip->room;
       const OxDoneStrip *done = strip->done > 0 ? &run->job->record->strips[strip->done - 1] : NULL;
       g_autofree char *notes = done != NULL ? strip_notes (done) : g_strdup ("");

@@ -5,6 +5,7 @@
 #include "base/words.h"
 #include "drawing/text.h"
 
+#define BLOCK_WIDTHS 50.0 /* of a block on upright paper, in heights of its capitals: room for tables of seven columns */
 #define INCH 25.4
 #define PAD_MM 4.0         /* from the frame to what stands inside */
 #define TITLE_MAX_MM 180.0 /* ISO 7200 */
@@ -23,9 +24,9 @@ frame_box (const OxPaper *paper, double width, double height)
 }
 
 static guint
-count_columns (double inner, gboolean upright)
+count_columns (double inner, gboolean upright, double body_mm)
 {
-  double wanted = upright ? 90 : CLAMP (inner * 0.2, 92, 135);
+  double wanted = upright ? BLOCK_WIDTHS * body_mm : CLAMP (inner * 0.2, 92, 135);
   return (guint) MAX (upright ? 2 : 1, round ((inner + OX_FORM_GAP_MM) / (wanted + OX_FORM_GAP_MM)));
 }
 
@@ -50,7 +51,7 @@ ox_form_new (const OxSheetOptions *options, OxUnits units)
   form.frame = frame_box (paper, form.width, form.height);
   form.body_mm = body_size (paper);
   double inner = form.frame.x1 - form.frame.x0 - 2 * PAD_MM;
-  form.n_columns = count_columns (inner, form.upright);
+  form.n_columns = count_columns (inner, form.upright, form.body_mm);
   form.block_mm = (inner - (form.n_columns - 1) * OX_FORM_GAP_MM) / form.n_columns;
   double title_width
       = form.upright ? MIN (TITLE_MAX_MM, form.frame.x1 - form.frame.x0) : form.block_mm + PAD_MM + OX_FORM_GAP_MM / 2;

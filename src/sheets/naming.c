@@ -10,12 +10,6 @@ ox_naming_of (const char *name, const char *id)
 }
 
 const char *
-ox_naming_room (const OxJob *job, guint room)
-{
-  return ox_naming_of (job->rooms[room]->name, job->rooms[room]->id);
-}
-
-const char *
 ox_naming_station (const OxJob *job, const char *id)
 {
   for (guint i = 0; i < job->n_stations; i++)

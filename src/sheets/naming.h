@@ -5,8 +5,8 @@
 #include "job/job.h"
 G_BEGIN_DECLS
 
-const char *ox_naming_of (const char *name, const char *id); /* @name, or @id where it is empty */
-const char *ox_naming_room (const OxJob *job, guint room);   /* at that place among the rooms */
+const char *ox_naming_of (const char *name,
+                          const char *id); /* @name, or @id where it is empty; of a room see ox_room_title() */
 const char *ox_naming_station (const OxJob *job,
                                const char *id); /* @id for one that the job does not have, as a proposed place */
 

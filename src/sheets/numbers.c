@@ -7,7 +7,6 @@
 #include "drawing/clip.h"
 #include "drawing/text.h"
 #include "sheets/measure.h"
-#include "sheets/naming.h"
 #include "sheets/picture.h"
 #include <string.h>
 
@@ -244,7 +243,7 @@ add_names (GArray *candidates, const OxPicture *picture)
       g_autoptr (OxRegion) region = clear_of_obstacles (picture, whole);
       double radius;
       OxPoint at = ox_region_label_point (region, &radius);
-      const char *name = ox_naming_room (job, i);
+      const char *name = ox_room_title (job->rooms[i]);
       Candidate candidate = { .rank = RANK_NAME,
                               .layer = "names",
                               .id = g_strdup (job->rooms[i]->id),

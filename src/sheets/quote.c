@@ -7,7 +7,6 @@
 #include "sheets/cautions.h"
 #include "sheets/draft.h"
 #include "sheets/measure.h"
-#include "sheets/naming.h"
 
 #define WIDE_MM 180.0 /* of its tables, about */
 
@@ -103,7 +102,7 @@ lines_block (const Page *page)
   const OxJob *job = page->run->job;
   ox_block_set_columns (block, columns, G_N_ELEMENTS (columns));
   for (guint i = 0; i < job->n_rooms; i++)
-    add_room (block, page, job->rooms[i]->id, ox_naming_room (job, i));
+    add_room (block, page, job->rooms[i]->id, ox_room_title (job->rooms[i]));
   add_room (block, page, "", _ ("Whole job"));
   g_autofree char *percent = ox_words_number (job->costs->contingency * 100, 2);
   g_autofree char *contingency = g_strdup_printf (_ ("Contingency, %s %%"), percent);

@@ -6,7 +6,6 @@
 #include "sheets/cautions.h"
 #include "sheets/draft.h"
 #include "sheets/measure.h"
-#include "sheets/naming.h"
 
 static void
 add_figure (OxBlock *block, const char *what, const char *figure)
@@ -111,8 +110,8 @@ strips_block (const OxSheetRun *run)
       g_autofree char *heading = g_strconcat (degrees, "\xc2\xb0", NULL);
       g_autofree char *length = ox_measure_length (run->job->units, ox_strip_length (strip));
       g_autofree char *minutes = ox_measure_number (strip->minutes, 1);
-      ox_block_add_cells (block, FALSE, order, ox_naming_room (run->job, strip->room), lane, heading, length, minutes,
-                          NULL);
+      ox_block_add_cells (block, FALSE, order, ox_room_title (run->job->rooms[strip->room]), lane, heading, length,
+                          minutes, NULL);
     }
   return block;
 }

@@ -52,8 +52,8 @@ quantities_block (const OxSheetRun *run)
       double target = room_target (run, i), edge = room_edge (run, i);
       g_autofree char *all = ox_measure_area (units, target), *machine = ox_measure_area (units, target - edge),
                       *hand = ox_measure_area (units, edge);
-      ox_block_add_cells (block, FALSE, ox_naming_room (run->job, i), run->job->rooms[i]->profile, all, machine, hand,
-                          NULL);
+      ox_block_add_cells (block, FALSE, ox_room_title (run->job->rooms[i]), run->job->rooms[i]->profile, all, machine,
+                          hand, NULL);
     }
   const OxTotals *totals = &run->plan->totals;
   g_autofree char *all = ox_measure_area (units, totals->target_m2),
@@ -140,7 +140,7 @@ append_name (const OxSheetRun *run, const OxPlot *plot, OxDrawingBuilder *builde
   for (guint k = 0; k < G_N_ELEMENTS (sizes); k++)
     {
       NameSize size = sizes[k];
-      double w = MAX (ox_text_width (ox_naming_of (room->name, room->id), size.name_mm, TRUE),
+      double w = MAX (ox_text_width (ox_room_title (room), size.name_mm, TRUE),
                       size.detail_mm > 0 ? ox_text_width (detail, size.detail_mm, FALSE) : 0);
       double low = size.detail_mm > 0 ? size.detail_mm + 2.2 : 0.2;
       OxLabelBox box = { middle, 0, { -w / 2 - 1, -low - 0.8, w / 2 + 1, size.name_mm + 1.8 } };
@@ -150,7 +150,7 @@ append_name (const OxSheetRun *run, const OxPlot *plot, OxDrawingBuilder *builde
       OxTextLook name = { OX_STYLE_INK, size.name_mm, 0, OX_ALIGN_MIDDLE, FALSE, TRUE, 0.8, FALSE };
       OxTextLook quiet = { OX_STYLE_INK, size.detail_mm, 0, OX_ALIGN_MIDDLE, FALSE, FALSE, 0.8, FALSE };
       ox_drawing_builder_item (builder, room->id, 0);
-      ox_drawing_builder_text (builder, name, (OxPoint){ at.x, at.y + 0.8 }, ox_naming_of (room->name, room->id));
+      ox_drawing_builder_text (builder, name, (OxPoint){ at.x, at.y + 0.8 }, ox_room_title (room));
       if (size.detail_mm > 0)
         ox_drawing_builder_text (builder, quiet, (OxPoint){ at.x, at.y - low + 1 }, detail);
       ox_drawing_builder_item (builder, NULL, 0);
