@@ -41,6 +41,7 @@ struct _OxWindow
   gboolean closing;     /* asked and answered: the next close goes through */
   gboolean close_after; /* close when the save that is being asked for is done */
   guint inhibit_cookie;
+  GCancellable *gone; /* Owned: cancelled with the window, for what is under way in other threads */
 };
 
 void ox_window_show_hint (OxWindow *self); /* instead of a sentence told before */

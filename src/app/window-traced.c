@@ -31,7 +31,7 @@ ox_window_can_trace (const char *path)
 /* While the file is decoded. */
 typedef struct
 {
-  OxWindow *window; /* Owned */
+  GWeakRef window; /* may be closed meanwhile */
   GBytes *data;
   char *name;
 } Bringing;
@@ -39,7 +39,7 @@ typedef struct
 static void
 bringing_free (Bringing *bringing)
 {
-  g_object_unref (bringing->window);
+  g_weak_ref_clear (&bringing->window);
   g_bytes_unref (bringing->data);
   g_free (bringing->name);
   g_free (bringing);
@@ -61,25 +61,23 @@ place (OxWindow *self, OxTracedPlan *draft, double aspect, const OxTracedInfo *i
   draft->depth = draft->width / aspect;
 }
 
+/* Takes @picture, or tells @error, which may be NULL when there is a picture. */
 static void
-read_cb (GObject *source, GAsyncResult *result, gpointer data)
+bring (OxWindow *self, const Bringing *bringing, const OxTracedPicture *picture, GError *failed)
 {
-  Bringing *bringing = data;
-  OxWindow *self = bringing->window;
-  g_autoptr (GError) error = NULL;
-  g_autoptr (OxTracedPicture) picture = ox_traced_read_finish (result, &error);
+  g_autoptr (GError) error = failed;
   g_autofree char *id = ox_job_new_id (ox_session_get_job (self->session), "T");
   OxTracedPlan draft
       = { .id = id, .name = bringing->name, .data = bringing->data, .page = 1, .strength = FIRST_STRENGTH };
-  OxTracedInfo info;
   g_autoptr (OxTracedPlan) traced = NULL;
   g_autoptr (OxJob) job = NULL;
 
-  (void) source;
-  if (picture != NULL && ox_traced_info_read (bringing->data, 1, &info, &error))
+  if (picture != NULL)
     {
-      draft.kind = info.kind;
-      place (self, &draft, ox_traced_picture_aspect (picture), &info);
+      const OxTracedInfo *info = ox_traced_picture_get_info (picture);
+
+      draft.kind = info->kind;
+      place (self, &draft, ox_traced_picture_aspect (picture), info);
       traced = ox_traced_plan_new (&draft);
       job = ox_job_with_traced (ox_session_get_job (self->session), traced, &error);
     }
@@ -94,6 +92,21 @@ read_cb (GObject *source, GAsyncResult *result, gpointer data)
       ox_canvas_set_tool (self->canvas, OX_TOOL_SCALE);
       gtk_widget_grab_focus (GTK_WIDGET (self->canvas));
     }
+}
+
+static void
+read_cb (GObject *source, GAsyncResult *result, gpointer data)
+{
+  Bringing *bringing = data;
+  g_autoptr (OxWindow) window = g_weak_ref_get (&bringing->window);
+  GError *error = NULL;
+  g_autoptr (OxTracedPicture) picture = ox_traced_read_finish (result, &error);
+
+  (void) source;
+  if (window == NULL)
+    g_clear_error (&error);
+  else
+    bring (window, bringing, picture, error);
   bringing_free (bringing);
 }
 
@@ -110,11 +123,11 @@ ox_window_bring_traced (OxWindow *self, const char *path)
       return;
     }
   bringing = g_new0 (Bringing, 1);
-  bringing->window = g_object_ref (self);
+  g_weak_ref_init (&bringing->window, self);
   bringing->data = g_byte_array_free_to_bytes (bytes);
   bringing->name = g_path_get_basename (path);
   ox_window_tell (self, _ ("Reading the plan\342\200\246"));
-  ox_traced_read (bringing->data, 1, NULL, read_cb, bringing);
+  ox_traced_read (bringing->data, 1, self->gone, read_cb, bringing);
 }
 
 static void

@@ -444,6 +444,7 @@ ox_window_dispose (GObject *object)
   OxWindow *self = OX_WINDOW (object);
 
   g_clear_handle_id (&self->told_id, g_source_remove);
+  g_cancellable_cancel (self->gone);
   if (self->session != NULL)
     g_signal_handlers_disconnect_by_data (self->session, self);
   G_OBJECT_CLASS (ox_window_parent_class)->dispose (object);
@@ -455,6 +456,7 @@ ox_window_finalize (GObject *object)
 {
   OxWindow *self = OX_WINDOW (object);
 
+  g_clear_object (&self->gone);
   g_clear_object (&self->clip);
   g_clear_object (&self->recent);
   g_clear_pointer (&self->job, ox_job_unref);
@@ -474,6 +476,7 @@ static void
 ox_window_init (OxWindow *self)
 {
   self->choose_file = ox_choose_file;
+  self->gone = g_cancellable_new ();
 }
 
 OxWindow *

@@ -37,10 +37,26 @@ list_strips (const OxPlan *plan, const GArray *numbers, const OxMark *mark)
   return strips;
 }
 
+/* Takes those out of @strips that @record has; it and not the plan is asked, which may be of an earlier job. */
+static void
+leave_out_done (GArray *strips, const OxRecord *record)
+{
+  g_autoptr (GHashTable) done = g_hash_table_new (ox_done_strip_hash, ox_done_strip_same_place);
+  for (guint i = 0; i < record->n_strips; i++)
+    g_hash_table_add (done, &record->strips[i]);
+  for (guint i = strips->len; i-- > 0;)
+    if (g_hash_table_contains (done, &g_array_index (strips, OxDoneStrip, i)))
+      g_array_remove_index (strips, i);
+}
+
 OxJob *
 ox_mark_strips (const OxJob *job, const OxPlan *plan, const GArray *numbers, const OxMark *mark, GError **error)
 {
   g_autoptr (GArray) strips = list_strips (plan, numbers, mark);
+  if (numbers->len > 1)
+    leave_out_done (strips, job->record);
+  if (strips->len == 0)
+    return ox_job_ref (job);
   g_autoptr (OxRecord) record
       = ox_record_with_strips (job->record, (const OxDoneStrip *) (gconstpointer) strips->data, strips->len);
   return ox_job_with_record (job, record, error);
@@ -53,6 +69,20 @@ ox_unmark_strips (const OxJob *job, const OxPlan *plan, const GArray *numbers, G
   g_autoptr (OxRecord) record
       = ox_record_without_strips (job->record, (const OxDoneStrip *) (gconstpointer) strips->data, strips->len);
   return ox_job_with_record (job, record, error);
+}
+
+static OxRecord *
+record_without_edges (const OxRecord *record, const OxPlan *plan, const GArray *numbers)
+{
+  g_autoptr (GPtrArray) regions = g_ptr_array_new ();
+  for (guint i = 0; i < numbers->len; i++)
+    {
+      guint number = g_array_index (numbers, guint, i);
+      if (number >= 1 && number <= plan->n_edges)
+        g_ptr_array_add (regions, plan->edges[number - 1].region);
+    }
+  g_autoptr (OxRegion) floor = ox_region_union_many ((const OxRegion *const *) regions->pdata, regions->len);
+  return ox_record_without_edge_floor (record, floor);
 }
 
 OxJob *
@@ -72,23 +102,18 @@ ox_mark_edges (const OxJob *job, const OxPlan *plan, const GArray *numbers, cons
                           (char *) mark->note };
       g_array_append_val (edges, done);
     }
+  /* What is done keeps its mark there, unless it is taken away first. */
+  g_autoptr (OxRecord) before
+      = numbers->len > 1 ? ox_record_ref (job->record) : record_without_edges (job->record, plan, numbers);
   g_autoptr (OxRecord) record
-      = ox_record_with_edges (job->record, (const OxDoneEdge *) (gconstpointer) edges->data, edges->len);
+      = ox_record_with_edges (before, (const OxDoneEdge *) (gconstpointer) edges->data, edges->len);
   return ox_job_with_record (job, record, error);
 }
 
 OxJob *
 ox_unmark_edges (const OxJob *job, const OxPlan *plan, const GArray *numbers, GError **error)
 {
-  g_autoptr (GPtrArray) regions = g_ptr_array_new ();
-  for (guint i = 0; i < numbers->len; i++)
-    {
-      guint number = g_array_index (numbers, guint, i);
-      if (number >= 1 && number <= plan->n_edges)
-        g_ptr_array_add (regions, plan->edges[number - 1].region);
-    }
-  g_autoptr (OxRegion) floor = ox_region_union_many ((const OxRegion *const *) regions->pdata, regions->len);
-  g_autoptr (OxRecord) record = ox_record_without_edge_floor (job->record, floor);
+  g_autoptr (OxRecord) record = record_without_edges (job->record, plan, numbers);
   return ox_job_with_record (job, record, error);
 }
 

@@ -18,7 +18,8 @@ typedef struct
   double depth_mm;   /* mean texture depth measured, 0 unknown; strips only */
 } OxMark;
 
-/* ox_mark_strips, ox_mark_edges: what was marked before takes on the new mark where it is a strip, keeps its own where it is edge work */
+/* ox_mark_strips, ox_mark_edges: of several numbers those done already keep their marks, so that a run over what an earlier day did leaves that day
+ * its work; one number alone is marked anew */
 OxJob *ox_mark_strips (const OxJob *job, const OxPlan *plan, const GArray *numbers, const OxMark *mark,
                        GError **error) G_GNUC_WARN_UNUSED_RESULT;
 OxJob *ox_mark_edges (const OxJob *job, const OxPlan *plan, const GArray *numbers, const OxMark *mark,

@@ -26,7 +26,8 @@ typedef struct
 {
   Gate *gate;
   char *file;
-  char *path; /* (nullable) */
+  char *path;  /* (nullable) */
+  char *stamp; /* (nullable) */
   OxJob *job;
 } Write;
 
@@ -69,6 +70,7 @@ write_free (gpointer data)
   gate_unref (write->gate);
   g_free (write->file);
   g_free (write->path);
+  g_free (write->stamp);
   ox_job_unref (write->job);
   g_free (write);
 }
@@ -137,6 +139,8 @@ write_file (const Write *write, GError **error)
 
   if (write->path != NULL)
     g_key_file_set_string (keys, GROUP, "path", write->path);
+  if (write->stamp != NULL)
+    g_key_file_set_string (keys, GROUP, "stamp", write->stamp);
   g_key_file_set_string (keys, GROUP, "job", text);
   data = g_key_file_to_data (keys, &length, NULL);
   return g_file_set_contents_full (write->file, data, (gssize) length,
@@ -195,7 +199,7 @@ start_write (OxCrashCopy *self, Write *write)
 }
 
 void
-ox_crash_copy_write (OxCrashCopy *self, const OxJob *job, const char *path)
+ox_crash_copy_write (OxCrashCopy *self, const OxJob *job, const char *path, const char *stamp)
 {
   Write *write;
 
@@ -209,6 +213,7 @@ ox_crash_copy_write (OxCrashCopy *self, const OxJob *job, const char *path)
   write->gate = g_atomic_rc_box_acquire (self->gate);
   write->file = g_strdup (self->file);
   write->path = g_strdup (path);
+  write->stamp = g_strdup (stamp);
   write->job = ox_job_ref (job);
   g_clear_pointer (&self->pending, write_free);
   if (self->writing)
@@ -282,7 +287,7 @@ ox_crash_copy_list (const char *folder)
 }
 
 gboolean
-ox_crash_copy_read (const char *file, OxJob **job, char **path, GError **error)
+ox_crash_copy_read (const char *file, OxJob **job, char **path, char **stamp, GError **error)
 {
   g_autoptr (GKeyFile) keys = g_key_file_new ();
   g_autofree char *text = NULL;
@@ -293,6 +298,7 @@ ox_crash_copy_read (const char *file, OxJob **job, char **path, GError **error)
   if (text == NULL || !ox_job_file_read_data (file, text, strlen (text), job, error))
     return FALSE;
   *path = g_key_file_get_string (keys, GROUP, "path", NULL);
+  *stamp = g_key_file_get_string (keys, GROUP, "stamp", NULL);
   return TRUE;
 }
 

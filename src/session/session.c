@@ -116,7 +116,7 @@ keep_copy (OxSession *self)
   if (ox_history_is_saved (self->history))
     ox_crash_copy_clear (self->copy);
   else
-    ox_crash_copy_write (self->copy, ox_session_get_job (self), self->path);
+    ox_crash_copy_write (self->copy, ox_session_get_job (self), self->path, self->stamp);
 }
 
 /* Everything that follows from another job being current. */
@@ -236,15 +236,17 @@ ox_session_is_overtaken (OxSession *self)
   return self->stamp != NULL && g_strcmp0 (self->stamp, now) != 0;
 }
 
+/* Takes @stamp. */
 static void
-take_stamp (OxSession *self)
+take_stamp (OxSession *self, char *stamp)
 {
   g_free (self->stamp);
-  self->stamp = stamp_of (self->path);
+  self->stamp = stamp;
 }
 
+/* Takes @stamp. */
 static void
-start_over (OxSession *self, const OxJob *job, const char *path, gboolean saved)
+start_over (OxSession *self, const OxJob *job, const char *path, char *stamp, gboolean saved)
 {
   char *copy = g_strdup (path);
 
@@ -254,7 +256,7 @@ start_over (OxSession *self, const OxJob *job, const char *path, gboolean saved)
     ox_history_mark_unsaved (self->history);
   g_free (self->path);
   self->path = copy;
-  take_stamp (self);
+  take_stamp (self, stamp);
   g_clear_pointer (&self->plan, ox_plan_unref);
   g_clear_pointer (&self->plan_error, g_free);
   g_signal_emit (self, signals[PLAN_CHANGED], 0);
@@ -265,12 +267,13 @@ gboolean
 ox_session_open (OxSession *self, const char *path, GError **error)
 {
   g_autoptr (OxJob) job = NULL;
+  g_autofree char *stamp = stamp_of (path); /* what somebody saves while it is read comes after it */
 
   g_return_val_if_fail (OX_IS_SESSION (self), FALSE);
 
   if (!ox_job_file_read (path, &job, error))
     return FALSE;
-  start_over (self, job, path, TRUE);
+  start_over (self, job, path, g_steal_pointer (&stamp), TRUE);
   return TRUE;
 }
 
@@ -286,7 +289,7 @@ ox_session_save (OxSession *self, const char *path, GError **error)
   copy = g_strdup (path); /* @path may be our own */
   g_free (self->path);
   self->path = copy;
-  take_stamp (self);
+  take_stamp (self, stamp_of (copy));
   ox_history_mark_saved (self->history);
   keep_copy (self);
   g_signal_emit (self, signals[STATE_CHANGED], 0);
@@ -298,14 +301,18 @@ ox_session_restore (OxSession *self, const char *copy_file, GError **error)
 {
   g_autoptr (OxJob) job = NULL;
   g_autofree char *path = NULL;
+  g_autofree char *stamp = NULL;
 
   g_return_val_if_fail (OX_IS_SESSION (self), FALSE);
 
-  if (!ox_crash_copy_read (copy_file, &job, &path, error))
+  if (!ox_crash_copy_read (copy_file, &job, &path, &stamp, error))
     return FALSE;
+  /* A file of which the copy does not know in what state it was may be anybody's. */
+  if (stamp == NULL && path != NULL && g_file_test (path, G_FILE_TEST_EXISTS))
+    stamp = g_strdup ("");
   if (self->copy == NULL || !ox_crash_copy_adopt (self->copy, copy_file))
     ox_crash_copy_discard (copy_file);
-  start_over (self, job, path, FALSE);
+  start_over (self, job, path, g_steal_pointer (&stamp), FALSE);
   return TRUE;
 }
 

@@ -64,7 +64,8 @@ gboolean ox_session_open (OxSession *session, const char *path, GError **error) 
 /* ox_session_save: writes whole or not at all; on success @path becomes the session's */
 gboolean ox_session_save (OxSession *session, const char *path, GError **error) G_GNUC_WARN_UNUSED_RESULT;
 
-/* ox_session_is_overtaken: the file was written or removed by somebody else after it was opened or saved here */
+/* ox_session_is_overtaken: the file was written or removed by somebody else after it was opened or saved here, also when what was done here since
+ * was restored from a copy */
 gboolean ox_session_is_overtaken (OxSession *session);
 
 /* ox_session_restore: takes over the copy of a session that ended badly, as modified work; the copy is kept until that is

@@ -37,7 +37,7 @@ mark_edge (const OxScene *scene, guint number, OxToolAnswer *answer)
   ox_tool_answer_edit (answer, job, error, done ? _ ("Take Back Marks of Edge Work") : _ ("Mark Edge Work Done"), NULL);
 }
 
-/* A click on one that is done takes its mark back; a run is always marked. */
+/* A click on one that is done takes its mark back; in a run what is done keeps its mark. */
 static void
 mark_strips (const OxScene *scene, guint from, guint to, OxToolAnswer *answer)
 {

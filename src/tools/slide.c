@@ -64,6 +64,8 @@ ox_doorway_slide (const OxJob *job, const char *id, double from, GError **error)
   if (!ox_doorway_wall (job, id, &wall))
     return ox_job_ref (job);
   by = CLAMP (from, 0, MAX (wall.length - wall.width, 0)) - wall.from;
+  if (fabs (by) < OX_GRID / 2)
+    return ox_job_ref (job);
   return ox_job_moved (job, (const char *const[]){ id, NULL }, ox_point_scale (wall.along, by), error);
 }
 

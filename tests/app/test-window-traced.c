@@ -56,6 +56,24 @@ test_drop (void)
   ox_test_folder_free (folder);
 }
 
+/* Closed while a plan is still being read: nothing is brought in, and the window goes. */
+static void
+test_closed_meanwhile (void)
+{
+  char *folder = ox_test_folder_new ();
+  g_autofree char *path = write_plan (folder, "a.pdf", OX_TRACED_PDF);
+  OxWindow *window = ox_ui_open (NULL);
+  g_autoptr (OxSession) session = g_object_ref (ox_window_get_session (window));
+
+  drop (window, path);
+  g_object_add_weak_pointer (G_OBJECT (window), (gpointer *) &window);
+  gtk_window_destroy (GTK_WINDOW (window));
+  OX_WAIT_FOR (window == NULL);
+  g_assert_cmpuint (ox_session_get_job (session)->n_traced, ==, 0);
+  ox_session_close (session);
+  ox_test_folder_free (folder);
+}
+
 /* In the job file, and back on the floor from there. */
 static void
 test_saved (void)
@@ -225,6 +243,7 @@ main (int argc, char **argv)
 {
   ox_ui_init (&argc, &argv);
   g_test_add_func ("/app/window-traced/drop", test_drop);
+  g_test_add_func ("/app/window-traced/closed-meanwhile", test_closed_meanwhile);
   g_test_add_func ("/app/window-traced/saved", test_saved);
   g_test_add_func ("/app/window-traced/seen", test_seen);
   g_test_add_func ("/app/window-traced/refused", test_refused);

@@ -78,6 +78,41 @@ test_edges (void)
   g_assert_cmpuint (again->edges[2].done, >, 0);
 }
 
+/* A run over an earlier day's work leaves that day its marks; one strip or edge area alone is marked anew. */
+static void
+test_two_days (void)
+{
+  const OxMark tuesday = { "2026-09-15", NULL, 5, 0 };
+  g_autoptr (OxJob) job = ox_test_floor_columns (12, 9, 0.4, 4, "compact");
+  g_autoptr (OxPlan) plan = marked_plan (job);
+  g_autoptr (OxJob) begun = marked_job (job, plan, "-4", "E1-E2", &monday);
+  g_autoptr (OxPlan) later = marked_plan (begun);
+  g_autoptr (OxJob) run = marked_job (begun, later, "-6", "E1-E3", &tuesday);
+  g_assert_cmpuint (run->record->n_strips, ==, 6);
+  g_assert_cmpuint (run->record->n_edges, ==, 3);
+  for (guint i = 0; i < 6; i++)
+    {
+      g_assert_cmpstr (run->record->strips[i].date, ==, i < 4 ? "2026-09-14" : "2026-09-15");
+      g_assert_cmpstr (run->record->strips[i].note, ==, i < 4 ? "first day" : "");
+      g_assert_cmpuint (run->record->strips[i].csp, ==, i < 4 ? 3 : 5);
+    }
+  for (guint i = 0; i < 3; i++)
+    g_assert_cmpstr (run->record->edges[i].date, ==, i < 2 ? "2026-09-14" : "2026-09-15");
+  /* With the plan of the morning, which does not know what is done, it is the same. */
+  g_autoptr (OxJob) stale = marked_job (begun, plan, "-6", NULL, &tuesday);
+  g_assert_cmpstr (stale->record->strips[0].date, ==, "2026-09-14");
+  g_autoptr (OxJob) nothing = marked_job (begun, later, "-4", NULL, &tuesday);
+  g_assert_true (nothing == begun);
+  g_autoptr (OxJob) alone = marked_job (begun, later, "2", "E1", &tuesday);
+  g_assert_cmpuint (alone->record->n_strips, ==, 4);
+  g_assert_cmpuint (alone->record->n_edges, ==, 2);
+  g_assert_cmpstr (alone->record->strips[1].date, ==, "2026-09-15");
+  g_assert_cmpstr (alone->record->strips[0].date, ==, "2026-09-14");
+  g_autoptr (OxPlan) last = marked_plan (alone);
+  g_assert_cmpstr (alone->record->edges[last->edges[0].done - 1].date, ==, "2026-09-15");
+  g_assert_cmpstr (alone->record->edges[last->edges[1].done - 1].date, ==, "2026-09-14");
+}
+
 /* Without a date nothing is marked. */
 static void
 test_refused (void)
@@ -109,6 +144,7 @@ main (int argc, char **argv)
   g_test_init (&argc, &argv, NULL);
   g_test_add_func ("/record/mark/strips", test_strips);
   g_test_add_func ("/record/mark/edges", test_edges);
+  g_test_add_func ("/record/mark/two-days", test_two_days);
   g_test_add_func ("/record/mark/refused", test_refused);
   g_test_add_func ("/record/mark/days", test_days);
   return g_test_run ();

@@ -35,7 +35,7 @@ crash (const char *folder, const OxJob *job, const char *path)
     {
       OxCrashCopy *copy = ox_crash_copy_new (folder);
 
-      ox_crash_copy_write (copy, job, path);
+      ox_crash_copy_write (copy, job, path, path != NULL ? "17 at noon" : NULL);
       while (ox_crash_copy_is_busy (copy))
         g_main_context_iteration (NULL, TRUE);
       kill (getpid (), SIGKILL);
@@ -51,6 +51,7 @@ test_comes_back (void)
   g_autoptr (OxJob) job = ox_test_floor_rectangle (12.345, 8, "compact");
   g_autoptr (OxJob) back = NULL;
   g_autofree char *path = NULL;
+  g_autofree char *stamp = NULL;
   g_autofree char *expected = ox_job_file_to_text (job);
   g_autofree char *got = NULL;
   g_autoptr (GError) error = NULL;
@@ -62,9 +63,10 @@ test_comes_back (void)
   g_assert_cmpuint (g_strv_length (files), ==, 1);
   g_assert_cmpint (g_stat (files[0], &info), ==, 0);
   g_assert_cmpint (info.st_mode & 0777, ==, 0600);
-  g_assert_true (ox_crash_copy_read (files[0], &back, &path, &error));
+  g_assert_true (ox_crash_copy_read (files[0], &back, &path, &stamp, &error));
   g_assert_no_error (error);
   g_assert_cmpstr (path, ==, "/somewhere/hall \342\204\226 2.oxturn");
+  g_assert_cmpstr (stamp, ==, "17 at noon");
   got = ox_job_file_to_text (back);
   g_assert_cmpstr (got, ==, expected);
   ox_crash_copy_discard (files[0]);
@@ -79,12 +81,14 @@ test_never_saved_job (void)
   g_autoptr (OxJob) job = ox_test_floor_rectangle (5, 5, "compact");
   g_autoptr (OxJob) back = NULL;
   g_autofree char *path = NULL;
+  g_autofree char *stamp = NULL;
   g_auto (GStrv) files = NULL;
 
   crash (folder, job, NULL);
   files = ox_crash_copy_list (folder);
-  g_assert_true (ox_crash_copy_read (files[0], &back, &path, NULL));
+  g_assert_true (ox_crash_copy_read (files[0], &back, &path, &stamp, NULL));
   g_assert_null (path);
+  g_assert_null (stamp);
   ox_test_folder_free (folder);
 }
 
@@ -96,7 +100,7 @@ test_living_session_is_not_offered (void)
   g_autoptr (OxJob) job = ox_test_floor_rectangle (5, 5, "compact");
   g_auto (GStrv) files = NULL;
 
-  ox_crash_copy_write (copy, job, NULL);
+  ox_crash_copy_write (copy, job, NULL, NULL);
   OX_WAIT_FOR (!ox_crash_copy_is_busy (copy));
   g_assert_cmpuint (count_files (folder), ==, 2);
   files = ox_crash_copy_list (folder);
@@ -116,8 +120,8 @@ test_clear_beats_write (void)
 
   for (guint i = 0; i < 100; i++)
     {
-      ox_crash_copy_write (copy, job, NULL);
-      ox_crash_copy_write (copy, job, NULL);
+      ox_crash_copy_write (copy, job, NULL, NULL);
+      ox_crash_copy_write (copy, job, NULL, NULL);
       ox_crash_copy_clear (copy);
     }
   OX_WAIT_FOR (!ox_crash_copy_is_busy (copy));
@@ -158,10 +162,11 @@ test_broken_copy (void)
     {
       g_autoptr (OxJob) job = NULL;
       g_autofree char *path = NULL;
+      g_autofree char *stamp = NULL;
       g_autoptr (GError) error = NULL;
 
       g_assert_true (g_file_set_contents (file, texts[i], -1, NULL));
-      g_assert_false (ox_crash_copy_read (file, &job, &path, &error));
+      g_assert_false (ox_crash_copy_read (file, &job, &path, &stamp, &error));
       g_assert_nonnull (error);
       g_assert_null (job);
     }

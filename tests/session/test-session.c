@@ -209,6 +209,53 @@ test_restore (void)
   ox_test_folder_free (folder);
 }
 
+/* A session ends badly, and its copy is taken over in another one; meanwhile somebody else may have saved the file. */
+static void
+restore_overtaken (gboolean saved, gboolean stamped)
+{
+  Counts counts = { 0 };
+  char *folder = ox_test_folder_new ();
+  g_autofree char *copies = g_build_filename (folder, "copies", NULL);
+  g_autofree char *path = g_build_filename (folder, "hall.oxturn", NULL);
+  g_autoptr (OxJob) other = ox_test_floor_rectangle (33, 4, "medium");
+  g_autoptr (OxSession) lost = new_session (copies, &counts);
+  g_autoptr (OxSession) session = new_session (copies, &counts);
+  g_auto (GStrv) files = NULL;
+
+  g_assert_true (ox_session_save (lost, path, NULL));
+  move_room (lost, 1);
+  OX_WAIT_FOR (count_files (copies) == 2);
+  OX_WAIT_FOR (!ox_plan_service_is_running (ox_session_get_plan_service (lost)));
+  g_clear_object (&lost);
+  OX_WAIT_FOR ((files = ox_crash_copy_list (copies))[0] != NULL);
+  if (!stamped)
+    {
+      g_autoptr (GKeyFile) keys = g_key_file_new ();
+
+      g_assert_true (g_key_file_load_from_file (keys, files[0], G_KEY_FILE_NONE, NULL));
+      g_assert_true (g_key_file_remove_key (keys, "copy", "stamp", NULL));
+      g_assert_true (g_key_file_save_to_file (keys, files[0], NULL));
+    }
+  if (saved)
+    g_assert_true (ox_job_file_write (other, path, NULL));
+  g_assert_true (ox_session_restore (session, files[0], NULL));
+  g_assert_cmpint (ox_session_is_overtaken (session), ==, saved || !stamped);
+  g_assert_true (ox_session_save (session, path, NULL));
+  g_assert_false (ox_session_is_overtaken (session));
+  ox_session_close (session);
+  OX_WAIT_FOR (!ox_plan_service_is_running (ox_session_get_plan_service (session)));
+  g_rmdir (copies);
+  ox_test_folder_free (folder);
+}
+
+static void
+test_restore_overtaken (void)
+{
+  restore_overtaken (FALSE, TRUE);
+  restore_overtaken (TRUE, TRUE);
+  restore_overtaken (FALSE, FALSE);
+}
+
 static void
 test_nothing_left_behind (void)
 {
@@ -233,6 +280,7 @@ main (int argc, char **argv)
   g_test_add_func ("/session/session/failures-change-nothing", test_failures_change_nothing);
   g_test_add_func ("/session/session/copy-follows-modified-mark", test_copy_follows_modified_mark);
   g_test_add_func ("/session/session/restore", test_restore);
+  g_test_add_func ("/session/session/restore-overtaken", test_restore_overtaken);
   g_test_add_func ("/session/session/nothing-left-behind", test_nothing_left_behind);
   return g_test_run ();
 }

@@ -114,7 +114,7 @@ test_toggle (void)
   desk_clear (&desk);
 }
 
-/* Either way round; a run over what is done already marks all of it. */
+/* Either way round; a run over what is done already marks the rest of it. */
 static void
 test_run (void)
 {
@@ -139,6 +139,30 @@ test_up_to (void)
   g_assert_cmpuint (count_done (&desk), ==, 5);
   drag (&desk, middle (&desk, 7), middle (&desk, 7));
   g_assert_cmpuint (count_done (&desk), ==, 7);
+  desk_clear (&desk);
+}
+
+/* All up to a strip, and a drag over what is done, leave an earlier day its strips. */
+static void
+test_two_days (void)
+{
+  Desk desk;
+
+  desk_init (&desk, "2026-11-30");
+  drag (&desk, middle (&desk, 1), middle (&desk, 3));
+  desk.mark = (OxMark){ .date = "2026-12-01", .csp = 5 };
+  desk.up_to = TRUE;
+  drag (&desk, middle (&desk, 5), middle (&desk, 5));
+  desk.up_to = FALSE;
+  drag (&desk, middle (&desk, 2), middle (&desk, 6));
+  g_assert_cmpuint (count_done (&desk), ==, 6);
+  for (guint i = 0; i < 6; i++)
+    {
+      const OxDoneStrip *strip = &desk.job->record->strips[desk.plan->strips[i].done - 1];
+
+      g_assert_cmpstr (strip->date, ==, i < 3 ? "2026-11-30" : "2026-12-01");
+      g_assert_cmpuint (strip->csp, ==, i < 3 ? 0 : 5);
+    }
   desk_clear (&desk);
 }
 
@@ -181,6 +205,7 @@ main (int argc, char **argv)
   g_test_add_func ("/tools/mark/toggle", test_toggle);
   g_test_add_func ("/tools/mark/run", test_run);
   g_test_add_func ("/tools/mark/up-to", test_up_to);
+  g_test_add_func ("/tools/mark/two-days", test_two_days);
   g_test_add_func ("/tools/mark/nothing", test_nothing);
   g_test_add_func ("/tools/mark/edge-work", test_edge_work);
   return g_test_run ();

@@ -49,12 +49,26 @@ test_slide (void)
     }
 }
 
+/* To where it is, or against the end of its wall where it is already: no edit. */
+static void
+test_nowhere (void)
+{
+  g_autoptr (OxJob) job = make_floor ();
+  g_autoptr (OxJob) same = ox_doorway_slide (job, "D1", 4, NULL);
+  g_autoptr (OxJob) end = ox_doorway_slide (job, "D1", 99, NULL);
+  g_autoptr (OxJob) beyond = ox_doorway_slide (end, "D1", 100, NULL);
+
+  g_assert_true (same == job);
+  g_assert_true (beyond == end);
+}
+
 /* Dragged anywhere it stays in its wall; with Control it goes where the pointer goes. */
 static void
 test_drag (void)
 {
   g_autoptr (OxJob) job = make_floor ();
   g_autoptr (OxHand) hand = ox_hand_new (OX_TOOL_SELECT, job);
+  double x;
 
   ox_hand_click (hand, 5, 8.1);
   ox_hand_drag (hand, 5, 8.1, 6.5, 3);
@@ -63,6 +77,14 @@ test_drag (void)
   ox_hand_key (hand, OX_KEY_LEFT);
   g_assert_cmpfloat (hand->job->doorways[0]->a.x, <, 5.5);
   ox_test_near (hand->job->doorways[0]->a.y, 8.1, 1e-9);
+  /* 1 m along the wall and 2 m off it, taken hold of in its middle */
+  x = hand->job->doorways[0]->a.x;
+  ox_hand_press (hand, x + 1, 8.1, OX_HOLD_CONTROL, 1);
+  ox_hand_move (hand, x + 1.5, 7, OX_HOLD_CONTROL);
+  ox_hand_move (hand, x + 2, 6.1, OX_HOLD_CONTROL);
+  ox_hand_release (hand, x + 2, 6.1, OX_HOLD_CONTROL);
+  ox_test_near (hand->job->doorways[0]->a.x, x + 1, 1e-4);
+  ox_test_near (hand->job->doorways[0]->a.y, 6.1, 1e-4);
 }
 
 int
@@ -71,6 +93,7 @@ main (int argc, char **argv)
   g_test_init (&argc, &argv, NULL);
   g_test_add_func ("/tools/slide/wall", test_wall);
   g_test_add_func ("/tools/slide/slide", test_slide);
+  g_test_add_func ("/tools/slide/nowhere", test_nowhere);
   g_test_add_func ("/tools/slide/drag", test_drag);
   return g_test_run ();
 }

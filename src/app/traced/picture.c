@@ -24,6 +24,7 @@
 
 struct _OxTracedPicture
 {
+  OxTracedInfo info;
   guint n_levels;
   OxDots levels[OX_DOTS_MAX_LEVELS];
 };
@@ -272,7 +273,8 @@ ox_traced_picture_new (GBytes *data, guint page, GCancellable *cancel, GError **
 {
   g_autoptr (OxTracedPicture) picture = g_atomic_rc_box_new0 (OxTracedPicture);
   OxDots *top = &picture->levels[0];
-  gboolean decoded = decode (data, page, top, cancel, error);
+  gboolean decoded
+      = ox_traced_info_read (data, page, &picture->info, error) && decode (data, page, top, cancel, error);
 
   picture->n_levels = top->bytes != NULL ? 1 : 0;
   if (!decoded)
@@ -298,6 +300,12 @@ void
 ox_traced_picture_unref (const OxTracedPicture *picture)
 {
   g_atomic_rc_box_release_full ((gpointer) picture, picture_clear);
+}
+
+const OxTracedInfo *
+ox_traced_picture_get_info (const OxTracedPicture *picture)
+{
+  return &picture->info;
 }
 
 double

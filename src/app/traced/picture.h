@@ -31,6 +31,9 @@ OxTracedPicture *ox_traced_picture_new (GBytes *data, guint page, GCancellable *
 OxTracedPicture *ox_traced_picture_ref (const OxTracedPicture *picture);
 void ox_traced_picture_unref (const OxTracedPicture *picture);
 
+/* ox_traced_picture_get_info: of its file and page, without opening them again */
+const OxTracedInfo *ox_traced_picture_get_info (const OxTracedPicture *picture);
+
 /* ox_traced_picture_aspect: width divided by height, as it is seen */
 double ox_traced_picture_aspect (const OxTracedPicture *picture);
 

@@ -284,14 +284,6 @@ ox_traced_store_add (OxTracedStore *self, GBytes *data, guint page, const OxTrac
     add_entry (self, data, page, "")->picture = ox_traced_picture_ref (picture);
 }
 
-const OxTracedPicture *
-ox_traced_store_find (OxTracedStore *self, const OxTracedPlan *traced)
-{
-  const Entry *entry = find_entry (self, traced->data, traced->page);
-
-  return entry != NULL ? entry->picture : NULL;
-}
-
 const OxTracedSet *
 ox_traced_store_get_set (OxTracedStore *self)
 {

@@ -39,9 +39,6 @@ void ox_traced_store_set_job (OxTracedStore *store, const OxJob *job);
 /* ox_traced_store_add: a picture that is there already, for the next job that has it */
 void ox_traced_store_add (OxTracedStore *store, GBytes *data, guint page, const OxTracedPicture *picture);
 
-/* ox_traced_store_find: (nullable): the picture of @traced when it is there */
-const OxTracedPicture *ox_traced_store_find (OxTracedStore *store, const OxTracedPlan *traced);
-
 const OxTracedSet *ox_traced_store_get_set (OxTracedStore *store);  /* of the job set last, as far as it is read */
 gboolean ox_traced_store_is_settled (OxTracedStore *store);         /* nothing is being read */
 
