@@ -4,8 +4,7 @@
 #include "app/field.h"
 
 #include "base/number.h"
-
-#include <glib/gi18n-lib.h>
+#include "base/words.h"
 
 struct _OxField
 {
@@ -15,7 +14,8 @@ struct _OxField
   OxUnits units;
   guint decimals;
   double value;
-  const OxFieldRange *range; /* (nullable) */
+  OxFieldRange range;
+  gboolean ranged;
 
   /* Owned */
   char *name;
@@ -79,6 +79,8 @@ show (OxField *self, char *text)
   if (g_strcmp0 (text, self->shown) == 0 && g_strcmp0 (gtk_editable_get_text (GTK_EDITABLE (self)), text) == 0)
     {
       g_free (text);
+      if (self->complaint != NULL)
+        mark (self, NULL);
       return;
     }
   g_free (self->shown);
@@ -108,7 +110,7 @@ ox_field_set_number (OxField *self, double value, guint decimals)
 {
   self->value = value;
   self->decimals = decimals;
-  show (self, ox_number_text (value, decimals));
+  show (self, ox_words_number (value, decimals));
 }
 
 const char *
@@ -141,13 +143,13 @@ parse_number (const char *text, double *out)
 static char *
 value_text (OxField *self, double value)
 {
-  return self->kind == OX_FIELD_LENGTH ? ox_units_length_text (self->units, value, TRUE) : ox_number_text (value, 6);
+  return self->kind == OX_FIELD_LENGTH ? ox_units_length_text (self->units, value, TRUE) : ox_words_number (value, 6);
 }
 
 static char *
 range_complaint (OxField *self, double value)
 {
-  const OxFieldRange *range = self->range;
+  const OxFieldRange *range = &self->range;
   g_autofree char *found = value_text (self, value);
   g_autofree char *least = value_text (self, range->least);
   g_autofree char *most = value_text (self, range->most);
@@ -177,7 +179,7 @@ parse (OxField *self, double *out)
     return g_strdup (_ ("This is no length. Type one like 6.35, 6350 mm or 20'-10\"."));
   if (self->kind == OX_FIELD_NUMBER && !parse_number (text, &value))
     return g_strdup (_ ("This is no number. Type one like 12 or 12.5."));
-  if (self->kind != OX_FIELD_TEXT && self->range != NULL && !is_within (self->range, value))
+  if (self->kind != OX_FIELD_TEXT && self->ranged && !is_within (&self->range, value))
     return range_complaint (self, value);
   *out = value;
   return NULL;
@@ -289,7 +291,8 @@ ox_field_init (OxField *self)
 void
 ox_field_set_range (OxField *self, const OxFieldRange *range)
 {
-  self->range = range;
+  self->range = *range;
+  self->ranged = TRUE;
 }
 
 void

@@ -33,7 +33,7 @@ typedef struct
   double most;
 } OxFieldRange;
 
-/* ox_field_set_range: @range: static; a value beyond it is refused with what was typed and what is allowed */
+/* ox_field_set_range: a value beyond @range is refused with what was typed and what is allowed */
 void ox_field_set_range (OxField *field, const OxFieldRange *range);
 
 /* ox_field_set_name: another accessible name, with which refusals begin */

@@ -3,6 +3,8 @@
  */
 #include "app/rows.h"
 
+#include <glib/gi18n-lib.h>
+
 char *
 ox_without_mnemonic (const char *label)
 {
@@ -68,6 +70,24 @@ ox_rows_add_choice (GtkGrid *rows, const char *name, const char *const *choices)
   gtk_accessible_update_property (GTK_ACCESSIBLE (choice), GTK_ACCESSIBLE_PROPERTY_LABEL, plain, -1);
   ox_rows_add (rows, name, choice);
   return GTK_DROP_DOWN (choice);
+}
+
+GtkDropDown *
+ox_rows_add_csp (GtkGrid *rows, const char *name)
+{
+  const char *const names[] = { _ ("not read"), "CSP 1", "CSP 2", "CSP 3", "CSP 4",  "CSP 5",
+                                "CSP 6",        "CSP 7", "CSP 8", "CSP 9", "CSP 10", NULL };
+
+  return ox_rows_add_choice (rows, name, names);
+}
+
+void
+ox_box_clear (GtkBox *box)
+{
+  GtkWidget *child;
+
+  while ((child = gtk_widget_get_first_child (GTK_WIDGET (box))) != NULL)
+    gtk_box_remove (box, child);
 }
 
 void

@@ -29,6 +29,12 @@ void ox_rows_set_row_visible (GtkGrid *rows, OxField *field, gboolean visible);
 /* ox_rows_widen_names: room for names of @chars in all rows, where there is more of it than in the side panel */
 void ox_rows_widen_names (GtkGrid *rows, int chars);
 
+/* ox_rows_add_csp: a choice of what profile was read: 0 not read, 1 to 10 the CSP; (transfer none) */
+GtkDropDown *ox_rows_add_csp (GtkGrid *rows, const char *name);
+
+/* ox_box_clear: takes out all that is in @box */
+void ox_box_clear (GtkBox *box);
+
 /* ox_heading_new: heading of a section of the side panel */
 GtkWidget *ox_heading_new (const char *text) G_GNUC_WARN_UNUSED_RESULT;
 

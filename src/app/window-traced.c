@@ -15,17 +15,10 @@
 #define PAPER_MOST 20.0   /* ... larger was not drawn at 1:100 */
 #define FIRST_STRENGTH 0.6
 
-static const char *const endings[] = { ".png", ".jpg", ".jpeg", ".svg", ".pdf" };
-
 gboolean
 ox_window_can_trace (const char *path)
 {
-  g_autofree char *small = g_ascii_strdown (path, -1);
-
-  for (guint i = 0; i < G_N_ELEMENTS (endings); i++)
-    if (g_str_has_suffix (small, endings[i]))
-      return TRUE;
-  return FALSE;
+  return ox_file_has_ending (path, OX_FILE_OPEN_TRACED);
 }
 
 /* While the file is decoded. */
@@ -45,7 +38,8 @@ bringing_free (Bringing *bringing)
   g_free (bringing);
 }
 
-/* Where it comes to lie: in the middle of what is seen, at 1:100 where it has a size on paper, else as wide as the view. */
+/* Where it comes to lie: in the middle of what is seen, at 1:100 where it has a size on paper, else as wide as the
+ * view. */
 static void
 place (OxWindow *self, OxTracedPlan *draft, double aspect, const OxTracedInfo *info)
 {

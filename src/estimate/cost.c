@@ -147,3 +147,11 @@ ox_quote_free (OxQuote *quote)
   g_array_unref (quote->lines);
   g_free (quote);
 }
+
+char *
+ox_cost_text (OxMoney amount)
+{
+  char *text = ox_money_text (amount), *point = strchr (text, '.');
+  *point = *ox_words_decimal ();
+  return text;
+}

@@ -26,5 +26,8 @@ void ox_quote_free (OxQuote *quote);
 /* ox_cost_driver_name: the usual translated name of a rate of that kind */
 const char *ox_cost_driver_name (OxCostDriver driver);
 
+/* ox_cost_text: as ox_money_text(), with the decimal sign of the language: for people; (transfer full) */
+char *ox_cost_text (OxMoney amount) G_GNUC_WARN_UNUSED_RESULT;
+
 G_DEFINE_AUTOPTR_CLEANUP_FUNC (OxQuote, ox_quote_free)
 G_END_DECLS

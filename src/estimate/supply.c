@@ -69,11 +69,34 @@ ox_cord_line_text (const OxCordLine *line, OxUnits units)
   return g_string_free (g_steal_pointer (&text), FALSE);
 }
 
+OxDropVerdict
+ox_cord_line_judge (const OxCordLine *line, const OxSupply *supply)
+{
+  return ox_supply_judge (ox_supply_drop_share (supply, line->cords, line->n), ox_basis ("drop-warn"),
+                          ox_basis ("drop-stop"));
+}
+
+double
+ox_cord_line_longest (const OxCordLine *line, const OxSupply *supply)
+{
+  double ohm = 0;
+  g_return_val_if_fail (line->length > 0, 0);
+  for (guint i = 0; i < line->n; i++)
+    ohm += line->cords[i].ohm_per_km * line->cords[i].length / line->length;
+  return ox_supply_longest (supply, ohm, ox_basis ("drop-stop"));
+}
+
+double
+ox_least_circuit (double amperes)
+{
+  return amperes / ox_basis ("continuous-share");
+}
+
 static OxVerdict
-drop_verdict (double share)
+drop_verdict (const OxSupply *supply, const OxCordLine *line)
 {
   static const OxVerdict verdicts[] = { OX_VERDICT_FINE, OX_VERDICT_WARN, OX_VERDICT_STOP };
-  return verdicts[ox_supply_judge (share, ox_basis ("drop-warn"), ox_basis ("drop-stop"))];
+  return verdicts[ox_cord_line_judge (line, supply)];
 }
 
 /* "12 AWG" of one cord, "12 AWG, 10 AWG" of two in series. */
@@ -92,7 +115,7 @@ add_drop (OxEstimate *self, const OxSupply *supply, const OxCordLine *line)
   const char *source = nearest_conductor (line->parts[0].mm2)->source;
   g_autofree char *names = conductor_names (line);
   double share = ox_supply_drop_share (supply, line->cords, line->n);
-  OxFigure figure = { .group = OX_FIGURE_SUPPLY, .verdict = drop_verdict (share), .basis = source };
+  OxFigure figure = { .group = OX_FIGURE_SUPPLY, .verdict = drop_verdict (supply, line), .basis = source };
   figure.id = "drop-volts";
   figure.label = g_strdup (_ ("Voltage drop"));
   figure.unit = "V";
@@ -113,16 +136,13 @@ add_drop (OxEstimate *self, const OxSupply *supply, const OxCordLine *line)
 static void
 add_longest (OxEstimate *self, const OxSupply *supply, const OxCordLine *line)
 {
-  double ohm = 0;
-  for (guint i = 0; i < line->n; i++)
-    ohm += line->cords[i].ohm_per_km * line->cords[i].length / line->length;
   ox_figure_add (
       self, (OxFigure){ .group = OX_FIGURE_SUPPLY,
                         .id = "longest-cord",
                         .label = g_strdup (_ ("Longest cord")),
                         .unit = "m",
                         .decimals = 1,
-                        .value = ox_supply_longest (supply, ohm, ox_basis ("drop-stop")),
+                        .value = ox_cord_line_longest (line, supply),
                         .basis = "drop-stop",
                         .assumption = g_strdup_printf (_ ("until %.0f %% are lost"), 100 * ox_basis ("drop-stop")) });
 }
@@ -204,7 +224,7 @@ add_circuit (OxEstimate *self, const OxSupply *supply)
                                    .label = g_strdup (_ ("Least circuit")),
                                    .unit = "A",
                                    .decimals = 1,
-                                   .value = supply->amperes / share,
+                                   .value = ox_least_circuit (supply->amperes),
                                    .basis = "continuous-share",
                                    .assumption = g_strdup_printf (
                                        _ ("%.0f A for hours take %.0f %% of a circuit: 20 A carry %.0f A"),

@@ -73,9 +73,9 @@ check_calendar (const OxCalendar *calendar, GPtrArray *findings)
   const double minutes[] = { calendar->break_min,  calendar->setup_min,       calendar->cleanup_min,
                              calendar->refill_min, calendar->drum_change_min, calendar->wear_check_min };
   check_date ("", calendar->first_day, findings);
-  gboolean fits = calendar->start_min < 24 * 60 && calendar->shift_h > 0 && calendar->shift_h <= 24;
+  gboolean fits = calendar->start_min < 24 * 60 && calendar->shift_h > 0 && calendar->shift_h <= OX_SHIFT_MOST_H;
   for (guint i = 0; i < G_N_ELEMENTS (minutes); i++)
-    fits = fits && is_within (minutes[i], 0, 24 * 60);
+    fits = fits && is_within (minutes[i], 0, OX_CALENDAR_MOST_MIN);
   double left = calendar->shift_h * 60 - calendar->break_min - calendar->setup_min - calendar->cleanup_min;
   if (!fits)
     add (findings, "",
@@ -86,7 +86,7 @@ check_calendar (const OxCalendar *calendar, GPtrArray *findings)
                              "work; %.0f min at least are needed"),
                           calendar->shift_h, calendar->break_min, calendar->setup_min, calendar->cleanup_min,
                           floor (left), OX_SHIFT_LEAST_MIN));
-  if (calendar->machines < 1 || calendar->machines > 20)
+  if (calendar->machines < 1 || calendar->machines > OX_CALENDAR_MOST_MACHINES)
     add (findings, "", g_strdup_printf (_ ("%u machines work in parallel; 1 to 20 are allowed"), calendar->machines));
   if (calendar->days == 0 || calendar->days > 0x7f)
     add (findings, "", g_strdup (_ ("No day of the week is a working day; one at least is needed")));
@@ -116,14 +116,15 @@ check_costs (const OxCosts *costs, GPtrArray *findings)
 static void
 check_outfit (const OxOutfit *outfit, GPtrArray *findings)
 {
-  gboolean fits = is_within (outfit->circuit_a, 0, 10000) && strlen (outfit->shot) <= SHOT_MOST;
+  gboolean fits = is_within (outfit->circuit_a, 0, OX_CIRCUIT_MOST_A) && strlen (outfit->shot) <= SHOT_MOST;
   for (guint i = 0; i < outfit->n_cords; i++)
-    fits = fits && outfit->cords[i].length > 0 && outfit->cords[i].length <= 10000 && outfit->cords[i].mm2 > 0
-           && outfit->cords[i].mm2 <= 1000;
+    fits = fits && outfit->cords[i].length > 0 && outfit->cords[i].length <= OX_CORD_MOST_M && outfit->cords[i].mm2 > 0
+           && outfit->cords[i].mm2 <= OX_CORD_MOST_MM2;
   if (!fits)
-    add (findings, "",
-         g_strdup (_ ("A figure of the outfit is out of range: circuit 0 to 10000 A, cords over 0 to 10000 m and over 0 "
-                      "to 1000 mm², 40 bytes for the size of the abrasive")));
+    add (
+        findings, "",
+        g_strdup (_ ("A figure of the outfit is out of range: circuit 0 to 10000 A, cords over 0 to 10000 m and over 0 "
+                     "to 1000 mm², 40 bytes for the size of the abrasive")));
 }
 
 void

@@ -8,17 +8,20 @@
 G_BEGIN_DECLS
 
 #define OX_OUTFIT_MOST_CORDS 8
+#define OX_CIRCUIT_MOST_A 10000.0
+#define OX_CORD_MOST_M 10000.0
+#define OX_CORD_MOST_MM2 1000.0
 
 typedef struct
 {
-  double length; /* m, > 0 */
-  double mm2;    /* conductor, > 0 */
+  double length; /* m, over 0 to OX_CORD_MOST_M */
+  double mm2;    /* conductor, over 0 to OX_CORD_MOST_MM2 */
 } OxCordPart;
 
 typedef struct
 {
   char *shot;           /* size number, "S330" (trade/abrasive.h); any other name stands for itself; "" not set */
-  double circuit_a;     /* rating of the circuit in amperes; 0 unknown */
+  double circuit_a;     /* rating of the circuit, to OX_CIRCUIT_MOST_A; 0 unknown */
   guint n_cords;        /* in series, from the supply to the machine; 0: one cord as the machine has it */
   OxCordPart cords[OX_OUTFIT_MOST_CORDS];
 } OxOutfit;

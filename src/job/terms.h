@@ -12,6 +12,9 @@ G_BEGIN_DECLS
 #define OX_PATCH_MOST_DIAMETERS 12
 #define OX_PATCHES_MOST 200
 #define OX_COST_LINES_MOST 200
+#define OX_SHIFT_MOST_H 24.0
+#define OX_CALENDAR_MOST_MIN 1440.0 /* of each of its minutes */
+#define OX_CALENDAR_MOST_MACHINES 20
 
 /* A trial at a known walking speed whose profile was measured. */
 typedef struct
@@ -39,14 +42,14 @@ typedef struct
 {
   char *first_day;       /* YYYY-MM-DD, "" not set */
   guint start_min;       /* start of the shift, minutes after midnight, 0 to 1439 */
-  double shift_h;        /* from arriving to leaving, over 0 to 24; OX_SHIFT_LEAST_MIN at least are left to work */
+  double shift_h;        /* from arriving to leaving, over 0 to OX_SHIFT_MOST_H; OX_SHIFT_LEAST_MIN at least are left to work */
   double break_min;      /* in a shift */
   double setup_min;      /* before the first strip of a shift */
   double cleanup_min;    /* at the end of a shift */
   double refill_min;     /* a refill of the hopper */
   double drum_change_min;
   double wear_check_min;
-  guint machines;        /* that work in parallel, 1 to 20 */
+  guint machines;        /* that work in parallel, 1 to OX_CALENDAR_MOST_MACHINES */
   guint days;            /* working weekdays: bit 0 Monday ... bit 6 Sunday; one at least */
 } OxCalendar;
 

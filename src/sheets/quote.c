@@ -18,16 +18,6 @@ typedef struct
   const char *currency;
 } Page;
 
-/* with the decimal sign of the language; (transfer full) */
-static char *
-money_text (OxMoney amount)
-{
-  char *text = ox_money_text (amount), *point = strchr (text, '.');
-  if (point != NULL)
-    *point = *ox_words_decimal ();
-  return text;
-}
-
 /* two pairs of label and value a row; rows without any value are left out */
 static OxBlock *
 parties_block (const Page *page)
@@ -55,8 +45,8 @@ parties_block (const Page *page)
 static void
 add_line (OxBlock *block, const OxCostLine *line)
 {
-  g_autofree char *quantity = ox_measure_number (line->quantity, line->decimals), *rate = money_text (line->rate);
-  g_autofree char *amount = money_text (line->amount);
+  g_autofree char *quantity = ox_measure_number (line->quantity, line->decimals), *rate = ox_cost_text (line->rate);
+  g_autofree char *amount = ox_cost_text (line->amount);
   const char *unit = g_str_equal (line->unit, "m2") ? "m\xc2\xb2" : line->unit;
   ox_block_add_cells (block, FALSE, line->what, quantity, unit, rate, amount, NULL);
 }
@@ -64,7 +54,7 @@ add_line (OxBlock *block, const OxCostLine *line)
 static void
 add_sum (OxBlock *block, const char *what, OxMoney sum)
 {
-  g_autofree char *amount = money_text (sum);
+  g_autofree char *amount = ox_cost_text (sum);
   ox_block_add_cells (block, TRUE, what, "", "", "", amount, NULL);
 }
 

@@ -28,6 +28,17 @@ test_ending (void)
     }
 }
 
+/* Also what a filter of the chooser lets through beside its first ending. */
+static void
+test_has_ending (void)
+{
+  g_assert_true (ox_file_has_ending ("/a/hall.PDF", OX_FILE_OPEN_TRACED));
+  g_assert_true (ox_file_has_ending ("/a/hall.v2.jpeg", OX_FILE_OPEN_TRACED));
+  g_assert_false (ox_file_has_ending ("/a/jpeg", OX_FILE_OPEN_TRACED));
+  g_assert_false (ox_file_has_ending ("/a/hall.oxturn", OX_FILE_OPEN_TRACED));
+  g_assert_false (ox_file_has_ending ("/a.svg/hall", OX_FILE_OPEN_TRACED));
+}
+
 static void
 chosen_cb (const char *path, gpointer data)
 {
@@ -50,7 +61,8 @@ find_chooser (void)
   return NULL;
 }
 
-/* The chooser comes to a folder of its own accord. It is not told another: that of GTK 4.18 then now and then loses count of the buttons of its path. */
+/* The chooser comes to a folder of its own accord. It is not told another: that of GTK 4.18 then now and then loses
+ * count of the buttons of its path. */
 static gboolean
 has_folder (void)
 {
@@ -96,6 +108,7 @@ main (int argc, char **argv)
 {
   ox_ui_init (&argc, &argv);
   g_test_add_func ("/app/choose-file/ending", test_ending);
+  g_test_add_func ("/app/choose-file/has-ending", test_has_ending);
   g_test_add_func ("/app/choose-file/cancelled", test_cancelled);
   g_test_add_func ("/app/choose-file/chosen", test_chosen);
   return g_test_run ();

@@ -3,7 +3,10 @@
  */
 #include "app/field.h"
 
+#include "base/words.h"
 #include "ui.h"
+
+#include <string.h>
 
 typedef struct
 {
@@ -123,6 +126,44 @@ test_escape_and_leave (void)
   gtk_window_destroy (GTK_WINDOW (fixture.window));
 }
 
+/* A value that was refused and then comes as the right one, from elsewhere, has nothing wrong with it. */
+static void
+test_accepted_after_all (void)
+{
+  Fixture fixture;
+
+  set_up (&fixture, OX_FIELD_TEXT);
+  type (&fixture, "Hall 2");
+  ox_field_refuse (fixture.field, "Another room has this name.");
+  ox_field_set_text (fixture.field, "Hall 2");
+  g_assert_null (ox_field_find_complaint (fixture.field));
+  g_assert_false (gtk_widget_has_css_class (GTK_WIDGET (fixture.field), "error"));
+  gtk_window_destroy (GTK_WINDOW (fixture.window));
+}
+
+/* Shown as the language writes it, in what is refused too, and understood so. */
+static void
+test_decimal_sign (void)
+{
+  static const OxFieldRange range = { 0.5, FALSE, 2.5 };
+  OxLanguage german;
+  Fixture fixture;
+
+  g_assert_true (ox_language_find ("de", &german));
+  g_auto (OxWordsScope) scope = ox_words_scope (&german);
+  set_up (&fixture, OX_FIELD_NUMBER);
+  ox_field_set_range (fixture.field, &range);
+  ox_field_set_number (fixture.field, 1.25, 2);
+  g_assert_cmpstr (ox_field_get_text (fixture.field), ==, "1,25");
+  type (&fixture, "7,5");
+  g_assert_nonnull (strstr (ox_field_find_complaint (fixture.field), "7,5"));
+  g_assert_nonnull (strstr (ox_field_find_complaint (fixture.field), "0,5"));
+  g_assert_nonnull (strstr (ox_field_find_complaint (fixture.field), "2,5"));
+  type (&fixture, "1,5");
+  g_assert_cmpfloat (ox_field_get_value (fixture.field), ==, 1.5);
+  gtk_window_destroy (GTK_WINDOW (fixture.window));
+}
+
 int
 main (int argc, char **argv)
 {
@@ -130,6 +171,8 @@ main (int argc, char **argv)
   g_test_add_func ("/app/field/length", test_length);
   g_test_add_func ("/app/field/no-value-is-marked", test_no_value_is_marked);
   g_test_add_func ("/app/field/number", test_number);
+  g_test_add_func ("/app/field/accepted-after-all", test_accepted_after_all);
+  g_test_add_func ("/app/field/decimal-sign", test_decimal_sign);
   g_test_add_func ("/app/field/escape-and-leave", test_escape_and_leave);
   return g_test_run ();
 }

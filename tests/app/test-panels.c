@@ -282,6 +282,9 @@ test_estimate (void)
   go_to (window, "plan");
   g_assert_nonnull (
       strstr (gtk_expander_get_label (GTK_EXPANDER (find_expander (GTK_WIDGET (window), "Supply"))), "to look at"));
+  /* Read out as it stands there. */
+  ox_ui_find (GTK_WIDGET (window), GTK_TYPE_EXPANDER,
+              gtk_expander_get_label (GTK_EXPANDER (find_expander (GTK_WIDGET (window), "Supply"))));
   ox_ui_close (window);
 }
 

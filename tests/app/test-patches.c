@@ -4,6 +4,7 @@
 #include "app/dialogs/patches.h"
 
 #include "app/dialogs/form.h"
+#include "app/field.h"
 #include "job/edit.h"
 #include "support/floors.h"
 #include "ui.h"
@@ -173,6 +174,43 @@ test_refuses (void)
   ox_ui_close (window);
 }
 
+static GtkListBox *
+list_of (GtkWindow *form)
+{
+  return GTK_LIST_BOX (ox_ui_find (GTK_WIDGET (form), GTK_TYPE_LIST_BOX, "Test patches"));
+}
+
+/* What is wrong in a patch stays there, to be mended, when another one is chosen; with the patch it goes, and the form
+ * can be set. */
+static void
+test_wrong (void)
+{
+  g_autoptr (OxJob) job = ox_test_floor_rectangle (10, 8, "compact");
+  OxWindow *window = ox_ui_open (job);
+  GtkWindow *form = open_form (window);
+  g_autofree char *note = g_strdup (ox_form_get_told (form));
+  OxField *diameters;
+
+  press (form, "Add Patch");
+  press (form, "Add Patch");
+  diameters = OX_FIELD (ox_ui_find (GTK_WIDGET (form), OX_TYPE_FIELD, "Diameters, mm"));
+  fill (form, "Diameters, mm", "196 2o4 198");
+  gtk_list_box_select_row (list_of (form), gtk_list_box_get_row_at_index (list_of (form), 0));
+  g_assert_cmpint (gtk_list_box_row_get_index (gtk_list_box_get_selected_row (list_of (form))), ==, 1);
+  g_assert_cmpstr (ox_field_get_text (diameters), ==, "196 2o4 198");
+  g_assert_nonnull (strstr (ox_form_get_told (form), "2o4"));
+  press (form, "Remove");
+  g_assert_cmpstr (ox_form_get_told (form), ==, note);
+  fill (form, "Travel speed, m/min", "fast");
+  ox_form_accept (form);
+  g_assert_true (ox_ui_find_dialog (window) == form);
+  press (form, "Remove");
+  g_assert_cmpstr (ox_form_get_told (form), ==, note);
+  ox_form_accept (form);
+  g_assert_null (ox_ui_find_dialog (window));
+  ox_ui_close (window);
+}
+
 /* Deeper at a higher speed: that is said, and no speed is proposed. */
 static void
 test_reversed (void)
@@ -199,6 +237,7 @@ main (int argc, char **argv)
   g_test_add_func ("/app/patches/speed", test_speed);
   g_test_add_func ("/app/patches/sand-patch", test_sand_patch);
   g_test_add_func ("/app/patches/refuses", test_refuses);
+  g_test_add_func ("/app/patches/wrong", test_wrong);
   g_test_add_func ("/app/patches/reversed", test_reversed);
   return g_test_run ();
 }

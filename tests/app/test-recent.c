@@ -64,6 +64,42 @@ test_six (void)
   tear_down ();
 }
 
+/* The newest first, whichever way they stand in the list. */
+static void
+test_newest_first (void)
+{
+  static const char *const names[] = { "b.oxturn", "c.oxturn", "a.oxturn" };
+  static const char *const days[] = { "2026-09-14", "2026-09-16", "2026-09-15" };
+  static const guint order[] = { 1, 2, 0 };
+  g_autoptr (GBookmarkFile) marks = g_bookmark_file_new ();
+  g_autofree char *list = NULL;
+  g_auto (GStrv) paths = NULL;
+
+  set_up ();
+  for (guint i = 0; i < G_N_ELEMENTS (names); i++)
+    {
+      g_autofree char *path = make_job (names[i]);
+      g_autofree char *uri = g_filename_to_uri (path, NULL, NULL);
+      g_autofree char *time = g_strconcat (days[i], "T12:00:00Z", NULL);
+      g_autoptr (GDateTime) noon = g_date_time_new_from_iso8601 (time, NULL);
+
+      g_bookmark_file_set_mime_type (marks, uri, "application/x-oxturn-job+xml");
+      g_bookmark_file_add_application (marks, uri, "Oxturn", "oxturn %f");
+      g_bookmark_file_set_added_date_time (marks, uri, noon);
+      g_bookmark_file_set_visited_date_time (marks, uri, noon);
+      g_bookmark_file_set_modified_date_time (marks, uri, noon);
+    }
+  list = g_build_filename (folder, "written.xbel", NULL);
+  g_assert_true (g_bookmark_file_to_file (marks, list, NULL));
+  g_clear_object (&manager);
+  manager = g_object_new (GTK_TYPE_RECENT_MANAGER, "filename", list, NULL);
+  paths = ox_recent_list (manager);
+  g_assert_cmpuint (g_strv_length (paths), ==, G_N_ELEMENTS (names));
+  for (guint i = 0; i < G_N_ELEMENTS (names); i++)
+    g_assert_true (g_str_has_suffix (paths[i], names[order[i]]));
+  tear_down ();
+}
+
 /* What is gone, what was forgotten and what is no job is not offered. */
 static void
 test_left_out (void)
@@ -115,6 +151,7 @@ main (int argc, char **argv)
 {
   ox_ui_init (&argc, &argv);
   g_test_add_func ("/app/recent/six", test_six);
+  g_test_add_func ("/app/recent/newest-first", test_newest_first);
   g_test_add_func ("/app/recent/left-out", test_left_out);
   g_test_add_func ("/app/recent/menu", test_menu);
   return g_test_run ();

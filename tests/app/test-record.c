@@ -203,6 +203,39 @@ test_day (void)
   ox_ui_close (window);
 }
 
+/* A note is kept while a reading is wrong, which stays to be mended; a day that was entered by mistake can be taken
+ * out. */
+static void
+test_day_with_a_fault (void)
+{
+  OxField *end;
+  GtkWidget *remove;
+
+  open_hall ("2026-11-30");
+  end = OX_FIELD (ox_ui_find (GTK_WIDGET (window), OX_TYPE_FIELD, "Meter at the end, h"));
+  remove = ox_ui_find (GTK_WIDGET (window), GTK_TYPE_BUTTON, "Remove Day");
+  g_assert_false (gtk_widget_get_sensitive (remove));
+  fill ("Meter at the end, h", "1o5");
+  fill ("Notes", "rain at noon");
+  fill ("Meter at the start, h", "100");
+  ox_ui_settle (window);
+  g_assert_cmpstr (ox_session_get_job (session)->record->days[0].notes, ==, "rain at noon");
+  g_assert_cmpfloat (ox_session_get_job (session)->record->days[0].meter_start_h, ==, 100);
+  g_assert_cmpstr (ox_field_get_text (end), ==, "1o5");
+  g_assert_nonnull (ox_field_find_complaint (end));
+  fill ("Meter at the end, h", "105");
+  g_assert_cmpfloat (ox_session_get_job (session)->record->days[0].meter_end_h, ==, 105);
+  g_assert_cmpstr (ox_session_get_job (session)->record->days[0].notes, ==, "rain at noon");
+  g_assert_null (ox_field_find_complaint (end));
+  g_assert_true (gtk_widget_get_sensitive (remove));
+  press ("Remove Day");
+  g_assert_cmpuint (ox_session_get_job (session)->record->n_days, ==, 0);
+  g_assert_cmpstr (ox_field_get_text (end), ==, "");
+  ox_session_undo (session);
+  g_assert_cmpuint (ox_session_get_job (session)->record->n_days, ==, 1);
+  ox_ui_close (window);
+}
+
 static void
 assert_refused (const char *name, const char *why)
 {
@@ -248,6 +281,7 @@ main (int argc, char **argv)
   g_test_add_func ("/app/record/keys", test_keys);
   g_test_add_func ("/app/record/edge-work", test_edge_work);
   g_test_add_func ("/app/record/day", test_day);
+  g_test_add_func ("/app/record/day-with-a-fault", test_day_with_a_fault);
   g_test_add_func ("/app/record/refuses", test_refuses);
   return g_test_run ();
 }

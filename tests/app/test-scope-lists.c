@@ -4,6 +4,7 @@
 #include "app/dialogs/scope-lists.h"
 
 #include "app/dialogs/form.h"
+#include "app/field.h"
 #include "support/floors.h"
 #include "ui.h"
 
@@ -59,6 +60,40 @@ test_set (void)
   ox_ui_close (window);
 }
 
+static GtkWidget *
+use_of (GtkWindow *form, const char *name)
+{
+  return ox_ui_find (GTK_WIDGET (form), GTK_TYPE_CHECK_BUTTON, name);
+}
+
+/* Somebody's own words are not lost by a tick: only the button behind the line takes them out. */
+static void
+test_own_words (void)
+{
+  g_autoptr (OxJob) job = ox_test_floor_rectangle (10, 8, "compact");
+  OxWindow *window = ox_ui_open (job);
+  GtkWindow *form = open_form (window);
+  g_autofree char *ours = NULL;
+
+  ours = g_strdup (gtk_editable_get_text (GTK_EDITABLE (ox_ui_find (GTK_WIDGET (form), OX_TYPE_FIELD, "Included 1"))));
+  g_assert_true (gtk_widget_get_sensitive (use_of (form, "Use 1")));
+  check (form, "Use 1", FALSE);
+  ox_ui_fill (GTK_WIDGET (form), "Included 1", "Edges by hand.");
+  g_assert_false (gtk_widget_get_sensitive (use_of (form, "Use 1")));
+  g_assert_true (gtk_check_button_get_active (GTK_CHECK_BUTTON (use_of (form, "Use 1"))));
+  ox_ui_fill (GTK_WIDGET (form), "Included 1", ours);
+  g_assert_true (gtk_widget_get_sensitive (use_of (form, "Use 1")));
+  ox_ui_fill (GTK_WIDGET (form), "Included 1", "Edges by hand.");
+  ox_form_accept (form);
+  form = open_form (window);
+  g_assert_false (gtk_widget_get_sensitive (use_of (form, "Use 1")));
+  g_assert_true (gtk_widget_get_sensitive (use_of (form, "Use 2")));
+  g_signal_emit_by_name (ox_ui_find (GTK_WIDGET (form), GTK_TYPE_BUTTON, "Add a Line"), "clicked");
+  g_assert_false (gtk_widget_get_sensitive (use_of (form, "Use 8")));
+  gtk_window_destroy (form);
+  ox_ui_close (window);
+}
+
 /* Nothing changed is no edit. */
 static void
 test_nothing (void)
@@ -76,6 +111,7 @@ main (int argc, char **argv)
 {
   ox_ui_init (&argc, &argv);
   g_test_add_func ("/app/scope-lists/set", test_set);
+  g_test_add_func ("/app/scope-lists/own-words", test_own_words);
   g_test_add_func ("/app/scope-lists/nothing", test_nothing);
   return g_test_run ();
 }

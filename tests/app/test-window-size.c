@@ -35,6 +35,30 @@ test_comes_back (void)
   ox_test_folder_free (folder);
 }
 
+/* A window that was maximised is so again, and keeps the size that it has otherwise. */
+static void
+test_maximised (void)
+{
+  char *folder = ox_test_folder_new ();
+  g_autofree char *file = g_build_filename (folder, "window", NULL);
+  GtkWindow *window = GTK_WINDOW (gtk_window_new ());
+  int width, height;
+
+  gtk_window_set_default_size (window, 900, 600);
+  gtk_window_maximize (window);
+  gtk_window_present (window);
+  OX_WAIT_FOR (gtk_window_is_maximized (window));
+  ox_window_size_save (window, file);
+  gtk_window_destroy (window);
+  window = restored (file, &width, &height);
+  gtk_window_present (window);
+  OX_WAIT_FOR (gtk_window_is_maximized (window));
+  g_assert_cmpint (width, ==, 900);
+  g_assert_cmpint (height, ==, 600);
+  gtk_window_destroy (window);
+  ox_test_folder_free (folder);
+}
+
 /* Nothing there, nonsense, or a size that no screen has: the window is as large as it would have been. */
 static void
 test_spoiled (void)
@@ -63,6 +87,7 @@ main (int argc, char **argv)
 {
   ox_ui_init (&argc, &argv);
   g_test_add_func ("/app/window-size/comes-back", test_comes_back);
+  g_test_add_func ("/app/window-size/maximised", test_maximised);
   g_test_add_func ("/app/window-size/spoiled", test_spoiled);
   return g_test_run ();
 }

@@ -2,6 +2,7 @@
  * SPDX-License-Identifier: GPL-3.0-or-later
  */
 #include "estimate/cost.h"
+#include "base/words.h"
 #include "made.h"
 
 static OxCosts *
@@ -68,6 +69,21 @@ test_no_rates (void)
   g_assert_cmpint (quote->sum.total, ==, 0);
 }
 
+/* What is written 1234.50 in English is 1234,50 in German. */
+static void
+test_text (void)
+{
+  OxLanguage german;
+  OxMoney amount;
+  g_assert_true (ox_money_parse ("-1234.5", &amount));
+  g_autofree char *english = ox_cost_text (amount);
+  g_assert_cmpstr (english, ==, "-1234.50");
+  g_assert_true (ox_language_find ("de", &german));
+  g_auto (OxWordsScope) scope = ox_words_scope (&german);
+  g_autofree char *text = ox_cost_text (amount);
+  g_assert_cmpstr (text, ==, "-1234,50");
+}
+
 int
 main (int argc, char **argv)
 {
@@ -75,5 +91,6 @@ main (int argc, char **argv)
   g_test_add_func ("/estimate/cost/reckoned-by-hand", test_by_hand);
   g_test_add_func ("/estimate/cost/no-rates", test_no_rates);
   g_test_add_func ("/estimate/cost/edge-work-by-the-metre", test_edge_metres);
+  g_test_add_func ("/estimate/cost/text/decimal-sign", test_text);
   return g_test_run ();
 }

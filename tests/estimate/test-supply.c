@@ -2,6 +2,7 @@
  * SPDX-License-Identifier: GPL-3.0-or-later
  */
 #include "estimate/supply.h"
+#include "estimate/basis.h"
 #include <string.h>
 #include "made.h"
 
@@ -121,6 +122,25 @@ test_carries (void)
   g_assert_cmpint (find (two, "cord-carries")->verdict, ==, OX_VERDICT_STOP);
 }
 
+/* What is told of cords: a cord like this one, as long as can be, loses as much as is allowed. */
+static void
+test_longest (void)
+{
+  g_autoptr (OxPlan) plan = made_plan (3, 1, "");
+  plan->job->machine->cord_mm2 = 3.31;
+  plan->job->machine->cord_length = 20;
+  const OxSupply supply = { 120, 16, 1 };
+  OxCordLine line = ox_cord_line_of (plan->job);
+  double longest = ox_cord_line_longest (&line, &supply);
+  line.length = line.cords[0].length = longest;
+  ox_test_near (ox_supply_drop_share (&supply, line.cords, line.n), ox_basis ("drop-stop"), 1e-9);
+  g_assert_cmpint (ox_cord_line_judge (&line, &supply), ==, OX_DROP_HIGH);
+  line.cords[0].length = longest * 1.01;
+  g_assert_cmpint (ox_cord_line_judge (&line, &supply), ==, OX_DROP_TOO_HIGH);
+  /* 16 A for hours ask for 20 A (NFPA 70, continuous load). */
+  ox_test_near (ox_least_circuit (16), 20, 1e-9);
+}
+
 int
 main (int argc, char **argv)
 {
@@ -129,6 +149,7 @@ main (int argc, char **argv)
   g_test_add_func ("/estimate/supply/supply/cord-between-sizes", test_cord_between);
   g_test_add_func ("/estimate/supply/cords-in-series", test_cords_in_series);
   g_test_add_func ("/estimate/supply/circuit-and-continuous-load", test_circuit);
+  g_test_add_func ("/estimate/supply/longest-loses-the-limit", test_longest);
   g_test_add_func ("/estimate/supply/thinnest-cord-carries", test_carries);
   return g_test_run ();
 }

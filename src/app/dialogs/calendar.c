@@ -15,11 +15,11 @@
 #define AT(member) offsetof (OxCalendar, member)
 #define MINUTES                                                                                                        \
   {                                                                                                                    \
-    0, FALSE, 24 * 60                                                                                                  \
+    0, FALSE, OX_CALENDAR_MOST_MIN                                                                                     \
   }
 
 static const OxFigureRow figures[] = {
-  { N_ ("S_hift, h"), AT (shift_h), 3, { 0, TRUE, 24 } },
+  { N_ ("S_hift, h"), AT (shift_h), 3, { 0, TRUE, OX_SHIFT_MOST_H } },
   { N_ ("_Breaks in it, min"), AT (break_min), 2, MINUTES },
   { N_ ("Set-_up, min"), AT (setup_min), 2, MINUTES },
   { N_ ("_Clean-up, min"), AT (cleanup_min), 2, MINUTES },
@@ -32,7 +32,7 @@ static const char *const day_names[DAYS] = {
   N_ ("Mon"), N_ ("Tue"), N_ ("Wed"), N_ ("Thu"), N_ ("Fri"), N_ ("Sat"), N_ ("Sun"),
 };
 
-static const OxFieldRange machines_range = { 1, FALSE, 20 };
+static const OxFieldRange machines_range = { 1, FALSE, OX_CALENDAR_MOST_MACHINES };
 
 typedef struct
 {
@@ -91,7 +91,8 @@ done (gpointer data)
     return g_strdup_printf (_ ("Start of the shift: “%.40s” is no time; 0:00 to 23:59 is needed"),
                             ox_field_get_text (self->start));
   if (machines != floor (machines))
-    return g_strdup (_ ("Machines that work at the same time: a whole number from 1 to 20 is needed"));
+    return g_strdup_printf (_ ("Machines that work at the same time: a whole number from 1 to %d is needed"),
+                            OX_CALENDAR_MOST_MACHINES);
   draft.first_day = day;
   draft.machines = (guint) machines;
   draft.days = 0;

@@ -22,7 +22,11 @@ static const struct
 } purposes[] = {
   [OX_FILE_OPEN_JOB] = { N_ ("Open a Job"), N_ ("_Open"), N_ ("Oxturn jobs"), ".oxturn" },
   [OX_FILE_OPEN_CORNERS] = { N_ ("Read Corners"), N_ ("_Read"), N_ ("Lists of corners"), ".csv" },
-  [OX_FILE_OPEN_TRACED] = { N_ ("Bring In a Plan to Trace"), N_ ("_Bring In"), N_ ("Pictures and PDF"), ".pdf", { "png", "jpg", "jpeg", "svg" } },
+  [OX_FILE_OPEN_TRACED] = { N_ ("Bring In a Plan to Trace"),
+                            N_ ("_Bring In"),
+                            N_ ("Pictures and PDF"),
+                            ".pdf",
+                            { "png", "jpg", "jpeg", "svg" } },
   [OX_FILE_SAVE_JOB] = { N_ ("Save the Job"), N_ ("_Save"), N_ ("Oxturn jobs"), ".oxturn" },
   [OX_FILE_SAVE_PDF] = { N_ ("Save Sheets as PDF"), N_ ("_Save"), N_ ("PDF documents"), ".pdf" },
   [OX_FILE_SAVE_SVG] = { N_ ("Save Sheets as SVG"), N_ ("_Save"), N_ ("SVG pictures"), ".svg" },
@@ -34,13 +38,25 @@ is_open (OxFilePurpose purpose)
   return purpose == OX_FILE_OPEN_JOB || purpose == OX_FILE_OPEN_CORNERS || purpose == OX_FILE_OPEN_TRACED;
 }
 
+gboolean
+ox_file_has_ending (const char *path, OxFilePurpose purpose)
+{
+  const char *const *others = purposes[purpose].others;
+  g_autofree char *small = g_ascii_strdown (path, -1);
+  const char *dot = strrchr (small, '.');
+
+  if (g_str_has_suffix (small, purposes[purpose].ending))
+    return TRUE;
+  for (guint i = 0; dot != NULL && i < G_N_ELEMENTS (purposes[purpose].others) && others[i] != NULL; i++)
+    if (g_str_equal (dot + 1, others[i]))
+      return TRUE;
+  return FALSE;
+}
+
 char *
 ox_file_with_ending (const char *path, OxFilePurpose purpose)
 {
-  const char *ending = purposes[purpose].ending;
-  g_autofree char *small = g_ascii_strdown (path, -1);
-
-  return g_str_has_suffix (small, ending) ? g_strdup (path) : g_strconcat (path, ending, NULL);
+  return ox_file_has_ending (path, purpose) ? g_strdup (path) : g_strconcat (path, purposes[purpose].ending, NULL);
 }
 
 static void
@@ -49,9 +65,8 @@ response_cb (GtkNativeDialog *dialog, int response, Choice *choice)
   g_autoptr (GFile) file
       = response == GTK_RESPONSE_ACCEPT ? gtk_file_chooser_get_file (GTK_FILE_CHOOSER (dialog)) : NULL;
   g_autofree char *path = file != NULL ? g_file_get_path (file) : NULL;
-  g_autofree char *named = path != NULL && !is_open (choice->purpose)
-                               ? ox_file_with_ending (path, choice->purpose)
-                               : g_strdup (path);
+  g_autofree char *named
+      = path != NULL && !is_open (choice->purpose) ? ox_file_with_ending (path, choice->purpose) : g_strdup (path);
 
   gtk_native_dialog_destroy (dialog);
   choice->done (named, choice->data);

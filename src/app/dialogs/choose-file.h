@@ -17,6 +17,9 @@ typedef void (*OxChooseFile) (GtkWindow *parent, OxFilePurpose purpose, const ch
 /* ox_choose_file: with the desktop's file chooser; the ending that the purpose needs is added to a name without one */
 void ox_choose_file (GtkWindow *parent, OxFilePurpose purpose, const char *suggested, OxFileChosen done, gpointer data);
 
+/* ox_file_has_ending: whether @path ends as the files of @purpose do, in small letters or capitals */
+gboolean ox_file_has_ending (const char *path, OxFilePurpose purpose);
+
 /* ox_file_with_ending: @path, with the ending of @purpose when it has another one or none; (transfer full) */
 char *ox_file_with_ending (const char *path, OxFilePurpose purpose) G_GNUC_WARN_UNUSED_RESULT;
 

@@ -35,12 +35,18 @@ ox_form_tell (GtkWindow *window, const char *text, gboolean problem)
       g_free (self->note);
       self->note = note;
     }
-  gtk_label_set_text (told, text);
-  gtk_widget_set_visible (GTK_WIDGET (told), *text != '\0');
+  gtk_label_set_text (told, problem ? text : self->note);
+  gtk_widget_set_visible (GTK_WIDGET (told), *gtk_label_get_text (told) != '\0');
   if (problem)
     gtk_widget_add_css_class (GTK_WIDGET (told), "error");
   else
     gtk_widget_remove_css_class (GTK_WIDGET (told), "error");
+}
+
+void
+ox_form_settle (GtkWindow *window)
+{
+  ox_form_tell (window, open_of (window)->note, FALSE);
 }
 
 const char *
@@ -110,13 +116,12 @@ static void
 tell_cb (GSimpleAction *action, GVariant *value, gpointer data)
 {
   const char *text = g_variant_get_string (value, NULL);
-  Open *self = open_of (data);
 
   (void) action;
   if (*text != '\0')
     ox_form_tell (data, text, TRUE);
   else
-    ox_form_tell (data, self->note, FALSE);
+    ox_form_settle (data);
 }
 
 static void

@@ -31,6 +31,9 @@ gboolean ox_form_is_right (GtkWindow *window, GtkWidget *root);
 /* ox_form_tell: a line below the body, e.g. what the figures come to; @problem: whether it says why they will not do */
 void ox_form_tell (GtkWindow *window, const char *text, gboolean problem);
 
+/* ox_form_settle: nothing is wrong any more: the line says again what it said before */
+void ox_form_settle (GtkWindow *window);
+
 /* ox_form_get_told: that line */
 const char *ox_form_get_told (GtkWindow *window);
 

@@ -12,7 +12,6 @@
 #include <stddef.h>
 
 #define AT(member) offsetof (OxPatch, member)
-#define CSP_MOST 10
 #define DIAMETER_MOST 10000.0 /* mm */
 
 static const OxFigureRow figures[] = {
@@ -173,15 +172,6 @@ listen (OxPatchFields *self)
   g_signal_connect_swapped (self->csp, "notify::selected", G_CALLBACK (changed_cb), self);
 }
 
-static GtkDropDown *
-add_csp (GtkGrid *rows)
-{
-  const char *names[CSP_MOST + 2]
-      = { _ ("not read"), "CSP 1", "CSP 2", "CSP 3", "CSP 4", "CSP 5", "CSP 6", "CSP 7", "CSP 8", "CSP 9", "CSP 10" };
-
-  return ox_rows_add_choice (rows, _ ("_Profile"), names);
-}
-
 OxPatchFields *
 ox_patch_fields_new (GCallback changed, gpointer data)
 {
@@ -198,7 +188,7 @@ ox_patch_fields_new (GCallback changed, gpointer data)
   self->diameters = ox_rows_add_field (rows, OX_FIELD_TEXT, _ ("Diame_ters, mm"));
   self->by_sand = GTK_LABEL (ox_note_new (NULL));
   ox_rows_add (rows, "", GTK_WIDGET (self->by_sand));
-  self->csp = add_csp (rows);
+  self->csp = ox_rows_add_csp (rows, _ ("_Profile"));
   self->note = ox_rows_add_field (rows, OX_FIELD_TEXT, _ ("_Note"));
   ox_rows_widen_names (rows, 24);
   gtk_widget_set_hexpand (GTK_WIDGET (rows), TRUE);

@@ -156,17 +156,25 @@ append_row (Patches *self)
 }
 
 static void
-show (Patches *self, int i)
+select_row (Patches *self, int i)
 {
-  self->at = i;
   self->moving = TRUE;
   gtk_list_box_select_row (self->list, i >= 0 ? gtk_list_box_get_row_at_index (self->list, i) : NULL);
   self->moving = FALSE;
+}
+
+static void
+show (Patches *self, int i)
+{
+  /* With no patch the fields are as those of a new one, so that nothing wrong stays in them. */
+  const OxPatch none = { .id = (char *) "", .date = (char *) "", .note = (char *) "", .speed_m_per_min = 1 };
+
+  self->at = i;
+  select_row (self, i);
   gtk_widget_set_sensitive (ox_patch_fields_get_widget (self->fields), i >= 0);
   gtk_widget_set_sensitive (self->remove, i >= 0);
   gtk_widget_set_sensitive (self->add, self->drafts->len < OX_PATCHES_MOST);
-  if (i >= 0)
-    ox_patch_fields_show (self->fields, draft (self, i));
+  ox_patch_fields_show (self->fields, i >= 0 ? draft (self, i) : &none);
   update_results (self);
 }
 
@@ -192,7 +200,10 @@ selected_cb (GtkListBox *list, GtkListBoxRow *row, Patches *self)
   (void) list;
   if (self->moving || row == NULL || gtk_list_box_row_get_index (row) == self->at)
     return;
-  show (self, is_right (self) ? gtk_list_box_row_get_index (row) : self->at);
+  if (is_right (self))
+    show (self, gtk_list_box_row_get_index (row));
+  else
+    select_row (self, self->at);
 }
 
 static void
@@ -254,7 +265,7 @@ remove_cb (Patches *self)
   self->moving = FALSE;
   g_array_remove_index (self->drafts, (guint) at);
   show (self, MIN (at, (int) self->drafts->len - 1));
-  ox_form_tell (self->window, "", FALSE);
+  ox_form_settle (self->window);
 }
 
 /* --- All of it --- */

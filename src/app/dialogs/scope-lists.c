@@ -11,6 +11,7 @@
 #include <glib/gi18n-lib.h>
 
 #define KEY "ox-scope-key"
+#define OURS "ox-scope-ours" /* words of that line as they are ours */
 
 enum
 {
@@ -26,13 +27,29 @@ typedef struct
 
 /* --- Lines --- */
 
+/* Only a line of ours as it is can be left unused: one in the user's own words would be gone with them, and has its
+ * button for that. */
+static void
+worded_cb (OxField *text, GtkCheckButton *used)
+{
+  const char *ours = g_object_get_data (G_OBJECT (text), OURS);
+  gboolean own = ours == NULL || !g_str_equal (ours, ox_field_get_text (text));
+
+  if (own)
+    gtk_check_button_set_active (used, TRUE);
+  gtk_widget_set_sensitive (GTK_WIDGET (used), !own);
+  gtk_widget_set_tooltip_text (GTK_WIDGET (used),
+                               own ? _ ("In your own words: take it out with the button behind it") : NULL);
+}
+
 static void
 make_line (GtkWidget **cells, gpointer data)
 {
   (void) data;
   cells[USED] = gtk_check_button_new ();
-  gtk_check_button_set_active (GTK_CHECK_BUTTON (cells[USED]), TRUE);
   cells[TEXT] = ox_field_new (OX_FIELD_TEXT, "");
+  g_signal_connect_object (cells[TEXT], "changed", G_CALLBACK (worded_cb), cells[USED], (GConnectFlags) 0);
+  worded_cb (OX_FIELD (cells[TEXT]), GTK_CHECK_BUTTON (cells[USED]));
   gtk_editable_set_width_chars (GTK_EDITABLE (cells[TEXT]), 66);
   gtk_widget_set_hexpand (cells[TEXT], TRUE);
 }
@@ -44,9 +61,14 @@ add_line (OxLines *lines, OxScopeList list, const OxScopeLine *line, gboolean us
 
   if (cells == NULL)
     return;
-  gtk_check_button_set_active (GTK_CHECK_BUTTON (cells[USED]), used);
-  ox_field_set_text (OX_FIELD (cells[TEXT]), ox_scope_line_text (list, line));
   g_object_set_data_full (G_OBJECT (cells[TEXT]), KEY, g_strdup (line->key), g_free);
+  if (*line->key != '\0')
+    g_object_set_data_full (G_OBJECT (cells[TEXT]), OURS,
+                            g_strdup (ox_scope_line_text (list, &(OxScopeLine){ line->key, (char *) "" })), g_free);
+  ox_field_set_text (OX_FIELD (cells[TEXT]), ox_scope_line_text (list, line));
+  worded_cb (OX_FIELD (cells[TEXT]), GTK_CHECK_BUTTON (cells[USED]));
+  if (!used)
+    gtk_check_button_set_active (GTK_CHECK_BUTTON (cells[USED]), FALSE);
 }
 
 static gboolean

@@ -4,15 +4,15 @@
 #include "app/dialogs/supply.h"
 
 #include "app/caution-box.h"
-#include "app/dialogs/figures.h"
 #include "app/dialogs/form.h"
 #include "app/dialogs/lines.h"
+#include "app/rows.h"
 #include "estimate/basis.h"
 #include "estimate/supply.h"
 #include "job/edit.h"
+#include "job/machine-fields.h"
 
 #include <glib/gi18n-lib.h>
-#include <stddef.h>
 
 #define NEW_CORD_M 15.0 /* of a line that is added */
 #define CONDUCTORS_MOST 32
@@ -24,25 +24,16 @@ enum
   SIZE
 };
 
-#define AT(member) offsetof (OxMachine, member)
-
-static const OxFigureRow figures[] = {
-  { N_ ("_Voltage, V"), AT (volts), 2, { 0, FALSE, 1000 } },
-  { N_ ("C_urrent, A"), AT (amperes), 2, { 0, FALSE, 1000 } },
-};
-
-static const OxFieldRange circuit_range = { 0, FALSE, 10000 };
-static const OxFieldRange length_range = { 0, FALSE, 1000 };
-static const OxFieldRange size_range = { 0, FALSE, 500 };
-static const OxFieldRange cord_length_range = { 0, TRUE, 10000 };
-static const OxFieldRange cord_size_range = { 0, TRUE, 1000 };
+static const OxFieldRange circuit_range = { 0, FALSE, OX_CIRCUIT_MOST_A };
+static const OxFieldRange cord_length_range = { 0, TRUE, OX_CORD_MOST_M };
+static const OxFieldRange cord_size_range = { 0, TRUE, OX_CORD_MOST_MM2 };
 
 typedef struct
 {
-  OxSession *session; /* Borrowed: the parent window keeps it */
-  OxField *fields[G_N_ELEMENTS (figures)];
+  OxSession *session;                       /* Borrowed: the parent window keeps it */
+  OxField *volts, *amperes, *length, *size; /* of the machine */
   GtkDropDown *phases;
-  OxField *circuit, *length, *size;
+  OxField *circuit;
   OxLines *cords;
   GtkLabel *drop, *longest, *least;
 } Supply;
@@ -52,7 +43,8 @@ typedef struct
 static void
 read_machine (Supply *self, OxMachine *machine)
 {
-  ox_figures_read (figures, G_N_ELEMENTS (figures), self->fields, machine);
+  ox_field_peek (self->volts, &machine->volts);
+  ox_field_peek (self->amperes, &machine->amperes);
   machine->phases = gtk_drop_down_get_selected (self->phases) == 1 ? 3 : 1;
   ox_field_peek (self->length, &machine->cord_length);
   ox_field_peek (self->size, &machine->cord_mm2);
@@ -109,25 +101,22 @@ say (GtkLabel *label, gboolean warn, char *text)
 static void
 say_drop (Supply *self, const OxSupply *supply, const OxCordLine *line, OxUnits units)
 {
-  double share = ox_supply_drop_share (supply, line->cords, line->n), stop = ox_basis ("drop-stop"), ohm = 0;
-  OxDropVerdict verdict = ox_supply_judge (share, ox_basis ("drop-warn"), stop);
+  OxDropVerdict verdict = ox_cord_line_judge (line, supply);
   const char *words[] = { _ ("that is fine"), _ ("more than is advised: take a thicker or a shorter cord"),
                           _ ("too much: the machine should not run on it") };
   g_autofree char *longest = NULL;
 
-  for (guint i = 0; i < line->n; i++)
-    ohm += line->cords[i].ohm_per_km * line->cords[i].length / MAX (line->length, 1e-9);
   say (self->drop, verdict != OX_DROP_FINE,
        g_strdup_printf (_ ("Lost in the cord: %.1f V, %.1f %%; %s"), ox_supply_drop (supply, line->cords, line->n),
-                        100 * share, words[verdict]));
-  if (ohm <= 0)
+                        100 * ox_supply_drop_share (supply, line->cords, line->n), words[verdict]));
+  if (line->length <= 0)
     {
       say (self->longest, FALSE, g_strdup (""));
       return;
     }
-  longest = ox_units_length_text (units, ox_supply_longest (supply, ohm, stop), TRUE);
+  longest = ox_units_length_text (units, ox_cord_line_longest (line, supply), TRUE);
   say (self->longest, FALSE,
-       g_strdup_printf (_ ("Longest cord like it: %s, until %.0f %% are lost"), longest, 100 * stop));
+       g_strdup_printf (_ ("Longest cord like it: %s, until %.0f %% are lost"), longest, 100 * ox_basis ("drop-stop")));
 }
 
 static void
@@ -135,13 +124,13 @@ say_circuit (Supply *self, double amperes, double circuit)
 {
   double share = ox_basis ("continuous-share");
 
-  if (circuit > 0 && amperes > ox_supply_continuous_limit (circuit, share))
+  if (circuit > 0 && ox_supply_judge_circuit (amperes, circuit, share) != OX_CIRCUIT_FINE)
     say (self->least, TRUE,
          g_strdup_printf (_ ("A circuit of %.0f A carries %.1f A for hours, and the machine draws %.1f A"), circuit,
                           ox_supply_continuous_limit (circuit, share), amperes));
   else
     say (self->least, FALSE,
-         g_strdup_printf (_ ("Least circuit for %.1f A over hours: %.1f A"), amperes, amperes / share));
+         g_strdup_printf (_ ("Least circuit for %.1f A over hours: %.1f A"), amperes, ox_least_circuit (amperes)));
 }
 
 static void
@@ -267,6 +256,20 @@ add_said (GtkBox *box)
   return label;
 }
 
+/* A field with the limits that the figure @key of the machine has. */
+static OxField *
+add_figure (GtkGrid *rows, OxFieldKind kind, const char *name, const char *key)
+{
+  OxField *field = ox_rows_add_field (rows, kind, name);
+  guint n;
+  const OxMachineField *figures = ox_machine_fields (&n);
+
+  for (guint i = 0; i < n; i++)
+    if (g_str_equal (figures[i].key, key))
+      ox_field_set_range (field, &(OxFieldRange){ figures[i].least, figures[i].above, figures[i].most });
+  return field;
+}
+
 static GtkWidget *
 make_fields (Supply *self, const OxJob *job)
 {
@@ -275,19 +278,20 @@ make_fields (Supply *self, const OxJob *job)
   g_autofree char *name = ox_without_mnemonic (_ ("Con_ductor"));
   GtkWidget *conductor = make_conductors ();
 
-  ox_figures_add (rows, figures, G_N_ELEMENTS (figures), job->machine, self->fields);
+  self->volts = add_figure (rows, OX_FIELD_NUMBER, _ ("_Voltage, V"), "volts");
+  ox_field_set_number (self->volts, job->machine->volts, 2);
+  self->amperes = add_figure (rows, OX_FIELD_NUMBER, _ ("C_urrent, A"), "amperes");
+  ox_field_set_number (self->amperes, job->machine->amperes, 2);
   self->phases = ox_rows_add_choice (rows, _ ("_Phases"), phases);
   gtk_drop_down_set_selected (self->phases, job->machine->phases == 3 ? 1 : 0);
   self->circuit = ox_rows_add_field (rows, OX_FIELD_NUMBER, _ ("C_ircuit, A (0: not known)"));
   ox_field_set_range (self->circuit, &circuit_range);
   ox_field_set_number (self->circuit, job->outfit->circuit_a, 1);
-  self->length = ox_rows_add_field (rows, OX_FIELD_LENGTH, _ ("Cord _length"));
-  ox_field_set_range (self->length, &length_range);
+  self->length = add_figure (rows, OX_FIELD_LENGTH, _ ("Cord _length"), "cord-length");
   ox_field_set_length (self->length, job->units, job->machine->cord_length);
   gtk_accessible_update_property (GTK_ACCESSIBLE (conductor), GTK_ACCESSIBLE_PROPERTY_LABEL, name, -1);
   ox_rows_add (rows, _ ("Con_ductor"), conductor);
-  self->size = ox_rows_add_field (rows, OX_FIELD_NUMBER, _ ("Con_ductor, mm²"));
-  ox_field_set_range (self->size, &size_range);
+  self->size = add_figure (rows, OX_FIELD_NUMBER, _ ("Con_ductor, mm²"), "cord-mm2");
   pair (conductor, self->size);
   ox_field_set_number (self->size, job->machine->cord_mm2, 3);
   ox_rows_widen_names (rows, 24);
@@ -320,7 +324,7 @@ make_cords (Supply *self, const OxJob *job)
 static void
 listen (Supply *self)
 {
-  OxField *fields[] = { self->fields[0], self->fields[1], self->circuit, self->length, self->size };
+  OxField *fields[] = { self->volts, self->amperes, self->circuit, self->length, self->size };
 
   for (guint i = 0; i < G_N_ELEMENTS (fields); i++)
     g_signal_connect_swapped (fields[i], "changed", G_CALLBACK (update), self);
@@ -330,7 +334,8 @@ listen (Supply *self)
 static GtkWidget *
 make_body (Supply *self, const OxJob *job)
 {
-  GtkWidget *body = gtk_grid_new (); /* a box would line up the first lines of both columns, and ask for more room than it likes (GTK 4.18) */
+  GtkWidget *body = gtk_grid_new (); /* a box would line up the first lines of both columns, and ask for more room than
+                                        it likes (GTK 4.18) */
   GtkWidget *left = gtk_box_new (GTK_ORIENTATION_VERTICAL, 8);
   GtkWidget *right = gtk_box_new (GTK_ORIENTATION_VERTICAL, 8);
 

@@ -5,6 +5,7 @@
 
 #include "app/caution-box.h"
 #include "app/panels/estimate-lists.h"
+#include "app/rows.h"
 #include "estimate/cautions.h"
 
 #include <glib/gi18n-lib.h>
@@ -57,15 +58,6 @@ estimate_box_free (EstimateBox *self)
 }
 
 static void
-clear (GtkBox *box)
-{
-  GtkWidget *child;
-
-  while ((child = gtk_widget_get_first_child (GTK_WIDGET (box))) != NULL)
-    gtk_box_remove (box, child);
-}
-
-static void
 show_cautions (EstimateBox *self, const OxEstimate *estimate)
 {
   guint n;
@@ -93,6 +85,7 @@ show_titles (EstimateBox *self, const guint *marked)
           = marked[g] > 0 ? g_strdup_printf ("%s (%u %s)", name, marked[g], _ ("to look at")) : g_strdup (name);
 
       gtk_expander_set_label (self->expanders[g], title);
+      gtk_accessible_update_property (GTK_ACCESSIBLE (self->expanders[g]), GTK_ACCESSIBLE_PROPERTY_LABEL, title, -1);
     }
 }
 
@@ -128,10 +121,10 @@ update (GtkWidget *root)
   if (plan == self->shown || !gtk_widget_get_mapped (root))
     return;
   for (guint g = 0; g < OX_N_FIGURE_GROUPS; g++)
-    clear (self->groups[g]);
-  clear (self->shifts);
-  clear (self->cost);
-  clear (self->cautions);
+    ox_box_clear (self->groups[g]);
+  ox_box_clear (self->shifts);
+  ox_box_clear (self->cost);
+  ox_box_clear (self->cautions);
   g_clear_pointer (&self->shown, ox_plan_unref);
   if (plan != NULL)
     {

@@ -120,7 +120,7 @@ ox_estimate_list_shifts (GtkBox *box, const OxEstimate *estimate)
 static void
 add_amount (GtkBox *box, const char *name, OxMoney amount, const char *below, const OxJob *job)
 {
-  g_autofree char *number = ox_money_text (amount);
+  g_autofree char *number = ox_cost_text (amount);
   g_autofree char *text
       = *job->costs->currency != '\0' ? g_strdup_printf ("%s %s", number, job->costs->currency) : g_strdup (number);
 
@@ -154,7 +154,7 @@ ox_estimate_list_cost (GtkBox *box, const OxEstimate *estimate)
       const OxCostLine *line = &g_array_index (quote->lines, OxCostLine, i);
       const OxRoom *room = *line->room != '\0' ? ox_job_find_room (job, line->room) : NULL;
       g_autofree char *name = room != NULL ? g_strdup_printf ("%s, %s", line->what, room->name) : g_strdup (line->what);
-      g_autofree char *rate = ox_money_text (line->rate);
+      g_autofree char *rate = ox_cost_text (line->rate);
       g_autofree char *how = g_strdup_printf (_ ("%.2f %s at %s"), line->quantity, line->unit, rate);
 
       add_amount (box, name, line->amount, how, job);

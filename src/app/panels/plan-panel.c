@@ -19,15 +19,6 @@ typedef struct
   GtkBox *chalk;
 } PlanPanel;
 
-static void
-clear (GtkBox *box)
-{
-  GtkWidget *child;
-
-  while ((child = gtk_widget_get_first_child (GTK_WIDGET (box))) != NULL)
-    gtk_box_remove (box, child);
-}
-
 /* --- Findings --- */
 
 static void
@@ -80,7 +71,7 @@ update_findings (PlanPanel *self)
   g_autoptr (GPtrArray) findings = ox_job_check (ox_session_get_job (self->session));
   const OxPlan *plan = ox_session_find_plan (self->session);
 
-  clear (self->findings);
+  ox_box_clear (self->findings);
   g_ptr_array_set_free_func (findings, NULL); /* each is handed to its row */
   for (guint i = 0; i < findings->len; i++)
     gtk_box_append (self->findings, make_finding (self, g_ptr_array_index (findings, i)));
@@ -130,7 +121,7 @@ update_chalk (PlanPanel *self)
 {
   const OxPlan *plan = ox_session_find_plan (self->session);
 
-  clear (self->chalk);
+  ox_box_clear (self->chalk);
   for (guint i = 0; plan != NULL && i < plan->n_chalks; i++)
     gtk_box_append (self->chalk, make_chalk (plan->job, &plan->chalks[i]));
   if (gtk_widget_get_first_child (GTK_WIDGET (self->chalk)) == NULL)

@@ -5,19 +5,9 @@
 
 #include "app/panels/estimate-lists.h"
 #include "app/rows.h"
-#include "record/progress.h"
 #include "record/wear.h"
 
 #include <glib/gi18n-lib.h>
-
-static void
-clear (GtkBox *box)
-{
-  GtkWidget *child;
-
-  while ((child = gtk_widget_get_first_child (GTK_WIDGET (box))) != NULL)
-    gtk_box_remove (box, child);
-}
 
 static void
 add (GtkBox *box, const char *name, const char *below, char *value)
@@ -43,12 +33,11 @@ add_part (GtkBox *box, const char *name, const OxProgressDay *part, double area,
 }
 
 void
-ox_record_list_progress (GtkBox *box, const OxPlan *plan)
+ox_record_list_progress (GtkBox *box, const OxPlan *plan, const OxProgress *progress)
 {
-  g_autoptr (OxProgress) progress = plan != NULL ? ox_progress_new (plan) : NULL;
   double meter;
 
-  clear (box);
+  ox_box_clear (box);
   if (progress == NULL)
     {
       gtk_box_append (box, ox_note_new (_ ("There is no plan yet.")));
@@ -74,7 +63,7 @@ ox_record_list_progress (GtkBox *box, const OxPlan *plan)
 
 typedef struct
 {
-  void (*chosen) (const char *date, gpointer data);
+  OxDayChosen chosen;
   gpointer data;
   char *date;
 } Choice;
@@ -118,15 +107,13 @@ day_text (const OxProgressDay *day, OxUnits units)
 }
 
 void
-ox_record_list_days (GtkBox *box, const OxPlan *plan, void (*chosen) (const char *date, gpointer data), gpointer data)
+ox_record_list_days (GtkBox *box, const OxProgress *progress, OxUnits units, OxDayChosen chosen, gpointer data)
 {
-  g_autoptr (OxProgress) progress = plan != NULL ? ox_progress_new (plan) : NULL;
-
-  clear (box);
+  ox_box_clear (box);
   for (guint i = 0; progress != NULL && i < progress->n_days; i++)
     {
       const OxProgressDay *day = &progress->days[i];
-      g_autofree char *text = day_text (day, plan->job->units);
+      g_autofree char *text = day_text (day, units);
       GtkWidget *button = gtk_button_new ();
       Choice *choice = g_new0 (Choice, 1);
 
@@ -149,7 +136,7 @@ ox_record_list_wear (GtkBox *box, const OxPlan *plan)
 {
   OxWearNow parts[OX_MACHINE_MAX_WEAR];
 
-  clear (box);
+  ox_box_clear (box);
   if (plan == NULL)
     return;
   ox_wear_now (plan, parts);

@@ -2,15 +2,18 @@
  * SPDX-License-Identifier: GPL-3.0-or-later
  */
 #pragma once
-#include "plan/plan.h"
+#include "record/progress.h"
 #include <gtk/gtk.h>
 G_BEGIN_DECLS
 
-/* ox_record_list_progress: done and left in m2, strips and hours, against the plan; @plan (nullable). What was in @box goes. */
-void ox_record_list_progress (GtkBox *box, const OxPlan *plan);
+/* @plan: (nullable); @progress: of it, NULL without one. What was in @box goes. */
+
+/* ox_record_list_progress: done and left in m2, strips and hours, against the plan */
+void ox_record_list_progress (GtkBox *box, const OxPlan *plan, const OxProgress *progress);
 
 /* ox_record_list_days: a row for each day; a click on it calls @chosen with its date */
-void ox_record_list_days (GtkBox *box, const OxPlan *plan, void (*chosen) (const char *date, gpointer data), gpointer data);
+typedef void (*OxDayChosen) (const char *date, gpointer data);
+void ox_record_list_days (GtkBox *box, const OxProgress *progress, OxUnits units, OxDayChosen chosen, gpointer data);
 
 /* ox_record_list_wear: hours of the wear parts with those of the meter, and what falls due next */
 void ox_record_list_wear (GtkBox *box, const OxPlan *plan);

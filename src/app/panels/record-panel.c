@@ -6,12 +6,9 @@
 #include "app/panels/record-lists.h"
 #include "app/rows.h"
 #include "base/number.h"
+#include "base/words.h"
 #include "job/text.h"
 #include "session/marking.h"
-
-#include <glib/gi18n-lib.h>
-
-#define CSP_MOST 10
 
 typedef struct
 {
@@ -22,7 +19,10 @@ typedef struct
   GtkDropDown *csp, *click;
   OxField *depth;
   OxField *strips, *edges;
+  GtkWidget *remove;
   GtkBox *progress, *days, *wear;
+  const OxPlan *shown; /* Owned (nullable): the plan that the lists are of */
+  gboolean listed;     /* whether they are of any */
 } RecordPanel;
 
 static const OxFieldRange depth_range = { 0, FALSE, 100 };
@@ -30,6 +30,7 @@ static const OxFieldRange depth_range = { 0, FALSE, 100 };
 static void
 record_panel_free (RecordPanel *self)
 {
+  g_clear_pointer (&self->shown, ox_plan_unref);
   g_free (self->date);
   g_free (self);
 }
@@ -63,20 +64,29 @@ find_day (RecordPanel *self)
 static char *
 meter_text (double hours)
 {
-  return hours < 0 ? g_strdup ("") : ox_number_text (hours, 2);
+  return hours < 0 ? g_strdup ("") : ox_words_number (hours, 2);
+}
+
+/* What was refused stays where it is while only another field of the day changes. */
+static void
+show_text (OxField *field, const char *text, gboolean same_day)
+{
+  if (!same_day || ox_field_find_complaint (field) == NULL)
+    ox_field_set_text (field, text);
 }
 
 static void
-show_day (RecordPanel *self)
+show_day (RecordPanel *self, gboolean same_day)
 {
   const OxRecordDay *day = find_day (self);
   g_autofree char *start = meter_text (day != NULL ? day->meter_start_h : OX_METER_UNREAD);
   g_autofree char *end = meter_text (day != NULL ? day->meter_end_h : OX_METER_UNREAD);
 
   ox_field_set_text (self->day, self->date);
-  ox_field_set_text (self->meter_start, start);
-  ox_field_set_text (self->meter_end, end);
-  ox_field_set_text (self->notes, day != NULL ? day->notes : "");
+  show_text (self->meter_start, start, same_day);
+  show_text (self->meter_end, end, same_day);
+  show_text (self->notes, day != NULL ? day->notes : "", same_day);
+  gtk_widget_set_sensitive (self->remove, day != NULL);
 }
 
 static void
@@ -86,7 +96,7 @@ set_date (RecordPanel *self, const char *date)
 
   g_free (self->date);
   self->date = copy;
-  show_day (self);
+  show_day (self, FALSE);
   hand_over (self);
 }
 
@@ -114,11 +124,13 @@ read_meter (OxField *field, double *hours)
   return FALSE;
 }
 
+/* Only what stands in @field: another one may hold what was refused. */
 static void
 day_changed_cb (OxField *field, RecordPanel *self)
 {
+  const OxRecordDay *kept = find_day (self);
   g_autofree char *notes = ox_text_clean (ox_field_get_text (self->notes), FALSE);
-  OxRecordDay day = { .date = self->date, .notes = notes };
+  OxRecordDay day = { self->date, OX_METER_UNREAD, OX_METER_UNREAD, (char *) "" };
   g_autoptr (GError) error = NULL;
 
   if (*self->date == '\0')
@@ -126,9 +138,23 @@ day_changed_cb (OxField *field, RecordPanel *self)
       ox_field_refuse (field, _ ("Type the day first"));
       return;
     }
-  if (read_meter (self->meter_start, &day.meter_start_h) && read_meter (self->meter_end, &day.meter_end_h)
-      && !ox_marking_set_day (self->session, &day, &error))
+  if (kept != NULL)
+    day = *kept;
+  if (field == self->notes)
+    day.notes = notes;
+  else if (!read_meter (field, field == self->meter_start ? &day.meter_start_h : &day.meter_end_h))
+    return;
+  if (!ox_marking_set_day (self->session, &day, &error))
     ox_field_refuse (field, error->message);
+}
+
+static void
+remove_day_cb (RecordPanel *self)
+{
+  g_autoptr (GError) error = NULL;
+
+  if (!ox_marking_remove_day (self->session, self->date, &error))
+    ox_field_refuse (self->day, error->message);
 }
 
 /* --- Marking by numbers --- */
@@ -210,6 +236,26 @@ find_date (RecordPanel *self)
       = g_strdup (job->record->n_days > 0 ? job->record->days[job->record->n_days - 1].date : job->calendar->first_day);
 }
 
+/* To add up a large record takes its time, and a change of the job changes the lists with its plan only. */
+static void
+show_lists (RecordPanel *self, const OxPlan *plan)
+{
+  g_autoptr (OxProgress) progress = NULL;
+
+  if (self->listed && plan == self->shown)
+    return;
+  self->listed = TRUE;
+  g_clear_pointer (&self->shown, ox_plan_unref);
+  if (plan != NULL)
+    {
+      self->shown = ox_plan_ref (plan);
+      progress = ox_progress_new (plan);
+    }
+  ox_record_list_progress (self->progress, plan, progress);
+  ox_record_list_days (self->days, progress, plan != NULL ? plan->job->units : OX_UNITS_METRES, choose_day_cb, self);
+  ox_record_list_wear (self->wear, plan);
+}
+
 static void
 update (GtkWidget *root)
 {
@@ -219,11 +265,9 @@ update (GtkWidget *root)
   if (!gtk_widget_get_mapped (root))
     return;
   find_date (self);
-  show_day (self);
+  show_day (self, TRUE);
   hand_over (self);
-  ox_record_list_progress (self->progress, plan);
-  ox_record_list_days (self->days, plan, choose_day_cb, self);
-  ox_record_list_wear (self->wear, plan);
+  show_lists (self, plan);
 }
 
 /* --- Building --- */
@@ -241,6 +285,12 @@ make_day (RecordPanel *self)
   g_signal_connect (self->meter_start, "commit", G_CALLBACK (day_changed_cb), self);
   g_signal_connect (self->meter_end, "commit", G_CALLBACK (day_changed_cb), self);
   g_signal_connect (self->notes, "commit", G_CALLBACK (day_changed_cb), self);
+  self->remove = gtk_button_new_with_label (_ ("Remove Day"));
+  gtk_widget_set_tooltip_text (self->remove,
+                               _ ("Takes the readings and notes of this day away; what was marked on it stays"));
+  gtk_accessible_update_property (GTK_ACCESSIBLE (self->remove), GTK_ACCESSIBLE_PROPERTY_LABEL, _ ("Remove Day"), -1);
+  g_signal_connect_swapped (self->remove, "clicked", G_CALLBACK (remove_day_cb), self);
+  ox_rows_add (rows, "", self->remove);
   return GTK_WIDGET (rows);
 }
 
@@ -248,14 +298,12 @@ static GtkWidget *
 make_marking (RecordPanel *self)
 {
   const char *const clicks[] = { _ ("this one"), _ ("all up to it"), NULL };
-  const char *csp[CSP_MOST + 2]
-      = { _ ("not read"), "CSP 1", "CSP 2", "CSP 3", "CSP 4", "CSP 5", "CSP 6", "CSP 7", "CSP 8", "CSP 9", "CSP 10" };
   GtkGrid *rows = GTK_GRID (ox_rows_new ());
 
   self->click = ox_rows_add_choice (rows, _ ("A _click marks"), clicks);
   self->strips = add_numbers (self, rows, TRUE);
   self->edges = add_numbers (self, rows, FALSE);
-  self->csp = ox_rows_add_choice (rows, _ ("_Profile read"), csp);
+  self->csp = ox_rows_add_csp (rows, _ ("_Profile read"));
   self->depth = ox_rows_add_field (rows, OX_FIELD_NUMBER, _ ("De_pth read, mm"));
   ox_field_set_range (self->depth, &depth_range);
   ox_field_set_number (self->depth, 0, 2);

@@ -94,17 +94,6 @@ apply_texts (OxSheetsPanel *self, const OxTexts *job_texts, GError **error)
   return job != NULL;
 }
 
-/* "2026-11-24", the rows that title blocks hold; the empty text means none. */
-static gboolean
-is_date (const char *text)
-{
-  g_autoptr (GTimeZone) zone = g_time_zone_new_utc ();
-  g_autofree char *full = g_strconcat (text, "T00:00:00Z", NULL);
-  g_autoptr (GDateTime) date = g_date_time_new_from_iso8601 (full, zone);
-
-  return *text == '\0' || (date != NULL && strlen (text) == 10);
-}
-
 /* A usual word stands in the job in English and is shown in the language of window or sheet; (transfer full) */
 static char *
 status_as_kept (const char *typed)
@@ -127,7 +116,7 @@ text_cb (OxField *field, OxSheetsPanel *self)
   for (guint i = 0; i < G_N_ELEMENTS (texts); i++)
     if (self->fields[i] == field)
       {
-        if (texts[i].offset == G_STRUCT_OFFSET (OxTexts, date) && !is_date (typed))
+        if (texts[i].offset == G_STRUCT_OFFSET (OxTexts, date) && !ox_text_is_date (typed))
           {
             ox_field_refuse (field, _ ("Type the date as year, month, day: 2026-11-24."));
             return;
