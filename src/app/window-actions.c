@@ -16,8 +16,9 @@ static const struct
   const char *action;
   OxFloorLayers layers;
 } shown[] = {
+  { "show-lanes", OX_FLOOR_LANES },         { "show-reach", OX_FLOOR_REACH },     { "show-dose", OX_FLOOR_DOSE },
   { "show-strips", OX_FLOOR_STRIPS },       { "show-numbers", OX_FLOOR_NUMBERS }, { "show-zones", OX_FLOOR_ZONES },
-  { "show-edge-work", OX_FLOOR_EDGE_WORK }, { "show-moves", OX_FLOOR_MOVES },     { "show-names", OX_FLOOR_NAMES },
+  { "show-edge-work", OX_FLOOR_EDGE_WORK | OX_FLOOR_TAGS }, { "show-moves", OX_FLOOR_MOVES },     { "show-names", OX_FLOOR_NAMES },
 };
 
 static const char *const obstacle_kinds[] = { "solid", "pit", "masked" };
@@ -388,11 +389,14 @@ static const GActionEntry entries[] = {
   { .name = "zoom-fit", .activate = zoom_fit_cb },
   { .name = "zoom-selection", .activate = zoom_selection_cb },
   { .name = "zoom-scale", .activate = zoom_scale_cb, .parameter_type = "s" },
+  { .name = "show-lanes", .state = "false", .change_state = show_cb },
   { .name = "show-strips", .state = "true", .change_state = show_cb },
   { .name = "show-numbers", .state = "true", .change_state = show_cb },
   { .name = "show-zones", .state = "true", .change_state = show_cb },
   { .name = "show-edge-work", .state = "true", .change_state = show_cb },
   { .name = "show-moves", .state = "false", .change_state = show_cb },
+  { .name = "show-reach", .state = "false", .change_state = show_cb },
+  { .name = "show-dose", .state = "false", .change_state = show_cb },
   { .name = "show-names", .state = "true", .change_state = show_cb },
   { .name = "stop-planning", .activate = stop_planning_cb },
   { .name = "stage", .activate = stage_cb, .parameter_type = "s", .state = "'floor'" },

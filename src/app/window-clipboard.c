@@ -159,31 +159,39 @@ all_ids (const OxJob *job)
   return ox_pick_in_box (job, everywhere);
 }
 
-static void
-paste (OxWindow *self, const OxJob *from)
+static gboolean
+paste_at (OxWindow *self, const OxJob *from, OxPoint by, GError **error)
 {
   g_auto (GStrv) ids = all_ids (from);
   g_auto (GStrv) pasted = NULL;
-  g_autoptr (GError) error = NULL;
-  g_autoptr (OxJob) job = NULL;
-  OxBox box = ox_job_box (from);
-  OxPlacement place = { .about = { 0, 0 } };
-  double k = self->pastes;
-
-  if (from->n_rooms > 0)
-    place.by.x = k * (box.x1 - box.x0 + ROOM_GAP);
-  else
-    place.by = (OxPoint){ k * STEP, -k * STEP };
-  job = ox_edit_copied (ox_session_get_job (self->session),
+  OxPlacement place = { .about = { 0, 0 }, .by = by };
+  g_autoptr (OxJob) job
+      = ox_edit_copied (ox_session_get_job (self->session),
                         &(OxCopies){ .from = from, .ids = (const char *const *) ids, .places = &place, .n = 1 },
-                        &pasted, &error);
+                        &pasted, error);
+
   if (job == NULL)
-    {
-      ox_window_tell (self, error->message);
-      return;
-    }
+    return FALSE;
   self->pastes++;
   ox_session_apply (self->session, job, _ ("Paste"), (const char *const *) pasted, NULL);
+  return TRUE;
+}
+
+/* What stood on another floor may lie beside this one: then it goes to the middle of what is seen. */
+static void
+paste (OxWindow *self, const OxJob *from)
+{
+  g_autoptr (GError) error = NULL;
+  OxBox box = ox_job_box (from);
+  OxPoint middle = { (box.x0 + box.x1) / 2, (box.y0 + box.y1) / 2 };
+  double k = self->pastes;
+  OxPoint by = from->n_rooms > 0 ? (OxPoint){ k * (box.x1 - box.x0 + ROOM_GAP), 0 } : (OxPoint){ k * STEP, -k * STEP };
+
+  if (paste_at (self, from, by, &error))
+    return;
+  by = ox_point_snap (ox_point_sub (ox_canvas_get_view (self->canvas)->centre, middle));
+  if (from->n_rooms > 0 || ox_box_is_empty (box) || !paste_at (self, from, by, NULL))
+    ox_window_tell (self, error->message);
 }
 
 static void

@@ -208,6 +208,23 @@ ask_overtaken (OxWindow *self)
           overtaken_cb, self);
 }
 
+static void
+ask_read_only (OxWindow *self)
+{
+  g_autofree char *name = ox_session_get_display_name (self->session);
+  g_autofree char *text
+      = g_strdup_printf (_ ("%s, or the folder that it is in, may only be read. Save the job under another name or in "
+                            "another folder; the file stays as it is."),
+                         name);
+
+  ox_ask (GTK_WINDOW (self),
+          &(OxQuestion){ .title = _ ("The file is read-only"),
+                         .text = text,
+                         .choices = { _ ("_Cancel"), _ ("Save _As\342\200\246") },
+                         .destroys = -1 },
+          not_saved_cb, self);
+}
+
 void
 ox_window_save (OxWindow *self)
 {
@@ -215,6 +232,8 @@ ox_window_save (OxWindow *self)
 
   if (path == NULL)
     ox_window_save_as (self);
+  else if (ox_session_is_read_only (self->session))
+    ask_read_only (self);
   else if (ox_session_is_overtaken (self->session))
     ask_overtaken (self);
   else

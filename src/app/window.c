@@ -103,7 +103,9 @@ update_title (OxWindow *self)
 {
   g_autofree char *name = ox_session_get_display_name (self->session);
   gboolean modified = ox_session_is_modified (self->session);
-  g_autofree char *title = g_strdup_printf (modified ? "\342\200\242 %s" : "%s", name);
+  g_autofree char *marked = g_strdup_printf (modified ? "\342\200\242 %s" : "%s", name);
+  g_autofree char *title
+      = ox_session_is_read_only (self->session) ? g_strdup_printf (_ ("%s (read-only)"), marked) : g_strdup (marked);
   g_autofree char *full = g_strdup_printf (_ ("%s - Oxturn"), title);
 
   gtk_label_set_text (self->title, title);

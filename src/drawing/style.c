@@ -50,6 +50,14 @@ static const OxStyleSpec styles[OX_N_STYLES] = {
   [OX_STYLE_HOSE_REACH] = { "hose-reach", { NONE, NONE }, { 0x1f4e79, 0x8fc1f0 }, 0.5, { 9, 4, 0, 0 }, NO_HATCH },
   [OX_STYLE_CORD_REACH] = { "cord-reach", { NONE, NONE }, { 0x1f4e79, 0x8fc1f0 }, 0.35, { 9, 3, 2, 3 }, NO_HATCH },
   [OX_STYLE_OUT_OF_REACH] = { "out-of-reach", { NONE, NONE }, { 0x515d67, 0xa9b5bd }, 0, SOLID_LINE, 0.13, { 60, 5, FALSE } },
+  [OX_STYLE_LANE] = { "lane", { NONE, NONE }, { 0x1f4e79, 0x8fc1f0 }, 0.25, SHORT_DASHED, NO_HATCH },
+  [OX_STYLE_DOSE_NONE]
+  = { "dose-none", { 0xffffff, 0x15191c }, { 0x5c6670, 0x9aa7b0 }, 0, SOLID_LINE, 0.13, { 45, 1.6, FALSE } },
+  [OX_STYLE_DOSE_ONCE] = { "dose-once", { 0xdce8e2, 0x2d4340 }, { NONE, NONE }, 0, SOLID_LINE, NO_HATCH },
+  [OX_STYLE_DOSE_TWICE]
+  = { "dose-twice", { 0xf0d49a, 0x6b5220 }, { 0x76510f, 0xe6c283 }, 0, SOLID_LINE, 0.13, { 90, 1.6, FALSE } },
+  [OX_STYLE_DOSE_MORE]
+  = { "dose-more", { 0xd98a6b, 0x8f3d22 }, { 0x7b2d26, 0xffa08f }, 0, SOLID_LINE, 0.18, { 45, 1.2, TRUE } },
   [OX_STYLE_CHALK] = { "chalk", { 0xffffff, 0x15191c }, { 0x1f4e79, 0x8fc1f0 }, 0.25, SOLID_LINE, NO_HATCH },
   [OX_STYLE_INK] = { "ink", { 0xffffff, 0x15191c }, { 0x1b2730, 0xe8edf0 }, 0.25, SOLID_LINE, NO_HATCH },
   [OX_STYLE_QUIET] = { "quiet", { 0xffffff, 0x15191c }, { 0x515d67, 0xa9b5bd }, 0.18, SOLID_LINE, NO_HATCH },

@@ -44,6 +44,11 @@ typedef enum
   OX_STYLE_HOSE_REACH,  /* where the hoses of the stations end */
   OX_STYLE_CORD_REACH,  /* where their cords end */
   OX_STYLE_OUT_OF_REACH, /* over a strip that no station reaches: hatch only */
+  OX_STYLE_LANE,        /* a chalk line that strips lie on */
+  OX_STYLE_DOSE_NONE,   /* target that no strip covers ... */
+  OX_STYLE_DOSE_ONCE,
+  OX_STYLE_DOSE_TWICE,
+  OX_STYLE_DOSE_MORE,   /* ... and that three or more cover */
   OX_STYLE_CHALK,       /* base wall of the chalk lines and the distance from it */
   /* sheet */
   OX_STYLE_INK,         /* text, solid marks */

@@ -120,6 +120,35 @@ meets_a_room (const OxJob *job, const OxBox *boxes, const OxRing *ring)
   return FALSE;
 }
 
+static OxBox *
+room_boxes (const OxJob *job)
+{
+  OxBox *boxes = g_new (OxBox, job->n_rooms + 1);
+  for (guint i = 0; i < job->n_rooms; i++)
+    boxes[i] = ox_ring_box (job->rooms[i]->ring);
+  return boxes;
+}
+
+void
+ox_check_left_rooms (const OxJob *old, const OxJob *job, GPtrArray *findings)
+{
+  g_autofree OxBox *boxes = room_boxes (job);
+  g_autofree OxBox *old_boxes = room_boxes (old);
+  for (guint i = 0; job->n_rooms > 0 && i < job->n_obstacles; i++)
+    {
+      const OxObstacle *obstacle = job->obstacles[i];
+      if (i < old->n_obstacles && old->obstacles[i] == obstacle)
+        continue;
+      const OxObstacle *before = ox_job_find_obstacle (old, obstacle->id);
+      if (before == obstacle || meets_a_room (job, boxes, obstacle->shape.ring)
+          || (before && !meets_a_room (old, old_boxes, before->shape.ring)))
+        continue;
+      ox_finding_add (findings, OX_FINDING_ERROR, obstacle->id, &obstacle->shape.ring->points[0],
+                      g_strdup_printf (_ ("Obstacle %s would lie outside every room; keep a part of it on the floor"),
+                                       obstacle->id));
+    }
+}
+
 static double
 body_width (const OxMachine *machine)
 {
@@ -173,12 +202,9 @@ notice_doorway (const OxJob *job, const OxBox *boxes, const OxDoorway *doorway, 
 void
 ox_check_notices (const OxJob *job, GPtrArray *findings)
 {
-  g_autofree OxBox *boxes = g_new (OxBox, job->n_rooms + 1);
+  g_autofree OxBox *boxes = room_boxes (job);
   for (guint i = 0; i < job->n_rooms; i++)
-    {
-      boxes[i] = ox_ring_box (job->rooms[i]->ring);
-      notice_narrow_room (job->rooms[i], job->machine, findings);
-    }
+    notice_narrow_room (job->rooms[i], job->machine, findings);
   for (guint i = 0; i < job->n_obstacles; i++)
     {
       const OxObstacle *obstacle = job->obstacles[i];

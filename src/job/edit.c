@@ -3,7 +3,7 @@
  */
 #include "job/edit.h"
 #include "base/words.h"
-#include "job/check.h"
+#include "job/check-private.h"
 #include "job/edit-private.h"
 #include "job/place.h"
 
@@ -59,6 +59,15 @@ ids_at_fault (const OxJob *job)
   return ids;
 }
 
+static OxJob *
+refuse (const OxFinding *finding, GError **error)
+{
+  GError *refusal = g_error_new_literal (OX_JOB_ERROR, OX_JOB_ERROR_REFUSED, finding->text);
+  *ox_job_error_get_private (refusal) = (OxJobErrorPrivate){ finding->placed, finding->at };
+  g_propagate_error (error, refusal);
+  return NULL;
+}
+
 /* Takes @builder; the old job is looked at only when something is wrong with the new one. */
 OxJob *
 ox_edit_finish (const OxJob *old, OxJobBuilder *builder, GError **error)
@@ -74,14 +83,11 @@ ox_edit_finish (const OxJob *old, OxJobBuilder *builder, GError **error)
       if (!known)
         known = ids_at_fault (old);
       if (!g_hash_table_contains (known, finding->id))
-        {
-          GError *refusal = g_error_new_literal (OX_JOB_ERROR, OX_JOB_ERROR_REFUSED, finding->text);
-          *ox_job_error_get_private (refusal) = (OxJobErrorPrivate){ finding->placed, finding->at };
-          g_propagate_error (error, refusal);
-          return NULL;
-        }
+        return refuse (finding, error);
     }
-  return g_steal_pointer (&job);
+  g_ptr_array_set_size (findings, 0);
+  ox_check_left_rooms (old, job, findings);
+  return findings->len > 0 ? refuse (findings->pdata[0], error) : g_steal_pointer (&job);
 }
 
 gpointer

@@ -9,6 +9,7 @@
 
 #include <glib/gi18n-lib.h>
 #include <glib/gstdio.h>
+#include <unistd.h>
 
 struct _OxSession
 {
@@ -19,6 +20,7 @@ struct _OxSession
   OxPlanService *planner;
   OxCrashCopy *copy; /* (nullable) */
   OxPlan *plan;      /* (nullable) */
+  OxJob *planned;    /* (nullable) the job that it is a plan of: plan->job, or one that has other traced plans and is the same else */
   char *plan_error;  /* (nullable) */
   char *path;        /* (nullable) */
   char *stamp;       /* (nullable) of the file when it was read or written last; NULL while there is none */
@@ -81,7 +83,7 @@ ox_session_find_plan_error (OxSession *self)
 gboolean
 ox_session_is_plan_current (OxSession *self)
 {
-  return self->plan != NULL && self->plan->job == ox_session_get_job (self);
+  return self->plan != NULL && self->planned == ox_session_get_job (self);
 }
 
 OxPlanService *
@@ -91,10 +93,20 @@ ox_session_get_plan_service (OxSession *self)
 }
 
 static void
+set_planned (OxSession *self, const OxJob *job)
+{
+  OxJob *kept = job != NULL ? ox_job_ref (job) : NULL;
+
+  g_clear_pointer (&self->planned, ox_job_unref);
+  self->planned = kept;
+}
+
+static void
 planned_cb (OxSession *self, OxPlan *plan, const GError *error)
 {
   g_clear_pointer (&self->plan_error, g_free);
   g_clear_pointer (&self->plan, ox_plan_unref);
+  set_planned (self, plan != NULL ? plan->job : NULL);
   if (plan != NULL)
     self->plan = ox_plan_ref (plan);
   else
@@ -119,11 +131,54 @@ keep_copy (OxSession *self)
     ox_crash_copy_write (self->copy, ox_session_get_job (self), self->path, self->stamp);
 }
 
+static char *
+text_without_traced (const OxJob *job)
+{
+  OxJobBuilder *builder = ox_job_builder_new (job);
+  g_autoptr (OxJob) bare = NULL;
+
+  for (guint i = 0; i < job->n_traced; i++)
+    ox_job_builder_remove (builder, job->traced[i]->id);
+  bare = ox_job_builder_end (builder);
+  return ox_job_file_to_text (bare);
+}
+
+/* What shines through the floor from below changes nothing of the plan. */
+static gboolean
+differs_in_traced_only (const OxJob *a, const OxJob *b)
+{
+  gboolean same = a->n_traced == b->n_traced;
+  g_autofree char *one = NULL;
+  g_autofree char *other = NULL;
+
+  for (guint i = 0; same && i < a->n_traced; i++)
+    same = a->traced[i] == b->traced[i];
+  if (same)
+    return FALSE;
+  one = text_without_traced (a);
+  other = text_without_traced (b);
+  return g_str_equal (one, other);
+}
+
+static void
+plan_anew (OxSession *self)
+{
+  const OxJob *job = ox_session_get_job (self);
+
+  if (self->planned != NULL && (self->planned == job || differs_in_traced_only (self->planned, job)))
+    {
+      set_planned (self, job);
+      ox_plan_service_stop (self->planner);
+    }
+  else
+    ox_plan_service_request (self->planner, job);
+}
+
 /* Everything that follows from another job being current. */
 static void
 job_changed (OxSession *self)
 {
-  ox_plan_service_request (self->planner, ox_session_get_job (self));
+  plan_anew (self);
   keep_copy (self);
   g_signal_emit (self, signals[JOB_CHANGED], 0);
   g_signal_emit (self, signals[SELECTION_CHANGED], 0);
@@ -236,6 +291,19 @@ ox_session_is_overtaken (OxSession *self)
   return self->stamp != NULL && g_strcmp0 (self->stamp, now) != 0;
 }
 
+/* By its mode first: whoever took the right to write from it did not mean the administrator to have it. */
+gboolean
+ox_session_is_read_only (OxSession *self)
+{
+  GStatBuf info;
+  g_autofree char *folder = self->path != NULL ? g_path_get_dirname (self->path) : NULL;
+
+  if (self->path == NULL || g_stat (self->path, &info) != 0)
+    return FALSE;
+  return (info.st_mode & (S_IWUSR | S_IWGRP | S_IWOTH)) == 0 || g_access (self->path, W_OK) != 0
+         || g_access (folder, W_OK) != 0;
+}
+
 /* Takes @stamp. */
 static void
 take_stamp (OxSession *self, char *stamp)
@@ -258,6 +326,7 @@ start_over (OxSession *self, const OxJob *job, const char *path, char *stamp, gb
   self->path = copy;
   take_stamp (self, stamp);
   g_clear_pointer (&self->plan, ox_plan_unref);
+  set_planned (self, NULL);
   g_clear_pointer (&self->plan_error, g_free);
   g_signal_emit (self, signals[PLAN_CHANGED], 0);
   job_changed (self);
@@ -345,6 +414,7 @@ ox_session_finalize (GObject *object)
 
   g_clear_pointer (&self->history, ox_history_free);
   g_clear_pointer (&self->plan, ox_plan_unref);
+  set_planned (self, NULL);
   g_free (self->plan_error);
   g_free (self->path);
   g_free (self->stamp);

@@ -68,6 +68,9 @@ gboolean ox_session_save (OxSession *session, const char *path, GError **error) 
  * was restored from a copy */
 gboolean ox_session_is_overtaken (OxSession *session);
 
+/* ox_session_is_read_only: the file it was opened from or saved to must not be written as things are now: its mode or that of its folder */
+gboolean ox_session_is_read_only (OxSession *session);
+
 /* ox_session_restore: takes over the copy of a session that ended badly, as modified work; the copy is kept until that is
  * saved or discarded */
 gboolean ox_session_restore (OxSession *session, const char *copy_file, GError **error) G_GNUC_WARN_UNUSED_RESULT;

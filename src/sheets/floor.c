@@ -10,6 +10,8 @@ static const OxLayer layers[] = {
   { "rooms", N_ ("Rooms") },
   { "zones", N_ ("Turnaround zones") },
   { "strips", N_ ("Strips") },
+  { "dose", N_ ("Dose map") },
+  { "lanes", N_ ("Lanes") },
   { "out-of-reach", N_ ("Strips out of reach") },
   { "edge-work", N_ ("Edge work") },
   { "excluded", N_ ("Excluded areas") },

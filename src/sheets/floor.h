@@ -1,7 +1,7 @@
 /* Oxturn: sheets/floor - the floor picture: what window and sheets show of a job and its plan.
  * SPDX-License-Identifier: GPL-3.0-or-later
  *
- * Layers, from below: "rooms", "zones", "strips", "out-of-reach", "edge-work", "excluded", "conditions", "joints", "obstacles", "outline", "zone-outlines", "moves", "reach", "directions" (arrows), "further-coats", "speeds",
+ * Layers, from below: "rooms", "zones", "strips", "dose", "lanes", "out-of-reach", "edge-work", "excluded", "conditions", "joints", "obstacles", "outline", "zone-outlines", "moves", "reach", "directions" (arrows), "further-coats", "speeds",
  * "numbers", "stations", "names". Strip numbers and arrows appear as the scale leaves room for them (OxElement.from_mm), first and last strip and
  * every tenth first, so that no two overlap at any scale.
  */
@@ -28,6 +28,8 @@ typedef enum
   OX_FLOOR_TAGS = 1 << 11,      /* ids of edge areas and zones */
   OX_FLOOR_REACH = 1 << 12,     /* where hoses and cords end, as far as OxFloorPart.reach says */
   OX_FLOOR_FIRST = 1 << 13,     /* first start without the numbers */
+  OX_FLOOR_LANES = 1 << 14,     /* chalk lines */
+  OX_FLOOR_DOSE = 1 << 15,      /* floor blasted not at all, once, twice, more often by one coat; the coats lie over one another */
   OX_FLOOR_SCREEN = OX_FLOOR_OUTLINE | OX_FLOOR_OBSTACLES | OX_FLOOR_STRIPS | OX_FLOOR_NUMBERS | OX_FLOOR_ZONES | OX_FLOOR_EDGE_WORK
                     | OX_FLOOR_STATIONS | OX_FLOOR_NAMES | OX_FLOOR_TAGS
 } OxFloorLayers;

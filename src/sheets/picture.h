@@ -47,6 +47,8 @@ gboolean ox_picture_is_same_field (const OxStrip *a, const OxStrip *b);
 
 void ox_picture_ground (const OxPicture *picture); /* rooms, obstacles, excluded areas, joints, outline, stations */
 void ox_picture_work (const OxPicture *picture);   /* zones, strips, edge work, moves; needs a plan */
+void ox_picture_lanes (const OxPicture *picture);  /* chalk lines; needs a plan */
+void ox_picture_dose (const OxPicture *picture);   /* how often the floor is blasted; needs a plan */
 void ox_picture_labels (const OxPicture *picture, OxLabels *labels); /* names, tags, strip numbers, arrows */
 
 G_END_DECLS

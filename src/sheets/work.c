@@ -232,6 +232,10 @@ ox_picture_work (const OxPicture *picture)
     }
   if (layers & OX_FLOOR_STRIPS)
     append_strips (picture);
+  if (layers & OX_FLOOR_DOSE)
+    ox_picture_dose (picture);
+  if (layers & OX_FLOOR_LANES)
+    ox_picture_lanes (picture);
   if (layers & OX_FLOOR_ZONES)
     append_zones (picture);
   if (layers & OX_FLOOR_EDGE_WORK)

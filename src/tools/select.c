@@ -544,6 +544,12 @@ select_preview (const OxTool *tool, const OxScene *scene, OxPreview *preview)
                   (OxPoint[4]){ { box.x0, box.y0 }, { box.x1, box.y0 }, { box.x1, box.y1 }, { box.x0, box.y1 } }, 4);
 }
 
+static const OxJob *
+select_draft (const OxTool *tool)
+{
+  return ((const Select *) tool)->draft;
+}
+
 static const char *
 select_hint (const OxTool *tool)
 {
@@ -587,6 +593,7 @@ const OxToolTable ox_tool_select_table = {
   .cancel = select_cancel,
   .is_busy = select_is_busy,
   .preview = select_preview,
+  .draft = select_draft,
   .hint = select_hint,
   .cursor = select_cursor,
   .clear = select_cancel,

@@ -18,6 +18,7 @@ typedef struct
   void (*cancel) (OxTool *tool);
   gboolean (*is_busy) (const OxTool *tool);
   void (*preview) (const OxTool *tool, const OxScene *scene, OxPreview *preview);
+  const OxJob *(*draft) (const OxTool *tool);
   const char *(*hint) (const OxTool *tool);
   const char *(*cursor) (const OxTool *tool);
   void (*clear) (OxTool *tool);

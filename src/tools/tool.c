@@ -131,6 +131,12 @@ ox_tool_preview (const OxTool *tool, const OxScene *scene)
   return preview;
 }
 
+const OxJob *
+ox_tool_find_draft (const OxTool *tool)
+{
+  return tool->table->draft != NULL ? tool->table->draft (tool) : NULL;
+}
+
 const char *
 ox_tool_hint (const OxTool *tool)
 {

@@ -116,6 +116,9 @@ gboolean ox_tool_is_busy (const OxTool *tool); /* something is half done: Escape
 /* ox_tool_preview: Returns: (transfer full): what is to be seen now */
 OxPreview *ox_tool_preview (const OxTool *tool, const OxScene *scene) G_GNUC_WARN_UNUSED_RESULT;
 
+/* ox_tool_find_draft: (nullable): the job as it would be if what is dragged were let go here; belongs to the tool */
+const OxJob *ox_tool_find_draft (const OxTool *tool);
+
 const char *ox_tool_hint (const OxTool *tool);   /* translated: what can be done next */
 const char *ox_tool_cursor (const OxTool *tool); /* name of a CSS cursor: "crosshair", "move" ... */
 

@@ -153,7 +153,7 @@ test_menu (void)
   guint items = 0;
 
   count_menu (menu, &items);
-  g_assert_cmpuint (items, ==, 3 + 10 + 7 + 3 + 2 + 3 + 3 + 6 + 3 + 3 + 4);
+  g_assert_cmpuint (items, ==, 3 + 10 + 7 + 3 + 2 + 3 + 3 + 9 + 3 + 3 + 4);
 }
 
 static const char *

@@ -1,7 +1,7 @@
 /* Oxturn: tests/app/test-canvas - the floor on screen: view, pointer, keys.
  * SPDX-License-Identifier: GPL-3.0-or-later
  */
-#include "app/canvas/canvas.h"
+#include "app/canvas/canvas-private.h"
 
 #include "job/edit.h"
 #include "support/floors.h"
@@ -146,6 +146,49 @@ test_picture (void)
   ox_ui_close (window);
 }
 
+static guint
+count_in_layer (OxCanvas *canvas, const char *layer)
+{
+  guint n = 0;
+
+  for (guint i = 0; i < canvas->drawing->n_elements; i++)
+    n += g_str_equal (canvas->drawing->layers[canvas->drawing->elements[i].layer].id, layer);
+  return n;
+}
+
+/* Each layer comes and goes with its switch; a station that does not reach all of the floor has a line. */
+static void
+test_layers (void)
+{
+  static const struct
+  {
+    const char *action, *layer;
+    gboolean at_first;
+  } rows[] = { { "win.show-lanes", "lanes", FALSE },         { "win.show-strips", "strips", TRUE },
+               { "win.show-numbers", "numbers", TRUE },      { "win.show-zones", "zone-outlines", TRUE },
+               { "win.show-edge-work", "edge-work", TRUE },  { "win.show-moves", "moves", FALSE },
+               { "win.show-reach", "reach", FALSE },         { "win.show-dose", "dose", FALSE } };
+  g_autoptr (OxJob) floor = ox_test_floor_columns (30, 12, 0.5, 6, "compact");
+  g_autoptr (OxStation) station
+      = ox_station_new (&(OxStation){ .id = (char *) "S1", .name = (char *) "", .at = { 1, 1 }, .length = 12 });
+  g_autoptr (OxJob) job = ox_job_with_station (floor, station, NULL);
+  OxWindow *window = ox_ui_open (job);
+  OxCanvas *canvas = ox_window_get_canvas (window);
+
+  for (guint i = 0; i < G_N_ELEMENTS (rows); i++)
+    {
+      g_test_message ("%s", rows[i].layer);
+      for (guint k = 0; k < 2; k++)
+        {
+          g_assert_cmpint (count_in_layer (canvas, rows[i].layer) > 0, ==, rows[i].at_first == (k == 0));
+          gtk_widget_activate_action (GTK_WIDGET (window), rows[i].action, NULL);
+          ox_ui_settle (window);
+        }
+      g_assert_cmpint (count_in_layer (canvas, rows[i].layer) > 0, ==, rows[i].at_first);
+    }
+  ox_ui_close (window);
+}
+
 static GtkWidget *
 find_popover (GtkWidget *canvas)
 {
@@ -171,6 +214,91 @@ test_context_menu (void)
   g_assert_true (ox_session_is_selected (ox_window_get_session (window), job->rooms[0]->id));
   gtk_popover_popdown (GTK_POPOVER (find_popover (canvas)));
   OX_WAIT_FOR (find_popover (canvas) == NULL);
+  ox_ui_close (window);
+}
+
+/* The menu key and Shift+F10 open it too, for what is selected already. */
+static void
+test_context_menu_by_keys (void)
+{
+  static const guint shift[] = { GDK_KEY_Shift_L, 0 };
+  g_autoptr (OxJob) job = ox_test_floor_columns (20, 12, 0.5, 6, "compact");
+  OxWindow *window = ox_ui_open (job);
+  OxSession *session = ox_window_get_session (window);
+  GtkWidget *canvas = GTK_WIDGET (ox_window_get_canvas (window));
+
+  ox_session_select (session, (const char *const[]){ job->obstacles[0]->id, NULL });
+  for (guint i = 0; i < 2; i++)
+    {
+      gtk_widget_grab_focus (canvas);
+      ox_ui_chord (canvas, i == 0 ? NULL : shift, i == 0 ? GDK_KEY_Menu : GDK_KEY_F10);
+      OX_WAIT_FOR (find_popover (canvas) != NULL);
+      g_assert_true (ox_session_is_selected (session, job->obstacles[0]->id));
+      ox_ui_keys (canvas, "\033");
+      OX_WAIT_FOR (find_popover (canvas) == NULL);
+    }
+  ox_ui_close (window);
+}
+
+/* Two fingers apart by 1.5, then by 3 of where they began; then another pinch, together by half: 1.5 in all. The point between them stays.
+ * Servers for tests have no touchpad: the gesture's answer to its signals is called. */
+static void
+test_pinch (void)
+{
+  g_autoptr (OxJob) job = ox_test_floor_rectangle (30, 20, "compact");
+  OxWindow *window = ox_ui_open (job);
+  OxCanvas *canvas = ox_window_get_canvas (window);
+  OxPixel at = { 320, 190 }, after;
+  OxPoint under = ox_view_to_point (ox_canvas_get_view (canvas), at);
+  double before = ox_canvas_get_view (canvas)->px_per_m;
+
+  ox_canvas_pinch_begin (canvas);
+  ox_canvas_pinch (canvas, 1.5, at);
+  ox_canvas_pinch (canvas, 3, at);
+  g_assert_cmpfloat_with_epsilon (ox_canvas_get_view (canvas)->px_per_m, 3 * before, 1e-6);
+  ox_canvas_pinch_begin (canvas);
+  ox_canvas_pinch (canvas, 0.5, at);
+  g_assert_cmpfloat_with_epsilon (ox_canvas_get_view (canvas)->px_per_m, 1.5 * before, 1e-6);
+  after = ox_view_to_pixel (ox_canvas_get_view (canvas), under);
+  g_assert_cmpfloat_with_epsilon (after.x, at.x, 0.5);
+  g_assert_cmpfloat_with_epsilon (after.y, at.y, 0.5);
+  ox_ui_close (window);
+}
+
+/* A notch of a wheel is a step, two fingers on a touchpad move the paper as far as they go; neither takes the focus. */
+static void
+test_wheel_is_not_touchpad (void)
+{
+  g_autoptr (OxJob) job = ox_test_floor_rectangle (30, 20, "compact");
+  OxWindow *window = ox_ui_open (job);
+  OxCanvas *canvas = ox_window_get_canvas (window);
+  const OxView *view = ox_canvas_get_view (canvas);
+  GtkWidget *focus;
+  double scale = view->px_per_m;
+  OxPoint before = view->centre;
+
+  gtk_widget_activate_action (GTK_WIDGET (window), "win.next-pane", NULL);
+  focus = gtk_window_get_focus (GTK_WINDOW (window));
+  g_assert_true (focus != GTK_WIDGET (canvas));
+  ox_canvas_scroll (canvas, (OxPixel){ 12, 30 }, FALSE, OX_HOLD_NONE);
+  g_assert_cmpfloat_with_epsilon (view->centre.x, before.x + 12 / scale, 1e-9);
+  g_assert_cmpfloat_with_epsilon (view->centre.y, before.y - 30 / scale, 1e-9);
+  before = view->centre;
+  ox_canvas_scroll (canvas, (OxPixel){ 0, 1 }, TRUE, OX_HOLD_NONE);
+  g_assert_cmpfloat (before.y - view->centre.y, >, 20 / scale);
+  before = view->centre;
+  ox_canvas_scroll (canvas, (OxPixel){ 0, 1 }, TRUE, OX_HOLD_SHIFT);
+  g_assert_cmpfloat (view->centre.x - before.x, >, 20 / scale);
+  g_assert_cmpfloat (view->centre.y, ==, before.y);
+  g_assert_cmpfloat (view->px_per_m, ==, scale);
+  ox_canvas_scroll (canvas, (OxPixel){ 0, -1 }, TRUE, OX_HOLD_CONTROL);
+  g_assert_cmpfloat (view->px_per_m, >, 1.1 * scale);
+  ox_canvas_scroll (canvas, (OxPixel){ 0, 1 }, TRUE, OX_HOLD_CONTROL);
+  g_assert_cmpfloat_with_epsilon (view->px_per_m, scale, 1e-9);
+  ox_canvas_scroll (canvas, (OxPixel){ 0, -1 }, FALSE, OX_HOLD_CONTROL); /* a pixel is no notch */
+  g_assert_cmpfloat (view->px_per_m, >, scale);
+  g_assert_cmpfloat (view->px_per_m, <, 1.01 * scale);
+  g_assert_true (gtk_window_get_focus (GTK_WINDOW (window)) == focus);
   ox_ui_close (window);
 }
 
@@ -226,7 +354,11 @@ main (int argc, char **argv)
   g_test_add_func ("/app/canvas/wheel-and-middle-button-pan", test_wheel_and_middle_button_pan);
   g_test_add_func ("/app/canvas/letters", test_letters);
   g_test_add_func ("/app/canvas/keyboard-alone", test_keyboard_alone);
+  g_test_add_func ("/app/canvas/layers", test_layers);
   g_test_add_func ("/app/canvas/context-menu", test_context_menu);
+  g_test_add_func ("/app/canvas/context-menu-by-keys", test_context_menu_by_keys);
+  g_test_add_func ("/app/canvas/pinch", test_pinch);
+  g_test_add_func ("/app/canvas/wheel-is-not-touchpad", test_wheel_is_not_touchpad);
   g_test_add_func ("/app/canvas/zoom-to-selected-and-scale", test_zoom_to_selected_and_scale);
   g_test_add_func ("/app/canvas/picture", test_picture);
   g_test_add_func ("/app/canvas/accessible-description", test_accessible_description);

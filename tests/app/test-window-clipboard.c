@@ -101,6 +101,30 @@ test_between_windows (void)
   ox_ui_close (window);
 }
 
+/* A column of a far wing, for a floor that is not there: it lands where one looks, on the floor. */
+static void
+test_paste_onto_a_smaller_floor (void)
+{
+  g_autoptr (OxJob) job = ox_test_floor_columns (60, 8, 0.5, 4, "compact");
+  g_autoptr (OxJob) small = ox_test_floor_rectangle (6, 4, "compact");
+  OxWindow *window = ox_ui_open (job);
+  OxWindow *other = ox_ui_open (small);
+  OxBox box;
+
+  ox_session_select (ox_window_get_session (window),
+                     (const char *const[]){ job->obstacles[job->n_obstacles - 1]->id, NULL });
+  act (window, "win.copy");
+  act (other, "win.paste");
+  OX_WAIT_FOR (job_of (other)->n_obstacles == 1);
+  box = ox_ring_box (job_of (other)->obstacles[0]->shape.ring);
+  g_assert_cmpfloat_with_epsilon ((box.x0 + box.x1) / 2, 3, 0.001);
+  g_assert_cmpfloat_with_epsilon ((box.y0 + box.y1) / 2, 2, 0.001);
+  ox_ui_settle (other);
+  ox_ui_settle (window);
+  gtk_window_destroy (GTK_WINDOW (other));
+  ox_ui_close (window);
+}
+
 static void
 test_cut_and_paste_puts_it_back (void)
 {
@@ -172,6 +196,7 @@ main (int argc, char **argv)
   ox_ui_init (&argc, &argv);
   g_test_add_func ("/app/window-clipboard/copy-and-paste", test_copy_and_paste);
   g_test_add_func ("/app/window-clipboard/between-windows", test_between_windows);
+  g_test_add_func ("/app/window-clipboard/paste-onto-a-smaller-floor", test_paste_onto_a_smaller_floor);
   g_test_add_func ("/app/window-clipboard/cut-and-paste-puts-it-back", test_cut_and_paste_puts_it_back);
   g_test_add_func ("/app/window-clipboard/formats", test_formats);
   g_test_add_func ("/app/window-clipboard/junk", test_junk);

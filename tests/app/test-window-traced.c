@@ -148,6 +148,30 @@ test_seen (void)
   ox_ui_close (window);
 }
 
+/* While it is dragged it lies where the pointer has it, not where it was; let go or given up, it is where that says. */
+static void
+test_dragged (void)
+{
+  g_autoptr (OxJob) job = job_with_plan (FALSE);
+  OxWindow *window = ox_ui_open (job);
+  OxCanvas *canvas = ox_window_get_canvas (window);
+  OxPixel from = ox_view_to_pixel (ox_canvas_get_view (canvas), (OxPoint){ 2.37, 1.13 });
+  OxPixel to = ox_view_to_pixel (ox_canvas_get_view (canvas), (OxPoint){ 4.37, 1.13 });
+
+  ox_session_select (ox_window_get_session (window), (const char *const[]){ "T1", NULL });
+  ox_canvas_press (canvas, from, OX_HOLD_NONE, 1);
+  ox_canvas_motion (canvas, to, OX_HOLD_NONE);
+  ox_ui_settle (window);
+  g_assert_cmpuint (pixel_at (window, (OxPoint){ 1.37, 1.13 }), <, 10);
+  g_assert_true (job_of (window) == job);
+  ox_canvas_key (canvas, &(OxKey){ .name = OX_KEY_ESCAPE });
+  ox_canvas_release (canvas, to, OX_HOLD_NONE);
+  ox_ui_settle (window);
+  g_assert_cmpuint (pixel_at (window, (OxPoint){ 1.37, 1.13 }), >, 200);
+  g_assert_cmpuint (pixel_at (window, (OxPoint){ -2.37, 1.13 }), <, 10);
+  ox_ui_close (window);
+}
+
 /* What looks like a plan and is none: told so, nothing brought in. */
 static void
 test_refused (void)
@@ -246,6 +270,7 @@ main (int argc, char **argv)
   g_test_add_func ("/app/window-traced/closed-meanwhile", test_closed_meanwhile);
   g_test_add_func ("/app/window-traced/saved", test_saved);
   g_test_add_func ("/app/window-traced/seen", test_seen);
+  g_test_add_func ("/app/window-traced/dragged", test_dragged);
   g_test_add_func ("/app/window-traced/refused", test_refused);
   g_test_add_func ("/app/window-traced/spoiled-in-job", test_spoiled_in_job);
   g_test_add_func ("/app/window-traced/figures", test_figures);

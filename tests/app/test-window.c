@@ -10,6 +10,7 @@
 #include "support/ox-test.h"
 #include "ui.h"
 
+#include <glib/gstdio.h>
 #include <string.h>
 
 /* What the chooser answers: a test's own instead of the desktop's. */
@@ -306,6 +307,37 @@ test_save_fails (void)
   ox_test_folder_free (folder);
 }
 
+/* A file that may only be read says so in the title; Save leads to another name and leaves the file alone. */
+static void
+test_read_only (void)
+{
+  char *folder = ox_test_folder_new ();
+  g_autofree char *path = g_build_filename (folder, "hall.oxturn", NULL);
+  g_autofree char *other = g_build_filename (folder, "mine.oxturn", NULL);
+  g_autofree char *before = NULL;
+  g_autofree char *after = NULL;
+  g_autoptr (OxJob) job = ox_test_floor_rectangle (6, 4, "compact");
+  OxWindow *window = ox_ui_open (NULL);
+
+  ox_window_set_chooser (window, choose);
+  g_assert_true (ox_job_file_write (job, path, NULL));
+  g_assert_cmpint (g_chmod (path, 0444), ==, 0);
+  g_assert_true (ox_window_open (window, path));
+  g_assert_cmpstr (gtk_window_get_title (GTK_WINDOW (window)), ==, "hall.oxturn (read-only) - Oxturn");
+  edit (window);
+  g_assert_true (g_file_get_contents (path, &before, NULL, NULL));
+  act (window, "win.save");
+  chosen = other;
+  ox_ask_choose (ox_ui_find_dialog (window), 1); /* Save As */
+  g_assert_true (g_file_get_contents (path, &after, NULL, NULL));
+  g_assert_cmpstr (after, ==, before);
+  assert_begins (other, "<?xml");
+  g_assert_false (ox_session_is_modified (ox_window_get_session (window)));
+  g_assert_cmpstr (gtk_window_get_title (GTK_WINDOW (window)), ==, "mine.oxturn - Oxturn");
+  ox_ui_close (window);
+  ox_test_folder_free (folder);
+}
+
 /* A job file dropped on the window opens; anything else is refused in words. */
 static void
 test_drop (void)
@@ -431,6 +463,7 @@ main (int argc, char **argv)
   g_test_add_func ("/app/window/errors-are-sentences", test_errors_are_sentences);
   g_test_add_func ("/app/window/file-changed-on-disk", test_file_changed_on_disk);
   g_test_add_func ("/app/window/save-fails", test_save_fails);
+  g_test_add_func ("/app/window/read-only", test_read_only);
   g_test_add_func ("/app/window/drop", test_drop);
   g_test_add_func ("/app/window/title", test_title);
   g_test_add_func ("/app/window/accessible-names", test_accessible_names);

@@ -200,6 +200,21 @@ ox_ui_keys (GtkWidget *widget, const char *keys)
     }
 }
 
+void
+ox_ui_chord (GtkWidget *widget, const guint *held, guint keysym)
+{
+  Display *server = server_of (widget);
+  guint n = 0;
+
+  for (; held != NULL && held[n] != 0; n++)
+    XTestFakeKeyEvent (server, XKeysymToKeycode (server, held[n]), True, CurrentTime);
+  XTestFakeKeyEvent (server, XKeysymToKeycode (server, keysym), True, CurrentTime);
+  XTestFakeKeyEvent (server, XKeysymToKeycode (server, keysym), False, CurrentTime);
+  while (n-- > 0)
+    XTestFakeKeyEvent (server, XKeysymToKeycode (server, held[n]), False, CurrentTime);
+  deliver (widget);
+}
+
 GdkTexture *
 ox_ui_picture (GtkWidget *widget)
 {

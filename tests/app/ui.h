@@ -36,6 +36,9 @@ void ox_ui_button (GtkWidget *widget, guint button, gboolean down);
 void ox_ui_click (GtkWidget *widget, double x, double y);
 void ox_ui_keys (GtkWidget *widget, const char *keys); /* signs; \n, \t and \033 are Enter, Tab and Escape */
 
+/* ox_ui_chord: one key with others held down: X11 keysyms, @held (nullable) ends with 0 */
+void ox_ui_chord (GtkWidget *widget, const guint *held, guint keysym);
+
 /* ox_ui_picture: what @widget looks like */
 GdkTexture *ox_ui_picture (GtkWidget *widget) G_GNUC_WARN_UNUSED_RESULT;
 

@@ -113,6 +113,10 @@ test_floor_differs_without_colour (void)
         g_test_message ("%s, %s", ox_style_get (kinds[i])->name, ox_style_get (kinds[j])->name);
         g_assert_true (differ_without_colour (ox_style_get (kinds[i]), ox_style_get (kinds[j])));
       }
+  const OxStyle doses[] = { OX_STYLE_DOSE_NONE, OX_STYLE_DOSE_ONCE, OX_STYLE_DOSE_TWICE, OX_STYLE_DOSE_MORE };
+  for (guint i = 0; i < G_N_ELEMENTS (doses); i++)
+    for (guint j = 0; j < i; j++)
+      g_assert_true (differ_without_colour (ox_style_get (doses[i]), ox_style_get (doses[j])));
   const OxStyle sides[] = { OX_STYLE_WALL, OX_STYLE_OPEN, OX_STYLE_DROP };
   for (guint i = 0; i < G_N_ELEMENTS (sides); i++)
     for (guint j = 0; j < i; j++)

@@ -210,6 +210,36 @@ test_broken_job (void)
   assert_refused (ox_job_with_room (broken, other, &error), &error, OX_JOB_ERROR_REFUSED, "R2");
 }
 
+/* Columns may be drawn before there is a room; once there is one, none may be put beside it, by whatever edit. What lies outside already can be
+ * changed and taken back in. */
+static void
+test_outside_refused (void)
+{
+  g_autoptr (GError) error = NULL;
+  g_autoptr (OxJob) empty = ox_job_builder_end (ox_job_builder_new (NULL));
+  g_autoptr (OxObstacle) column = make_rectangle ("O1", OX_OBSTACLE_SOLID, (OxBox){ 20, 20, 21, 21 });
+  g_autoptr (OxObstacle) inside = make_rectangle ("O2", OX_OBSTACLE_SOLID, (OxBox){ 9.5, 5, 10.5, 6 });
+  g_autoptr (OxRoom) room = make_room ("R1", "POLYGON ((0 0, 10 0, 10 10, 0 10, 0 0))");
+  g_autoptr (OxJob) first = ox_job_with_obstacle (empty, column, &error);
+  g_autoptr (OxJob) job = ox_job_with_room (first, room, &error);
+  g_autoptr (OxJob) both = ox_job_with_obstacle (job, inside, &error);
+  g_autoptr (OxJob) nearer = ox_job_moved (both, IDS ("O1"), (OxPoint){ -2, 0 }, &error);
+  g_autoptr (OxJob) in = ox_job_moved (nearer, IDS ("O1"), (OxPoint){ -10, -12 }, &error);
+  g_autoptr (OxJob) room_gone = ox_job_moved (in, IDS ("R1"), (OxPoint){ 50, 0 }, &error);
+  g_autoptr (OxJob) all_moved = ox_job_moved (in, IDS ("R1", "O1", "O2"), (OxPoint){ 50, 0 }, &error);
+  g_autoptr (OxObstacle) other = make_rectangle ("O3", OX_OBSTACLE_PIT, (OxBox){ 10.1, 0, 11, 1 });
+  OxPoint at = { 0, 0 };
+  g_assert_no_error (error);
+  g_assert_null (ox_job_with_obstacle (both, other, &error));
+  g_assert_true (ox_job_error_place (error, &at));
+  g_assert_true (at.x >= 10.1 && at.x <= 11 && at.y >= 0 && at.y <= 1);
+  assert_refused (NULL, &error, OX_JOB_ERROR_REFUSED, "O3 would lie outside");
+  g_clear_error (&error);
+  assert_refused (ox_job_moved (in, IDS ("O2"), (OxPoint){ 0.6, 0 }, &error), &error, OX_JOB_ERROR_REFUSED, "O2");
+  g_clear_error (&error);
+  assert_refused (ox_job_moved (in, IDS ("O1"), (OxPoint){ 10, 0 }, &error), &error, OX_JOB_ERROR_REFUSED, "O1");
+}
+
 int
 main (int argc, char **argv)
 {
@@ -224,6 +254,7 @@ main (int argc, char **argv)
   g_test_add_func ("/job/edit/corner-refused", test_corner_refused);
   g_test_add_func ("/job/edit/moved", test_moved);
   g_test_add_func ("/job/edit/moved-refused", test_moved_refused);
+  g_test_add_func ("/job/edit/outside-refused", test_outside_refused);
   g_test_add_func ("/job/edit/broken", test_broken_job);
   return g_test_run ();
 }

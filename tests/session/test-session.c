@@ -269,6 +269,79 @@ test_nothing_left_behind (void)
   g_assert_null (session);
 }
 
+/* A traced plan brought in, moved and taken away again: the plan of the floor stays, nothing is planned; with the floor it is planned anew. */
+static void
+test_traced_plan_is_not_planned (void)
+{
+  Counts counts = { 0 };
+  g_autoptr (OxSession) session = new_session (NULL, &counts);
+  g_autoptr (GBytes) data = g_bytes_new_static ("%PDF", 4);
+  OxTracedPlan draft = { .id = (char *) "T1", .kind = OX_TRACED_PDF, .data = data, .page = 1, .width = 4, .depth = 2, .strength = 1 };
+  g_autoptr (OxTracedPlan) traced = ox_traced_plan_new (&draft);
+  g_autoptr (OxJob) with = NULL;
+  g_autoptr (OxJob) moved = NULL;
+  g_autoptr (OxJob) both = NULL;
+  const OxPlan *plan;
+
+  OX_WAIT_FOR (ox_session_is_plan_current (session));
+  plan = ox_session_find_plan (session);
+  counts.plan = 0;
+  with = ox_job_with_traced (ox_session_get_job (session), traced, NULL);
+  ox_session_apply (session, with, "Bring In", NULL, NULL);
+  moved = ox_job_moved (with, (const char *const[]){ "T1", NULL }, (OxPoint){ 3, 0 }, NULL);
+  ox_session_apply (session, moved, "Move", NULL, NULL);
+  g_assert_true (ox_session_is_plan_current (session));
+  g_assert_false (ox_plan_service_is_running (ox_session_get_plan_service (session)));
+  g_assert_true (ox_session_find_plan (session) == plan);
+  g_assert_cmpuint (counts.plan, ==, 0);
+  both = ox_job_moved (moved, (const char *const[]){ "T1", "R1", NULL }, (OxPoint){ 3, 0 }, NULL);
+  ox_session_apply (session, both, "Move", NULL, NULL);
+  g_assert_false (ox_session_is_plan_current (session));
+  OX_WAIT_FOR (ox_session_is_plan_current (session));
+  g_assert_true (ox_session_find_plan (session)->job == both);
+  for (guint i = 0; i < 3; i++)
+    ox_session_undo (session);
+  OX_WAIT_FOR (ox_session_is_plan_current (session));
+  g_assert_cmpfloat (ox_region_box (ox_session_find_plan (session)->target).x0, ==, 0);
+}
+
+/* An edit taken back before it was planned: the plan that is there is the right one, and stays so when the other one lands. */
+static void
+test_undo_in_mid_plan (void)
+{
+  Counts counts = { 0 };
+  g_autoptr (OxSession) session = new_session (NULL, &counts);
+  const OxJob *job;
+
+  OX_WAIT_FOR (ox_session_is_plan_current (session));
+  job = ox_session_get_job (session);
+  move_room (session, 1);
+  ox_session_undo (session);
+  g_assert_true (ox_session_is_plan_current (session));
+  OX_WAIT_FOR (!ox_plan_service_is_running (ox_session_get_plan_service (session)));
+  g_assert_true (ox_session_is_plan_current (session));
+  g_assert_true (ox_session_find_plan (session)->job == job);
+}
+
+static void
+test_read_only (void)
+{
+  Counts counts = { 0 };
+  char *folder = ox_test_folder_new ();
+  g_autofree char *path = g_build_filename (folder, "hall.oxturn", NULL);
+  g_autoptr (OxSession) session = new_session (NULL, &counts);
+
+  g_assert_false (ox_session_is_read_only (session));
+  g_assert_true (ox_session_save (session, path, NULL));
+  g_assert_false (ox_session_is_read_only (session));
+  g_assert_cmpint (g_chmod (path, 0444), ==, 0);
+  g_assert_true (ox_session_is_read_only (session));
+  g_assert_cmpint (g_chmod (path, 0644), ==, 0);
+  g_assert_false (ox_session_is_read_only (session));
+  OX_WAIT_FOR (ox_session_is_plan_current (session));
+  ox_test_folder_free (folder);
+}
+
 int
 main (int argc, char **argv)
 {
@@ -282,5 +355,8 @@ main (int argc, char **argv)
   g_test_add_func ("/session/session/restore", test_restore);
   g_test_add_func ("/session/session/restore-overtaken", test_restore_overtaken);
   g_test_add_func ("/session/session/nothing-left-behind", test_nothing_left_behind);
+  g_test_add_func ("/session/session/traced-plan-is-not-planned", test_traced_plan_is_not_planned);
+  g_test_add_func ("/session/session/undo-in-mid-plan", test_undo_in_mid_plan);
+  g_test_add_func ("/session/session/read-only", test_read_only);
   return g_test_run ();
 }

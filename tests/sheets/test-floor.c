@@ -36,7 +36,8 @@ test_each_switch_shows_its_layer (void)
                    { OX_FLOOR_ZONES, "zone-outlines", "strips" }, { OX_FLOOR_EDGE_WORK, "edge-work", "strips" },
                    { OX_FLOOR_MOVES, "moves", "strips" },         { OX_FLOOR_STATIONS, "stations", "outline" },
                    { OX_FLOOR_NAMES, "names", "numbers" },        { OX_FLOOR_TO_PREPARE, "strips", "directions" },
-                   { OX_FLOOR_TAGS, "names", "edge-work" } };
+                   { OX_FLOOR_TAGS, "names", "edge-work" },
+                   { OX_FLOOR_LANES, "lanes", "strips" },         { OX_FLOOR_DOSE, "dose", "strips" } };
   g_autoptr (OxJob) job = ox_test_hall (OX_UNITS_METRES);
   g_autoptr (OxPlan) plan = ox_test_plan (job);
   for (guint i = 0; i < G_N_ELEMENTS (switches); i++)

@@ -3,6 +3,7 @@
  */
 #pragma once
 #include "app/canvas/canvas.h"
+#include "app/canvas/reach-keeper.h"
 #include "app/traced/store.h"
 G_BEGIN_DECLS
 
@@ -20,6 +21,7 @@ struct _OxCanvas
   OxTool *tool;
   OxDrawing *drawing; /* (nullable) what the floor layer shows */
   OxTracedStore *traced;
+  OxReachKeeper *reach;
   char *pointed;      /* (nullable) id of what the pointer rests on, of the plan */
   char *words;        /* (nullable) what it is */
   char *mark_date;
@@ -34,6 +36,7 @@ struct _OxCanvas
   OxMark mark;
   gboolean mark_up_to;
   OxPixel pointer; /* where the pointer is, or where the keys moved it to */
+  double pinched;  /* scale of the pinch under way */
   gboolean fitted; /* whether the view was chosen, by us or by the user */
   guint redraw_id; /* idle source that makes the drawing anew, 0 for none */
 };

@@ -9,6 +9,8 @@
 #include "tools/snap.h"
 
 #define FIT_MARGIN_PX 48
+#define ZOOM_STEP 1.15
+#define NOTCH_PX 60.0 /* of a wheel */
 #define GRID_MIN_PX 12.0 /* lines of the paper stand no closer than this */
 
 static double
@@ -47,6 +49,32 @@ ox_canvas_zoom_at (OxCanvas *self, double factor, OxPixel about)
 {
   self->fitted = TRUE;
   ox_canvas_set_view (self, ox_view_with_zoom (&self->view, factor, about));
+}
+
+void
+ox_canvas_scroll (OxCanvas *self, OxPixel by, gboolean wheel, OxHold hold)
+{
+  double px = wheel ? NOTCH_PX : 1;
+
+  if ((hold & OX_HOLD_CONTROL) != 0)
+    ox_canvas_zoom_at (self, pow (ZOOM_STEP, -by.y * px / NOTCH_PX), self->pointer);
+  else if ((hold & OX_HOLD_SHIFT) != 0 && by.x == 0)
+    ox_canvas_pan (self, (OxPixel){ -by.y * px, 0 });
+  else
+    ox_canvas_pan (self, (OxPixel){ -by.x * px, -by.y * px });
+}
+
+void
+ox_canvas_pinch_begin (OxCanvas *self)
+{
+  self->pinched = 1;
+}
+
+void
+ox_canvas_pinch (OxCanvas *self, double scale, OxPixel about)
+{
+  ox_canvas_zoom_at (self, scale / self->pinched, about);
+  self->pinched = scale;
 }
 
 void

@@ -62,7 +62,10 @@ ox_canvas_update_overlay (OxCanvas *self)
 {
   OxScene scene = scene_of (self);
   OxPreview *preview = ox_tool_preview (self->tool, &scene);
+  const OxJob *draft = ox_tool_find_draft (self->tool);
 
+  /* A traced plan is dragged as itself, not as an outline. */
+  ox_traced_store_set_job (self->traced, draft != NULL ? draft : scene.job);
   if (ox_session_is_plan_current (self->session))
     {
       if (self->clock >= 0)
@@ -77,12 +80,22 @@ ox_canvas_update_overlay (OxCanvas *self)
   g_signal_emit (self, signals[HINT_CHANGED], 0);
 }
 
+/* Lines of reach are there only when they are asked for, and a moment later. */
+static const OxReachLines *
+find_reach (OxCanvas *self)
+{
+  if ((self->layers & OX_FLOOR_REACH) == 0 || !ox_session_is_plan_current (self->session))
+    return NULL;
+  return ox_reach_keeper_find (self->reach, ox_session_find_plan (self->session));
+}
+
 static gboolean
 redraw_cb (gpointer data)
 {
   OxCanvas *self = OX_CANVAS (data);
-  g_autoptr (OxDrawing) drawing
-      = ox_floor_picture_new (ox_session_get_job (self->session), ox_session_find_plan (self->session), self->layers);
+  const OxFloorPart part = { .layers = self->layers, .box = OX_FLOOR_WHOLE, .reach = find_reach (self) };
+  g_autoptr (OxDrawing) drawing = ox_floor_picture_new_part (ox_session_get_job (self->session),
+                                                             ox_session_find_plan (self->session), &part, NULL);
 
   self->redraw_id = 0;
   g_clear_pointer (&self->drawing, ox_drawing_unref);
@@ -100,10 +113,15 @@ queue_redraw (OxCanvas *self)
 }
 
 static void
+reach_found_cb (gpointer data)
+{
+  queue_redraw (data);
+}
+
+static void
 job_changed_cb (OxCanvas *self)
 {
   self->in_trouble = FALSE;
-  ox_traced_store_set_job (self->traced, ox_session_get_job (self->session));
   queue_redraw (self);
   ox_canvas_update_overlay (self);
   describe (self);
@@ -392,7 +410,7 @@ gboolean
 ox_canvas_is_settled (OxCanvas *self)
 {
   return self->redraw_id == 0 && ox_floor_layer_is_settled (OX_FLOOR_LAYER (self->floor))
-         && ox_traced_store_is_settled (self->traced)
+         && ox_traced_store_is_settled (self->traced) && ox_reach_keeper_is_settled (self->reach)
          && (ox_session_is_plan_current (self->session) || ox_session_find_plan_error (self->session) != NULL);
 }
 
@@ -443,6 +461,7 @@ ox_canvas_dispose (GObject *object)
 
   g_clear_handle_id (&self->redraw_id, g_source_remove);
   g_clear_pointer (&self->traced, ox_traced_store_free);
+  g_clear_pointer (&self->reach, ox_reach_keeper_free);
   g_clear_pointer (&self->menu, gtk_widget_unparent);
   g_clear_pointer (&self->floor, gtk_widget_unparent);
   g_clear_pointer (&self->overlay, gtk_widget_unparent);
@@ -511,6 +530,7 @@ ox_canvas_new (OxSession *session)
   OxCanvas *self = g_object_new (OX_TYPE_CANVAS, NULL);
 
   self->session = g_object_ref (session);
+  self->reach = ox_reach_keeper_new (reach_found_cb, self);
   self->traced = ox_traced_store_new (
       &(OxTracedListener){ .changed = traced_changed_cb, .failed = traced_failed_cb, .user_data = self });
   g_signal_connect_object (session, "job-changed", G_CALLBACK (job_changed_cb), self, G_CONNECT_SWAPPED);

@@ -60,4 +60,12 @@ gboolean ox_canvas_key (OxCanvas *canvas, const OxKey *key);
 void ox_canvas_pan (OxCanvas *canvas, OxPixel by);
 void ox_canvas_zoom_at (OxCanvas *canvas, double factor, OxPixel about);
 
+/* ox_canvas_pinch: the fingers are @scale times as far apart as when they came down, about the point between them */
+void ox_canvas_pinch_begin (OxCanvas *canvas);
+void ox_canvas_pinch (OxCanvas *canvas, double scale, OxPixel about);
+
+/* ox_canvas_scroll: pans, with Shift to the side, or zooms at the pointer with Control
+ * @by: notches of a @wheel, or pixels of a touchpad */
+void ox_canvas_scroll (OxCanvas *canvas, OxPixel by, gboolean wheel, OxHold hold);
+
 G_END_DECLS

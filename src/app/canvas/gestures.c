@@ -3,17 +3,12 @@
  */
 #include "app/canvas/canvas-private.h"
 
-#define ZOOM_STEP 1.15
-#define SCROLL_PX 60.0 /* of one notch of a wheel */
-
 /* What the gestures need to remember between their signals; owned by the canvas as data. */
 typedef struct
 {
   gboolean space; /* the space bar is held: the pointer drags the paper */
   gboolean panning;
   OxPixel pan_from; /* pan done so far in this drag */
-  double pinch;     /* scale of the pinch so far */
-  OxPixel pointer;
 } Hands;
 
 static Hands *
@@ -50,11 +45,8 @@ released_cb (GtkGestureClick *gesture, int clicks, double x, double y, OxCanvas 
 static void
 motion_cb (GtkEventControllerMotion *motion, double x, double y, OxCanvas *canvas)
 {
-  Hands *hands = hands_of (canvas);
-
-  hands->pointer = (OxPixel){ x, y };
-  if (!hands->panning)
-    ox_canvas_motion (canvas, hands->pointer, hold_of (GTK_EVENT_CONTROLLER (motion)));
+  if (!hands_of (canvas)->panning)
+    ox_canvas_motion (canvas, (OxPixel){ x, y }, hold_of (GTK_EVENT_CONTROLLER (motion)));
 }
 
 /* --- Panning with the middle button, or with the space bar held --- */
@@ -105,15 +97,8 @@ static gboolean
 scroll_cb (GtkEventControllerScroll *scroll, double dx, double dy, OxCanvas *canvas)
 {
   gboolean wheel = gtk_event_controller_scroll_get_unit (scroll) == GDK_SCROLL_UNIT_WHEEL;
-  double px = wheel ? SCROLL_PX : 1;
-  OxHold hold = hold_of (GTK_EVENT_CONTROLLER (scroll));
 
-  if ((hold & OX_HOLD_CONTROL) != 0)
-    ox_canvas_zoom_at (canvas, pow (ZOOM_STEP, wheel ? -dy : -dy / SCROLL_PX), hands_of (canvas)->pointer);
-  else if ((hold & OX_HOLD_SHIFT) != 0 && dx == 0)
-    ox_canvas_pan (canvas, (OxPixel){ -dy * px, 0 });
-  else
-    ox_canvas_pan (canvas, (OxPixel){ -dx * px, -dy * px });
+  ox_canvas_scroll (canvas, (OxPixel){ dx, dy }, wheel, hold_of (GTK_EVENT_CONTROLLER (scroll)));
   return TRUE;
 }
 
@@ -122,18 +107,16 @@ pinch_begin_cb (GtkGesture *gesture, GdkEventSequence *sequence, OxCanvas *canva
 {
   (void) gesture;
   (void) sequence;
-  hands_of (canvas)->pinch = 1;
+  ox_canvas_pinch_begin (canvas);
 }
 
 static void
 pinch_cb (GtkGestureZoom *zoom, double scale, OxCanvas *canvas)
 {
-  Hands *hands = hands_of (canvas);
-  OxPixel about = hands->pointer;
+  OxPixel about = canvas->pointer;
 
   gtk_gesture_get_bounding_box_center (GTK_GESTURE (zoom), &about.x, &about.y);
-  ox_canvas_zoom_at (canvas, scale / hands->pinch, about);
-  hands->pinch = scale;
+  ox_canvas_pinch (canvas, scale, about);
 }
 
 /* --- Keys --- */

@@ -3,6 +3,7 @@
  */
 #include "app/panels/panels.h"
 
+#include "app/panels/dose-key.h"
 #include "app/panels/order-box.h"
 #include "app/panels/estimate-box.h"
 #include "app/rows.h"
@@ -147,11 +148,13 @@ make_layers (void)
     const char *action;
     const char *title;
   } layers[] = {
+    { "win.show-lanes", N_ ("Lanes") },
     { "win.show-strips", N_ ("Strips") },
     { "win.show-numbers", N_ ("Numbers and arrows") },
     { "win.show-zones", N_ ("Turnaround zones") },
     { "win.show-edge-work", N_ ("Edge work") },
     { "win.show-moves", N_ ("Moves") },
+    { "win.show-reach", N_ ("Reach of the stations") },
     { "win.show-names", N_ ("Names") },
   };
   GtkWidget *grid
@@ -180,6 +183,7 @@ ox_plan_panel_new (OxSession *session, OxCanvas *canvas)
   g_object_set_data_full (G_OBJECT (root), "ox-plan", self, g_free);
   gtk_box_append (GTK_BOX (root), ox_heading_new (_ ("Shown on the floor")));
   gtk_box_append (GTK_BOX (root), make_layers ());
+  gtk_box_append (GTK_BOX (root), ox_dose_key_new (session));
   gtk_box_append (GTK_BOX (root), ox_heading_new (_ ("Order of work")));
   gtk_box_append (GTK_BOX (root), ox_order_box_new (session, canvas));
   gtk_box_append (GTK_BOX (root), ox_heading_new (_ ("To look at")));
