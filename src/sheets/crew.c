@@ -291,16 +291,16 @@ gather_blocks (const OxSheetRun *run, const Shown *shown)
 static gboolean
 try_page (const OxSheetRun *run, GPtrArray *blocks, OxPlot *plot, gboolean *holds, GError **error)
 {
-  const OxFlow flow = { blocks, 0, 0, FALSE };
+  const OxFlow flow = { blocks, 0, 0, FALSE, OX_BLOCK_GAP_MM };
   OxFlow trial = flow;
   if (!ox_plot_new (run, &flow, OX_CREW_AROUND_MM, plot, error))
     return FALSE;
-  *holds = ox_flow_fill (&trial, NULL, plot->slots, plot->n_slots);
+  *holds = ox_flow_tighten (&trial, plot->slots, plot->n_slots);
   if (!*holds)
     {
       ox_plot_use_below (plot, run, &flow, OX_CREW_AROUND_MM);
       trial = flow;
-      *holds = ox_flow_fill (&trial, NULL, plot->slots, plot->n_slots);
+      *holds = ox_flow_tighten (&trial, plot->slots, plot->n_slots);
     }
   return TRUE;
 }
@@ -369,9 +369,10 @@ ox_crew_append (OxSheetRun *run, GError **error)
   ox_tags_append_check_names (run, &plot, draft->builder, labels);
   ox_tags_append_reach (run, &plot, draft->builder, labels);
   g_autoptr (GPtrArray) blocks = gather_blocks (run, &(Shown){ floor, beside, untagged, brief });
-  OxFlow flow = { blocks, 0, 0, FALSE };
+  OxFlow flow = { blocks, 0, 0, FALSE, OX_BLOCK_GAP_MM };
   ox_drawing_builder_item (draft->builder, NULL, 0);
   ox_drawing_builder_layer (draft->builder, "tables", _ ("Tables and notes"));
+  (void) ox_flow_tighten (&flow, plot.slots, plot.n_slots);
   if (!ox_flow_fill (&flow, draft->builder, plot.slots, plot.n_slots))
     ox_flow_finish (&flow, run, kind, description);
   return TRUE;

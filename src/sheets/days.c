@@ -258,7 +258,7 @@ append_record (OxSheetRun *run)
     }
   g_ptr_array_add (blocks, recorded_block (run, &progress->done, _ ("Done so far")));
   g_ptr_array_add (blocks, recorded_block (run, &progress->left, _ ("Left to do")));
-  OxFlow flow = { blocks, 0, 0, FALSE };
+  OxFlow flow = { blocks, 0, 0, FALSE, OX_BLOCK_GAP_MM };
   ox_flow_finish (&flow, run, _ ("Day sheet"), _ ("What the record says was done, day by day, and what is left."));
 }
 
@@ -277,7 +277,7 @@ ox_day_sheets_append (OxSheetRun *run)
       g_ptr_array_add (blocks, edges_block (&day));
       g_ptr_array_add (blocks, strips_block (&day));
       g_ptr_array_add (blocks, notes_block (&day));
-      OxFlow flow = { blocks, 0, 0, FALSE };
+      OxFlow flow = { blocks, 0, 0, FALSE, OX_BLOCK_GAP_MM };
       ox_flow_finish (&flow, run, _ ("Day sheet"),
                       _ ("What is planned for a shift, and what was done, to be filled in."));
     }

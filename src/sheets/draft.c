@@ -9,6 +9,7 @@
 #define PAD_MM 4.0
 #define LEAST_ROWS 3      /* of a block that is split */
 #define BAR_STRIP_MM 17.0 /* below the floor, for scale bar and north arrow */
+#define LEAST_BLOCK_GAP_MM 2.2
 #define LEAST_BELOW_MM 40.0
 #define LEAST_GAP_MM 3.0   /* between columns of blocks below the floor */
 #define LEAST_BAND_MM 24.0 /* a lower one holds nothing worth it */
@@ -39,7 +40,7 @@ place_foot (OxFlow *flow, OxDrawingBuilder *builder, OxSlot *slot)
         continue;
       if (builder != NULL)
         ox_block_append (block, builder, (OxPoint){ slot->x, slot->bottom + used }, 0, n);
-      slot->bottom += used + OX_BLOCK_GAP_MM;
+      slot->bottom += used + flow->gap_mm;
       flow->has_foot = TRUE;
     }
 }
@@ -61,7 +62,7 @@ fill_slot (OxFlow *flow, OxDrawingBuilder *builder, OxSlot slot)
         return TRUE;
       if (builder != NULL)
         ox_block_append (block, builder, (OxPoint){ slot.x, y }, flow->row, n);
-      y -= used + OX_BLOCK_GAP_MM;
+      y -= used + flow->gap_mm;
       flow->row += n;
       if (n < rest)
         return TRUE;
@@ -82,6 +83,22 @@ ox_flow_fill (OxFlow *flow, OxDrawingBuilder *builder, const OxSlot *slots, guin
   return FALSE;
 }
 
+gboolean
+ox_flow_tighten (OxFlow *flow, const OxSlot *slots, guint n)
+{
+  static const double gaps_mm[] = { OX_BLOCK_GAP_MM, 4, 3, LEAST_BLOCK_GAP_MM };
+  for (guint i = 0; i < G_N_ELEMENTS (gaps_mm); i++)
+    {
+      OxFlow trial = *flow;
+      trial.gap_mm = gaps_mm[i];
+      if (!ox_flow_fill (&trial, NULL, slots, n))
+        continue;
+      flow->gap_mm = gaps_mm[i];
+      return TRUE;
+    }
+  return FALSE;
+}
+
 void
 ox_flow_finish (OxFlow *flow, OxSheetRun *run, const char *kind, const char *description)
 {
@@ -91,6 +108,7 @@ ox_flow_finish (OxFlow *flow, OxSheetRun *run, const char *kind, const char *des
       OxDraft *draft = ox_sheet_run_add (run, kind, description, "");
       ox_drawing_builder_layer (draft->builder, "tables", _ ("Tables and notes"));
       guint block = flow->block, row = flow->row;
+      (void) ox_flow_tighten (flow, slots, run->form.n_columns);
       if (ox_flow_fill (flow, draft->builder, slots, run->form.n_columns))
         return;
       /* A row that is higher than an empty page would be tried for ever. */

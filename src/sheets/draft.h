@@ -45,11 +45,16 @@ typedef struct
   GPtrArray *blocks;   /* of OxBlock; empty ones are skipped */
   guint block, row;
   gboolean has_foot;   /* the foot is placed */
+  double gap_mm;       /* below a block: OX_BLOCK_GAP_MM, less in a page that is full */
 } OxFlow;
 
 /* ox_flow_fill: places what fits; @builder (nullable): NULL only tries
  * Returns: TRUE when all blocks are placed */
 gboolean ox_flow_fill (OxFlow *flow, OxDrawingBuilder *builder, const OxSlot *slots, guint n);
+
+/* ox_flow_tighten: where a few lines would go onto a page of their own, and all has room with less between the blocks, takes that gap.
+ * Returns: whether everything has room */
+gboolean ox_flow_tighten (OxFlow *flow, const OxSlot *slots, guint n);
 
 /* ox_flow_finish: what is left, on as many further pages as it takes */
 void ox_flow_finish (OxFlow *flow, OxSheetRun *run, const char *kind, const char *description);

@@ -200,7 +200,7 @@ ox_quote_append (OxSheetRun *run, GError **error)
   g_ptr_array_add (blocks, basis_block (&page));
   g_ptr_array_add (blocks, terms_block (&page));
   g_ptr_array_add (blocks, accepted_block (&page));
-  OxFlow flow = { blocks, 0, 0, FALSE };
+  OxFlow flow = { blocks, 0, 0, FALSE, OX_BLOCK_GAP_MM };
   ox_flow_finish (&flow, &wide, _ ("Quote"), _ ("What the job costs, room by room, and what that rests on."));
   return TRUE;
 }

@@ -142,6 +142,6 @@ ox_schedule_append (OxSheetRun *run)
   for (OxFigureGroup group = OX_FIGURE_TIME; group < OX_N_FIGURE_GROUPS; group++)
     g_ptr_array_insert (blocks, 2 + (gint) group, ox_figure_table_new (run, run->estimate, group));
   g_ptr_array_insert (blocks, 3, ox_shift_table_new (run, run->estimate));
-  OxFlow flow = { blocks, 0, 0, FALSE };
+  OxFlow flow = { blocks, 0, 0, FALSE, OX_BLOCK_GAP_MM };
   ox_flow_finish (&flow, run, _ ("Schedule"), _ ("Quantities, edge work and all strips in working order."));
 }

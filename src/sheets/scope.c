@@ -268,7 +268,7 @@ make_plot (const OxSheetRun *run, const OxFlow *flow, OxPlot *plot, GError **err
   OxFlow trial = *flow;
   if (!find_scale (run, flow, plot, error))
     return FALSE;
-  if (!ox_flow_fill (&trial, NULL, plot->slots, plot->n_slots))
+  if (!ox_flow_tighten (&trial, plot->slots, plot->n_slots))
     ox_plot_use_below (plot, run, flow, OX_DIMENSIONS_AROUND_MM);
   return TRUE;
 }
@@ -279,7 +279,7 @@ ox_scope_append (OxSheetRun *run, GError **error)
   const OxFloorLayers layers = OX_FLOOR_OUTLINE | OX_FLOOR_OBSTACLES | OX_FLOOR_TO_PREPARE | OX_FLOOR_EDGE_WORK;
   g_autoptr (OxDrawing) floor = ox_floor_picture_new_at (run->job, run->plan, layers, 1, NULL);
   g_autoptr (GPtrArray) blocks = gather_blocks (run, floor);
-  OxFlow flow = { blocks, 0, 0, FALSE };
+  OxFlow flow = { blocks, 0, 0, FALSE, OX_BLOCK_GAP_MM };
   OxPlot plot;
   if (!make_plot (run, &flow, &plot, error))
     return FALSE;
@@ -297,8 +297,8 @@ ox_scope_append (OxSheetRun *run, GError **error)
   append_item_names (run, &plot, draft->builder, labels);
   ox_chains_append_sides (chains, run, &plot, draft->builder, labels);
   ox_drawing_builder_layer (draft->builder, "tables", _ ("Tables and notes"));
-  gboolean done = ox_flow_fill (&flow, draft->builder, plot.slots, plot.n_slots);
-  if (!done)
+  (void) ox_flow_tighten (&flow, plot.slots, plot.n_slots);
+  if (!ox_flow_fill (&flow, draft->builder, plot.slots, plot.n_slots))
     ox_flow_finish (&flow, run, kind, description);
   return TRUE;
 }

@@ -217,7 +217,7 @@ ox_setup_append (OxSheetRun *run)
     {
       form.body_mm = sizes[i].body_mm;
       g_autoptr (GPtrArray) blocks = gather_blocks (&form, run->estimate, sizes[i].cautions);
-      OxFlow trial = { blocks, 0, 0, FALSE }, flow = trial;
+      OxFlow trial = { blocks, 0, 0, FALSE, OX_BLOCK_GAP_MM }, flow = trial;
       if (i + 1 < G_N_ELEMENTS (sizes) && !ox_flow_fill (&trial, NULL, slots, form.n_columns))
         continue;
       ox_flow_finish (&flow, run, _ ("Set-up card"), _ ("How the machine is set up, started, tried and stopped."));

@@ -48,7 +48,7 @@ ox_split_is_needed (const OxSheetRun *run)
 {
   g_autoptr (GPtrArray) none = new_blocks ();
   OxPlot plot;
-  if (!ox_plot_new (run, &(OxFlow){ none, 0, 0, FALSE }, OX_CREW_AROUND_MM, &plot, NULL))
+  if (!ox_plot_new (run, &(OxFlow){ none, 0, 0, FALSE, OX_BLOCK_GAP_MM }, OX_CREW_AROUND_MM, &plot, NULL))
     return TRUE;
   return run->asked.denominator <= 0 && least_pitch (run->plan) * plot.mm_per_m < LEAST_PITCH_MM;
 }
@@ -117,7 +117,7 @@ lay_out_parts (Split *split, guint first_sheet)
   g_ptr_array_add (blocks, key);
   g_ptr_array_add (blocks, part_legend (run, rough, NULL, 1));
   double mm[2];
-  ox_plot_divide_part (run, &(OxFlow){ blocks, 0, 0, FALSE }, OX_CREW_AROUND_MM, &split->page, mm);
+  ox_plot_divide_part (run, &(OxFlow){ blocks, 0, 0, FALSE, OX_BLOCK_GAP_MM }, OX_CREW_AROUND_MM, &split->page, mm);
   split->parts = ox_parts_new (run->job, 1000 / split->scale.denominator, mm, first_sheet);
 }
 
@@ -159,11 +159,11 @@ lay_out_overview (const OxSheetRun *run, OxPlot *plot, GError **error)
   const OxFloorPart all = { OVERVIEW_LAYERS, 1, OX_FLOOR_WHOLE, run->reach, run->form.body_mm };
   g_autoptr (OxDrawing) rough = ox_floor_picture_new_part (run->job, run->plan, &all, NULL);
   g_autoptr (GPtrArray) blocks = overview_blocks (run, rough, NULL);
-  const OxFlow flow = { blocks, 0, 0, FALSE };
+  const OxFlow flow = { blocks, 0, 0, FALSE, OX_BLOCK_GAP_MM };
   if (!ox_plot_new (&whole, &flow, OVERVIEW_AROUND_MM, plot, error))
     return FALSE;
   OxFlow trial = flow;
-  if (!ox_flow_fill (&trial, NULL, plot->slots, plot->n_slots))
+  if (!ox_flow_tighten (&trial, plot->slots, plot->n_slots))
     ox_plot_use_below (plot, run, &flow, OVERVIEW_AROUND_MM);
   return TRUE;
 }
@@ -183,7 +183,8 @@ append_overview (const Split *split, const OxPlot *plot, const char *description
   ox_drawing_builder_drawing (builder, beside);
   ox_drawing_builder_item (builder, NULL, 0);
   ox_drawing_builder_layer (builder, "tables", _ ("Tables and notes"));
-  *flow = (OxFlow){ overview_blocks (run, floor, beside), 0, 0, FALSE };
+  *flow = (OxFlow){ overview_blocks (run, floor, beside), 0, 0, FALSE, OX_BLOCK_GAP_MM };
+  (void) ox_flow_tighten (flow, plot->slots, plot->n_slots);
   (void) ox_flow_fill (flow, builder, plot->slots, plot->n_slots);
 }
 
@@ -207,9 +208,10 @@ part_edges (const Split *split, guint part)
 static void
 place_blocks (Split *split, OxDraft *draft, const OxPlot *plot, GPtrArray *blocks)
 {
-  OxFlow flow = { blocks, 0, 0, FALSE };
+  OxFlow flow = { blocks, 0, 0, FALSE, OX_BLOCK_GAP_MM };
   ox_drawing_builder_item (draft->builder, NULL, 0);
   ox_drawing_builder_layer (draft->builder, "tables", _ ("Tables and notes"));
+  (void) ox_flow_tighten (&flow, plot->slots, plot->n_slots);
   if (ox_flow_fill (&flow, draft->builder, plot->slots, plot->n_slots))
     return;
   ox_block_drop (g_ptr_array_index (blocks, flow.block), flow.row);
@@ -288,7 +290,7 @@ ox_split_append (OxSheetRun *run, const char *kind, GError **error)
     if (split.parts->parts[i].sheet > 0)
       append_part (&split, i);
   ox_flow_finish (&flow, run, kind, description);
-  OxFlow rest = { split.left, 0, 0, FALSE };
+  OxFlow rest = { split.left, 0, 0, FALSE, OX_BLOCK_GAP_MM };
   ox_flow_finish (&rest, run, kind, _ ("Tables that found no room on their own sheets."));
   return TRUE;
 }

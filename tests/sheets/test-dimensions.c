@@ -25,7 +25,7 @@ draw_beside (Made *made, const char *paper, const OxLabelBox *taken)
   g_autoptr (GError) error = NULL;
   made->run = (OxSheetRun){ .job = made->job, .form = ox_form_new (&options, made->job->units) };
   gboolean fits
-      = ox_plot_new (&made->run, &(OxFlow){ none, 0, 0, FALSE }, OX_DIMENSIONS_AROUND_MM, &made->plot, &error);
+      = ox_plot_new (&made->run, &(OxFlow){ none, 0, 0, FALSE, OX_BLOCK_GAP_MM }, OX_DIMENSIONS_AROUND_MM, &made->plot, &error);
   g_assert_no_error (error);
   g_assert_true (fits);
   g_autoptr (OxLabels) labels = ox_labels_new (made->plot.mm_per_m);

@@ -26,7 +26,7 @@ test_blocks_flow_and_none_is_lost (void)
   g_ptr_array_add (blocks, list ("Apple", 12));
   g_ptr_array_add (blocks, list ("Empty", 0));
   g_ptr_array_add (blocks, list ("Birch", 30));
-  OxFlow flow = { blocks, 0, 0, FALSE };
+  OxFlow flow = { blocks, 0, 0, FALSE, OX_BLOCK_GAP_MM };
   guint pages = 0, lines = 0;
   for (gboolean done = FALSE; !done; pages++)
     {
@@ -54,7 +54,7 @@ test_the_foot_stays_on_the_first_page (void)
   g_ptr_array_add (blocks, list ("Apple", 60));
   g_ptr_array_add (blocks, list ("Foot", 2));
   ox_block_set_foot (g_ptr_array_index (blocks, 1));
-  OxFlow flow = { blocks, 0, 0, FALSE };
+  OxFlow flow = { blocks, 0, 0, FALSE, OX_BLOCK_GAP_MM };
   OxDrawingBuilder *builder = ox_drawing_builder_new ();
   g_assert_false (ox_flow_fill (&flow, builder, &slot, 1));
   g_autoptr (OxDrawing) first = ox_drawing_builder_end (builder);
@@ -68,6 +68,29 @@ test_the_foot_stays_on_the_first_page (void)
     ;
   g_autoptr (OxDrawing) rest = ox_drawing_builder_end (builder);
   g_assert_null (ox_test_find_text (rest, "Foot"));
+}
+
+/* Three lists that lack 2 mm with the usual gaps find room with less between them; what lacks more stays as it was. */
+static void
+test_less_room_between_blocks_rather_than_a_page_more (void)
+{
+  g_autoptr (GPtrArray) blocks = g_ptr_array_new_with_free_func ((GDestroyNotify) ox_block_free);
+  double height = 0, used;
+  for (guint i = 0; i < 3; i++)
+    {
+      OxBlock *block = list ("Apple", 9);
+      g_assert_cmpuint (ox_block_fit (block, 0, 1000, &used), ==, 9);
+      height += used;
+      g_ptr_array_add (blocks, block);
+    }
+  const OxSlot slot = { 0, height + 2 * OX_BLOCK_GAP_MM - 2, 0 }, tiny = { 0, height - 2, 0 };
+  OxFlow flow = { blocks, 0, 0, FALSE, OX_BLOCK_GAP_MM }, same = flow, tight = flow;
+  g_assert_false (ox_flow_fill (&same, NULL, &(OxSlot){ 0, slot.top, 0 }, 1));
+  g_assert_true (ox_flow_tighten (&tight, &slot, 1));
+  g_assert_cmpfloat (tight.gap_mm, <, OX_BLOCK_GAP_MM);
+  g_assert_true (ox_flow_fill (&tight, NULL, &slot, 1));
+  g_assert_false (ox_flow_tighten (&flow, &tiny, 1));
+  g_assert_cmpfloat (flow.gap_mm, ==, OX_BLOCK_GAP_MM);
 }
 
 static OxSheetRun
@@ -91,7 +114,7 @@ test_the_floor_stands_in_its_area (void)
       OxSheetRun run = run_on (job, NULL, ox_paper_get (i)->name, 0);
       OxPlot plot;
       g_autoptr (GError) error = NULL;
-      g_assert_true (ox_plot_new (&run, &(OxFlow){ blocks, 0, 0, FALSE }, 20, &plot, &error));
+      g_assert_true (ox_plot_new (&run, &(OxFlow){ blocks, 0, 0, FALSE, OX_BLOCK_GAP_MM }, 20, &plot, &error));
       OxBox floor = ox_job_box (job);
       OxPoint low = ox_plot_to_page (&plot, (OxPoint){ floor.x0, floor.y0 }),
               high = ox_plot_to_page (&plot, (OxPoint){ floor.x1, floor.y1 });
@@ -113,11 +136,11 @@ test_room_below_the_floor_is_used (void)
   g_autoptr (GPtrArray) none = g_ptr_array_new ();
   OxSheetRun run = run_on (job, NULL, "A3", 100);
   OxPlot plot;
-  g_assert_true (ox_plot_new (&run, &(OxFlow){ none, 0, 0, FALSE }, 20, &plot, NULL));
+  g_assert_true (ox_plot_new (&run, &(OxFlow){ none, 0, 0, FALSE, OX_BLOCK_GAP_MM }, 20, &plot, NULL));
   g_assert_cmpuint (plot.n_slots, ==, 1);
   g_autoptr (GPtrArray) blocks = g_ptr_array_new_with_free_func ((GDestroyNotify) ox_block_free);
   g_ptr_array_add (blocks, list ("Pear", 400));
-  ox_plot_use_below (&plot, &run, &(OxFlow){ blocks, 0, 0, FALSE }, 20);
+  ox_plot_use_below (&plot, &run, &(OxFlow){ blocks, 0, 0, FALSE, OX_BLOCK_GAP_MM }, 20);
   g_assert_cmpuint (plot.n_slots, ==, 4);
   OxBox floor = ox_job_box (job);
   OxPoint low = ox_plot_to_page (&plot, (OxPoint){ floor.x0, floor.y0 }),
@@ -134,17 +157,17 @@ test_room_below_the_floor_is_used (void)
   /* Little to place takes little of it, and the floor stands between that and the upper side. */
   g_autoptr (GPtrArray) few = g_ptr_array_new_with_free_func ((GDestroyNotify) ox_block_free);
   g_ptr_array_add (few, list ("Plum", 50));
-  g_assert_true (ox_plot_new (&run, &(OxFlow){ none, 0, 0, FALSE }, 20, &plot, NULL));
-  ox_plot_use_below (&plot, &run, &(OxFlow){ few, 0, 0, FALSE }, 20);
+  g_assert_true (ox_plot_new (&run, &(OxFlow){ none, 0, 0, FALSE, OX_BLOCK_GAP_MM }, 20, &plot, NULL));
+  ox_plot_use_below (&plot, &run, &(OxFlow){ few, 0, 0, FALSE, OX_BLOCK_GAP_MM }, 20);
   low = ox_plot_to_page (&plot, (OxPoint){ floor.x0, floor.y0 });
   high = ox_plot_to_page (&plot, (OxPoint){ floor.x1, floor.y1 });
   ox_test_near (plot.area.y1 - high.y, low.y - plot.slots[1].top, 1e-6);
   g_assert_cmpfloat (plot.area.y1 - high.y, >, 21);
   /* Upright paper has its blocks below anyway. */
   run = run_on (job, NULL, "A4", 0);
-  g_assert_true (ox_plot_new (&run, &(OxFlow){ none, 0, 0, FALSE }, 20, &plot, NULL));
+  g_assert_true (ox_plot_new (&run, &(OxFlow){ none, 0, 0, FALSE, OX_BLOCK_GAP_MM }, 20, &plot, NULL));
   guint before = plot.n_slots;
-  ox_plot_use_below (&plot, &run, &(OxFlow){ blocks, 0, 0, FALSE }, 20);
+  ox_plot_use_below (&plot, &run, &(OxFlow){ blocks, 0, 0, FALSE, OX_BLOCK_GAP_MM }, 20);
   g_assert_cmpuint (plot.n_slots, ==, before);
 }
 
@@ -156,7 +179,7 @@ test_a_scale_that_is_too_large_is_refused (void)
   OxSheetRun run = run_on (job, NULL, "A4", 20);
   OxPlot plot;
   g_autoptr (GError) error = NULL;
-  g_assert_false (ox_plot_new (&run, &(OxFlow){ none, 0, 0, FALSE }, 20, &plot, &error));
+  g_assert_false (ox_plot_new (&run, &(OxFlow){ none, 0, 0, FALSE, OX_BLOCK_GAP_MM }, 20, &plot, &error));
   g_assert_error (error, OX_SHEETS_ERROR, OX_SHEETS_ERROR_TOO_LARGE);
   g_assert_nonnull (strstr (error->message, "A4"));
   g_assert_nonnull (strstr (error->message, "1:20"));
@@ -167,7 +190,7 @@ test_a_scale_that_is_too_large_is_refused (void)
   g_autofree char *ratio = g_strndup (offer + 7, strcspn (offer + 7, " "));
   g_assert_true (ox_scale_parse (ratio, &scale));
   run.asked = scale;
-  g_assert_true (ox_plot_new (&run, &(OxFlow){ none, 0, 0, FALSE }, 20, &plot, NULL));
+  g_assert_true (ox_plot_new (&run, &(OxFlow){ none, 0, 0, FALSE, OX_BLOCK_GAP_MM }, 20, &plot, NULL));
 }
 
 int
@@ -175,6 +198,7 @@ main (int argc, char **argv)
 {
   g_test_init (&argc, &argv, NULL);
   g_test_add_func ("/draft/flow", test_blocks_flow_and_none_is_lost);
+  g_test_add_func ("/draft/tighten", test_less_room_between_blocks_rather_than_a_page_more);
   g_test_add_func ("/draft/foot", test_the_foot_stays_on_the_first_page);
   g_test_add_func ("/draft/plot", test_the_floor_stands_in_its_area);
   g_test_add_func ("/draft/too-large", test_a_scale_that_is_too_large_is_refused);

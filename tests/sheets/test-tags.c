@@ -27,7 +27,7 @@ set_up (Fixture *fixture, gconstpointer paper)
   fixture->run
       = (OxSheetRun){ .job = fixture->job, .plan = fixture->plan, .form = ox_form_new (&options, OX_UNITS_METRES) };
   g_autoptr (GPtrArray) none = g_ptr_array_new ();
-  g_assert_true (ox_plot_new (&fixture->run, &(OxFlow){ none, 0, 0, FALSE }, 22, &fixture->plot, NULL));
+  g_assert_true (ox_plot_new (&fixture->run, &(OxFlow){ none, 0, 0, FALSE, OX_BLOCK_GAP_MM }, 22, &fixture->plot, NULL));
   fixture->labels = ox_labels_new (fixture->plot.mm_per_m);
 }
 
