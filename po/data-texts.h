@@ -4,7 +4,7 @@
  * Made by "python3 po/collect-data.py . >po/data-texts.h"; tests/structure/check-translations.py says when it is to be made anew.
  */
 N_ ("The maker's manual lies with the machine and governs; this card is common practice.")
-N_ ("{machine}, {volts}: in order and clean. Abrasive {abrasive}: {bags} bags.")
+N_ ("{machine}, {volts}: in order and clean. Abrasive {abrasive}, bags: {bags}.")
 N_ ("New machine: magnet seal charged with a bed of abrasive before the first run. Hopper: {hopper}.")
 N_ ("Hopper screen in, cover closed and clamped.")
 N_ ("Hose of {hose} routed without tight bends, on finished floor, coupled and bonded.")

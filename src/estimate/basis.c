@@ -15,11 +15,20 @@ ox_basis (const char *id)
 }
 
 char *
+ox_basis_unit (const char *unit)
+{
+  g_autoptr (GString) text = g_string_new (unit);
+  g_string_replace (text, "m2", "m\xc2\xb2", 0);
+  g_string_replace (text, "m3", "m\xc2\xb3", 0);
+  return g_string_free (g_steal_pointer (&text), FALSE);
+}
+
+char *
 ox_basis_note (const char *id)
 {
   const OxDefault *row = ox_defaults_get (id);
   g_autofree char *value = ox_number_text (row->value, 4);
-  const char *unit = g_str_equal (row->unit, "1") ? "" : row->unit;
+  g_autofree char *unit = g_str_equal (row->unit, "1") ? g_strdup ("") : ox_basis_unit (row->unit);
   return g_strdup_printf ("%s%s%s (%s)", value, *unit != '\0' ? " " : "", unit, _ (row->source));
 }
 

@@ -27,4 +27,7 @@ gboolean ox_basis_csp (const char *profile, int *low, int *high);
  */
 gboolean ox_basis_csp_asked (const OxJob *job, int *least, int *most);
 
+/* ox_basis_unit: "kg/m2" as it is written for people, with raised figures; (transfer full) */
+char *ox_basis_unit (const char *unit) G_GNUC_WARN_UNUSED_RESULT;
+
 G_END_DECLS

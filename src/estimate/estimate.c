@@ -148,5 +148,6 @@ ox_figure_value_text (const OxFigure *figure, OxUnits units)
   g_snprintf (format, sizeof format, "%%.%uf", figure->decimals);
   g_ascii_formatd (number, sizeof number, format, figure->value);
   g_strdelimit (number, ".", *ox_words_decimal ());
-  return *figure->unit != '\0' ? g_strdup_printf ("%s %s", number, figure->unit) : g_strdup (number);
+  g_autofree char *unit = ox_basis_unit (figure->unit);
+  return *unit != '\0' ? g_strdup_printf ("%s %s", number, unit) : g_strdup (number);
 }

@@ -121,7 +121,7 @@ add_machine (GPtrArray *settings, const OxEstimate *estimate)
   add (settings, g_strdup (_ ("Blast width")), ox_units_length_text (units, machine->blast_width, TRUE));
   add (settings, g_strdup (_ ("Abrasive")), ox_setting_abrasive_text (estimate));
   add (settings, g_strdup (_ ("Filling")),
-       g_strdup_printf (_ ("%s kg; %.0f bags of %s kg to bring"), hopper, bags->value, bag));
+       g_strdup_printf (_ ("%s kg; bags of %s kg to bring: %.0f"), hopper, bag, bags->value));
 }
 
 /* One line for all rooms and coats whose chalk lines lie alike, else one for each. */

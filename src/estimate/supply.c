@@ -105,7 +105,10 @@ conductor_names (const OxCordLine *line)
 {
   g_autoptr (GString) names = g_string_new (NULL);
   for (guint i = 0; i < line->n; i++)
-    g_string_append_printf (names, "%s%s", i > 0 ? ", " : "", nearest_conductor (line->parts[i].mm2)->id);
+    {
+      g_autofree char *name = ox_basis_unit (nearest_conductor (line->parts[i].mm2)->id);
+      g_string_append_printf (names, "%s%s", i > 0 ? ", " : "", name);
+    }
   return g_string_free (g_steal_pointer (&names), FALSE);
 }
 

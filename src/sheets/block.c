@@ -9,11 +9,13 @@
 #define CELL_PAD_MM 1.0
 #define SAMPLE_WIDTH_MM 11.0
 #define BLANK_HEIGHT_MM 9.0
+#define PAUSE_MM 1.2   /* where a text meets a table or a form */
 #define LINE_PITCH 1.6 /* of lines of one cell, in heights of capitals */
 
 typedef enum
 {
   ROW_CELLS,
+  ROW_GROUP,
   ROW_TEXT,
   ROW_SAMPLE,
   ROW_MARK,
@@ -25,10 +27,12 @@ typedef struct
 {
   RowKind kind;
   char *raw[OX_BLOCK_COLUMNS];     /* ROW_CELLS: before they are wrapped */
-  char *cells[OX_BLOCK_COLUMNS];   /* ROW_TEXT: mark and line; ROW_SAMPLE, ROW_MARK: text; ROW_BLANKS: labels */
+  char *cells[OX_BLOCK_COLUMNS];   /* ROW_GROUP: title; ROW_TEXT: mark and line; ROW_SAMPLE, ROW_MARK: text; ROW_BLANKS:
+                                      labels */
   double shares[OX_BLOCK_COLUMNS]; /* ROW_BLANKS */
   guint n, lines;                  /* of the highest cell */
-  gboolean strong, filled, more;   /* more: the text goes on in the next row, and must not be parted from it */
+  gboolean strong, filled,
+      more; /* more: the next row must not be parted from it: it goes on with the text, or is the group's first */
   OxStyle style;
   OxMarkKind mark;
   const OxDrawing *drawing;
@@ -261,6 +265,14 @@ ox_block_add_cells (OxBlock *block, gboolean strong, ...)
 }
 
 void
+ox_block_add_group (OxBlock *block, const char *title)
+{
+  Row row = { .kind = ROW_GROUP, .n = 1, .lines = 1, .more = TRUE };
+  row.cells[0] = ox_text_fit (title, block->body_mm, TRUE, block->width_mm - 2 * CELL_PAD_MM);
+  g_array_append_val (block->rows, row);
+}
+
+void
 ox_block_add_text (OxBlock *block, const char *mark, const char *text)
 {
   double indent = mark != NULL ? 2.2 * block->body_mm : 0;
@@ -330,6 +342,20 @@ ox_block_is_foot (const OxBlock *block)
   return block->foot;
 }
 
+gboolean
+ox_block_is_form (const OxBlock *block)
+{
+  gboolean blanks = FALSE;
+  for (guint i = 0; i < block->rows->len; i++)
+    {
+      RowKind kind = g_array_index (block->rows, Row, i).kind;
+      if (kind != ROW_BLANKS && kind != ROW_TEXT)
+        return FALSE;
+      blanks |= kind == ROW_BLANKS;
+    }
+  return blanks;
+}
+
 guint
 ox_block_get_n_rows (const OxBlock *block)
 {
@@ -364,9 +390,19 @@ row_height (const OxBlock *block, const Row *row)
     case ROW_DRAWING:
       return row->height_mm;
     case ROW_CELLS:
+    case ROW_GROUP:
     default:
       return cell_height (MAX (row->lines, 1), block->body_mm);
     }
+}
+
+/* pause_before: room between row @i and the one before it */
+static double
+pause_before (const OxBlock *block, guint i)
+{
+  RowKind kind = g_array_index (block->rows, Row, i).kind;
+  RowKind before = i > 0 ? g_array_index (block->rows, Row, i - 1).kind : kind;
+  return (before == ROW_TEXT) != (kind == ROW_TEXT) ? PAUSE_MM : 0;
 }
 
 void
@@ -383,10 +419,10 @@ ox_block_fit (const OxBlock *block, guint from, double height_mm, double *used_m
   for (guint i = from; i < block->rows->len; i++)
     {
       const Row *row = &g_array_index (block->rows, Row, i);
-      used += row_height (block, row);
+      used += row_height (block, row) + (i > from ? pause_before (block, i) : 0);
       if (used > height_mm + 1e-9)
         break;
-      if (!row->more || row->kind != ROW_TEXT)
+      if (!row->more || row->kind == ROW_BLANKS)
         {
           n = i + 1 - from;
           whole = used;
@@ -472,6 +508,12 @@ append_row (const OxBlock *block, OxDrawingBuilder *builder, OxPoint corner, con
                                (OxPoint){ corner.x + (row->cells[0] != NULL ? 2.2 * block->body_mm : 0), middle },
                                row->cells[1]);
       break;
+    case ROW_GROUP:
+      look.bold = TRUE;
+      ox_drawing_builder_text (builder, look, (OxPoint){ corner.x + CELL_PAD_MM, middle }, row->cells[0]);
+      ox_drawing_builder_line (builder, OX_STYLE_RULE, (OxPoint){ corner.x, corner.y - row_height (block, row) },
+                               (OxPoint){ corner.x + block->width_mm, corner.y - row_height (block, row) });
+      break;
     case ROW_SAMPLE:
     case ROW_MARK:
       append_entry (block, builder, corner, row);
@@ -525,6 +567,7 @@ ox_block_append (const OxBlock *block, OxDrawingBuilder *builder, OxPoint corner
   for (guint i = from; i < from + n; i++)
     {
       const Row *row = &g_array_index (block->rows, Row, i);
+      at.y -= i > from ? pause_before (block, i) : 0;
       append_row (block, builder, at, row);
       at.y -= row_height (block, row);
     }

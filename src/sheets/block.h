@@ -32,6 +32,9 @@ void ox_block_set_by_hand (OxBlock *block, guint n);
 /* ox_block_add_cells: a row with one text a column, wrapped where it is too long; @strong: a sum */
 void ox_block_add_cells (OxBlock *block, gboolean strong, ...) G_GNUC_NULL_TERMINATED;
 
+/* ox_block_add_group: a title over the rows that follow, as wide as the block; it is not parted from the next row */
+void ox_block_add_group (OxBlock *block, const char *title);
+
 /* ox_block_add_text: lines over the whole width, wrapped; @mark (nullable) hangs in front of the first: a bullet or a number */
 void ox_block_add_text (OxBlock *block, const char *mark, const char *text);
 
@@ -50,6 +53,9 @@ void ox_block_add_drawing (OxBlock *block, const OxDrawing *drawing, double heig
 /* ox_block_set_foot: the block stands at the bottom of the page's last column, whichever others find no room; one in a flow */
 void ox_block_set_foot (OxBlock *block);
 gboolean ox_block_is_foot (const OxBlock *block);
+
+/* ox_block_is_form: whether it holds only texts and cells that are filled in by hand, and is better not parted */
+gboolean ox_block_is_form (const OxBlock *block);
 
 /* ox_block_get_n_rows: lines of wrapped texts each count as one; a block without rows is not worth its head */
 guint ox_block_get_n_rows (const OxBlock *block);

@@ -63,7 +63,7 @@ ox_cautions_add (OxBlock *block, const OxEstimate *estimate, OxCautionsChoice ch
       g_autofree char *text
           = rule != NULL && choice == OX_CAUTIONS_ALL ? g_strdup_printf ("%s (%s)", words, rule) : g_strdup (words);
       g_autofree char *mark = g_strdup_printf ("%u", number);
-      ox_block_add_text (block, mark, text);
+      ox_block_add_text (block, choice == OX_CAUTIONS_OFFICE ? "\xe2\x80\xa2" : mark, text);
     }
 }
 

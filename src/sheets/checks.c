@@ -44,7 +44,7 @@ ox_checks_block_new (const OxSheetRun *run, const GArray *spots, const guint *wh
       g_autofree char *y = ox_measure_length (units, spot->at.y);
       g_autofree char *along = ox_measure_length (units, from_start (run, spot));
       if (run->job->n_rooms > 1 && room != spot->room)
-        ox_block_add_cells (block, TRUE, "", ox_room_title (run->job->rooms[spot->room]), "", "", "", "", NULL);
+        ox_block_add_group (block, ox_room_title (run->job->rooms[spot->room]));
       room = spot->room;
       ox_block_add_cells (block, FALSE, name, x, y, strip, along, "", NULL);
     }

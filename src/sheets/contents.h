@@ -5,8 +5,6 @@
 #include "sheets/draft.h"
 G_BEGIN_DECLS
 
-#define OX_CONTENTS_LINES 8 /* room that is kept for them: more than there are kinds of sheets */
-
 /* ox_contents_new: one line for the sheets of one kind that follow each other in @run->contents: their numbers, what they show, their paper; empty lines
  * up to @run->contents_lines */
 OxBlock *ox_contents_new (const OxSheetRun *run) G_GNUC_WARN_UNUSED_RESULT;

@@ -165,7 +165,7 @@ static void
 add_edge (const OxSheetRun *run, OxBlock *block, const OxEdge *edge, guint *room)
 {
   if (run->job->n_rooms > 1 && *room != edge->room)
-    ox_block_add_cells (block, TRUE, "", ox_room_title (run->job->rooms[edge->room]), "", "", "", "", "", NULL);
+    ox_block_add_group (block, ox_room_title (run->job->rooms[edge->room]));
   *room = edge->room;
   g_autofree char *area = ox_measure_area (run->job->units, edge->area);
   g_autofree char *length = ox_measure_length (run->job->units, edge->length);
@@ -246,6 +246,13 @@ ox_crew_cautions_new (const OxSheetRun *run, guint untagged, gboolean brief)
 {
   OxBlock *block = ox_block_new (_ ("Cautions"), run->form.block_mm, run->form.body_mm);
   ox_cautions_add (block, run->estimate, OX_CAUTIONS_BRIEF);
+  g_autofree char *tag = ox_cautions_tag ("drop", run->estimate);
+  if (*tag != '\0')
+    {
+      g_autofree char *text
+          = g_strdup_printf (_ ("%s on the drawing: the caution of that number applies there."), g_strstrip (tag));
+      ox_block_add_text (block, "\xe2\x80\xa2", text);
+    }
   if (run->plan->totals.out_of_reach > 0)
     {
       g_autofree char *text = g_strdup_printf (
@@ -293,12 +300,12 @@ try_page (const OxSheetRun *run, GPtrArray *blocks, OxPlot *plot, gboolean *hold
 {
   const OxFlow flow = { blocks, 0, 0, FALSE, OX_BLOCK_GAP_MM };
   OxFlow trial = flow;
-  if (!ox_plot_new (run, &flow, OX_CREW_AROUND_MM, plot, error))
+  if (!ox_plot_new (run, &flow, OX_CREW_AROUND, plot, error))
     return FALSE;
   *holds = ox_flow_tighten (&trial, plot->slots, plot->n_slots);
   if (!*holds)
     {
-      ox_plot_use_below (plot, run, &flow, OX_CREW_AROUND_MM);
+      ox_plot_use_below (plot, run, &flow, OX_CREW_AROUND);
       trial = flow;
       *holds = ox_flow_tighten (&trial, plot->slots, plot->n_slots);
     }
@@ -335,7 +342,7 @@ guint
 ox_crew_append_tags (const OxSheetRun *run, const OxPlot *plot, OxDrawingBuilder *builder, OxLabels *labels)
 {
   ox_drawing_builder_layer (builder, "tags", _ ("Tags"));
-  ox_tags_append_stations (run, plot, builder, labels);
+  ox_tags_append_stations (run, plot, builder, labels, TRUE);
   ox_tags_append_sides (run, plot, builder, labels);
   ox_tags_append_checks (run, plot, builder, labels);
   guint untagged = ox_tags_append_edges (run, plot, builder, labels);

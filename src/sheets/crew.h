@@ -6,7 +6,7 @@
 #include "sheets/floor.h"
 G_BEGIN_DECLS
 
-#define OX_CREW_AROUND_MM 22.0 /* tags and their leaders */
+#define OX_CREW_AROUND ((OxAround){ 22, 22, 14, 14 }) /* tags and their leaders: they are wider than high */
 #define OX_CREW_LAYERS \
   (OX_FLOOR_OUTLINE | OX_FLOOR_OBSTACLES | OX_FLOOR_STRIPS | OX_FLOOR_NUMBERS | OX_FLOOR_ZONES | OX_FLOOR_EDGE_WORK \
    | OX_FLOOR_STATIONS | OX_FLOOR_NAMES | OX_FLOOR_WALKS | OX_FLOOR_REACH)

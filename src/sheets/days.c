@@ -72,7 +72,7 @@ planned_block (const Day *day)
   g_autofree char *all = ox_measure_number (day->shift->working / 60, 2);
   ox_block_set_columns (block, columns, G_N_ELEMENTS (columns));
   ox_block_add_cells (block, FALSE, _ ("Machine"), machine, NULL);
-  ox_block_add_cells (block, FALSE, _ ("Strips"), strips, NULL);
+  ox_block_add_cells (block, FALSE, _ ("Strips"), *strips != '\0' ? strips : "\xe2\x80\x93", NULL);
   ox_block_add_cells (block, FALSE, _ ("Strips, h"), laid, NULL);
   ox_block_add_cells (block, FALSE, _ ("Edge work, h"), edge, NULL);
   ox_block_add_cells (block, TRUE, _ ("All, h"), all, NULL);
@@ -121,7 +121,7 @@ strips_block (const Day *day)
       g_autofree char *order = g_strdup_printf (strip->kind == OX_STRIP_CROSSWISE ? "%u \xc3\x97" : "%u", strip->order);
       g_autofree char *length = ox_measure_length (run->job->units, ox_strip_length (strip));
       if (run->job->n_rooms > 1 && room != strip->room)
-        ox_block_add_cells (block, TRUE, "", ox_room_title (run->job->rooms[strip->room]), "", "", "", "", NULL);
+        ox_block_add_group (block, ox_room_title (run->job->rooms[strip->room]));
       room = strip->room;
       const OxDoneStrip *done = strip->done > 0 ? &run->job->record->strips[strip->done - 1] : NULL;
       g_autofree char *notes = done != NULL ? strip_notes (done) : g_strdup ("");

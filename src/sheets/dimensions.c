@@ -9,8 +9,14 @@
 #define CHAIN_MM 10.0
 #define OVERALL_MM 18.0
 #define BEYOND_MM 11.0 /* where extension lines of the overall dimension begin: beyond those of the running ones */
+#define BARE_MM 10.0   /* around: where no chain stands, */
+#define SLANT_MM 14.0  /* but that of a slanted wall may, */
+#define ROW_MM 16.0    /* where one does, */
+#define ROWS_MM 24.0   /* where two do; */
+#define SHORT_MM 4.0   /* what figures take that stand beyond their line for want of room */
 #define SIDE_OFFSET_MM 9.0
 #define INSIDE_OFFSET_MM 4.5
+#define OFF_WALLS_MM 2.0
 #define MOST_BEYOND_MM 6.0
 #define SAME 0.0005 /* m: corners closer than this along a chain are one stop */
 #define MOST_CORNERS 2000
@@ -102,12 +108,18 @@ has_stop (const GArray *stops, double s)
   return FALSE;
 }
 
+/* says_all: whether a chain over @known has all of @stops */
 static gboolean
 says_all (const GArray *known, const GArray *stops)
 {
-  for (guint i = 0; i < stops->len; i++)
-    if (!has_stop (known, g_array_index (stops, OxChainStop, i).s))
-      return FALSE;
+  for (guint i = 0, k = 0; i < stops->len; i++)
+    {
+      double s = g_array_index (stops, OxChainStop, i).s;
+      while (k < known->len && g_array_index (known, OxChainStop, k).s < s - SAME)
+        k++;
+      if (k == known->len || g_array_index (known, OxChainStop, k).s >= s + SAME)
+        return FALSE;
+    }
   return TRUE;
 }
 
@@ -125,9 +137,9 @@ rooms_box (const OxJob *job)
 
 /* is_whole: whether two stops are the whole floor along the chain */
 static gboolean
-is_whole (const OxChainPage *page, OxChainEdge edge, const GArray *stops)
+is_whole (OxBox box, OxChainEdge edge, const GArray *stops)
 {
-  double from = edge.level ? page->box.x0 : page->box.y0, to = edge.level ? page->box.x1 : page->box.y1;
+  double from = edge.level ? box.x0 : box.y0, to = edge.level ? box.x1 : box.y1;
   return stops->len == 2 && fabs (g_array_index (stops, OxChainStop, 0).s - from) < SAME
          && fabs (g_array_index (stops, OxChainStop, 1).s - to) < SAME;
 }
@@ -143,22 +155,52 @@ append_overall (const OxChainPage *page, OxChainEdge edge, double row_mm)
   (void) ox_chain_append (page, edge, stops, row_mm);
 }
 
+static gboolean
+has_slanted_side (const OxJob *job)
+{
+  for (guint i = 0; i < job->n_rooms; i++)
+    for (guint k = 0, n = job->rooms[i]->ring->n; k < n; k++)
+      if (!is_parallel (job->rooms[i]->ring->points[k], job->rooms[i]->ring->points[(k + 1) % n]))
+        return TRUE;
+  return FALSE;
+}
+
+OxAround
+ox_chains_around (const OxJob *job)
+{
+  OxBox box = rooms_box (job);
+  double bare = has_slanted_side (job) ? SLANT_MM : BARE_MM, mm[4];
+  g_autoptr (GArray) before = NULL;
+  for (guint e = 0; e < 4; e++)
+    {
+      g_autoptr (GArray) other = g_steal_pointer (&before);
+      GArray *stops = before = find_stops (job, edges[e]);
+      if (edges[e].out < 0)
+        mm[e] = is_whole (box, edges[e], stops) ? ROW_MM : ROWS_MM;
+      else
+        mm[e] = says_all (other, stops) ? bare : ROW_MM + SHORT_MM;
+    }
+  return (OxAround){ .below = mm[0], .above = mm[1], .left = mm[2], .right = mm[3] };
+}
+
 OxChains *
 ox_chains_append (const OxSheetRun *run, const OxPlot *plot, OxDrawingBuilder *builder, OxLabels *labels)
 {
   OxChains *chains = g_new0 (OxChains, 1);
   const OxChainPage page = { plot, run->job->units, rooms_box (run->job), builder, labels };
   ox_drawing_builder_layer (builder, "dimensions", _ ("Dimensions"));
+  g_autoptr (GArray) before = NULL;
   for (guint e = 0; e < 4; e++)
     {
-      g_autoptr (GArray) stops = find_stops (run->job, edges[e]);
+      g_autoptr (GArray) stops = find_stops (run->job, edges[e]), other = g_steal_pointer (&before);
+      before = g_array_copy (stops);
       gboolean first = edges[e].out < 0;
       chains->stops[e] = g_array_new (FALSE, FALSE, sizeof (double));
-      if (!first && says_all (chains->stops[e - 1], stops))
+      if (!first && says_all (other, stops))
         continue;
       gboolean drawn = ox_chain_append (&page, edges[e], stops, CHAIN_MM);
       /* Stops for which there was no room are gone now. */
-      if (first && !(drawn && is_whole (&page, edges[e], stops)))
+      if (first && !(drawn && is_whole (page.box, edges[e], stops)))
         append_overall (&page, edges[e], drawn ? OVERALL_MM : CHAIN_MM);
       for (guint i = 0; drawn && i < stops->len; i++)
         g_array_append_val (chains->stops[e], g_array_index (stops, OxChainStop, i).s);
@@ -179,6 +221,7 @@ ox_chains_free (OxChains *chains)
 typedef struct
 {
   OxPoint a, b; /* the room lies to the left */
+  const OxRing *ring;
 } Span;
 
 /* is_said: whether a chain has both ends of a side along x or y */
@@ -236,21 +279,20 @@ is_outside (const OxJob *job, const OxPlot *plot, OxPoint a, OxPoint b, double d
   return TRUE;
 }
 
-/* is_on_floor: whether the line of a dimension lies over rooms; beside the floor it would stand among the chains */
+/* is_in_room: whether the line of a dimension lies over its room, clear of the walls on both sides of it: elsewhere it
+ * would be taken for that of a neighbour, or stand among the chains */
 static gboolean
-is_on_floor (const OxJob *job, const OxPlot *plot, const OxDimension *dimension)
+is_in_room (const OxRing *ring, const OxPlot *plot, const OxDimension *dimension)
 {
   double length = ox_point_distance (dimension->a, dimension->b);
   OxPoint along = ox_point_scale (ox_point_sub (dimension->b, dimension->a), 1 / length);
-  OxPoint off = { -along.y * dimension->offset_mm, along.x * dimension->offset_mm };
-  for (int t = 1; t <= 9; t += 4)
+  OxPoint across = { -along.y, along.x };
+  for (int i = 0; i < 9; i++)
     {
-      OxPoint p = ox_point_add (ox_point_add (dimension->a, ox_point_scale (along, length * t / 10)), off);
-      OxPoint floor = ox_point_scale (ox_point_sub (p, plot->origin), 1 / plot->mm_per_m);
-      gboolean held = FALSE;
-      for (guint i = 0; i < job->n_rooms && !held; i++)
-        held = ox_ring_contains (job->rooms[i]->ring, floor);
-      if (!held)
+      double off = dimension->offset_mm + (i / 3 - 1) * OFF_WALLS_MM;
+      OxPoint p = ox_point_add (dimension->a, ox_point_scale (along, length * (0.1 + 0.4 * (i % 3))));
+      p = ox_point_add (p, ox_point_scale (across, off));
+      if (!ox_ring_contains (ring, ox_point_scale (ox_point_sub (p, plot->origin), 1 / plot->mm_per_m)))
         return FALSE;
     }
   return TRUE;
@@ -295,7 +337,7 @@ append_side (const OxSheetRun *run, const OxPlot *plot, OxDrawingBuilder *builde
   for (guint i = 0; i < 8; i++)
     {
       dimension.offset_mm = -INSIDE_OFFSET_MM * (1 + 1.4 * (i % 4));
-      if (is_on_floor (run->job, plot, &dimension)
+      if (is_in_room (span.ring, plot, &dimension)
           && try_dimension (plot, builder, labels, &dimension, i < 4 ? 0 : MOST_BEYOND_MM))
         return;
     }
@@ -314,7 +356,7 @@ ox_chains_append_sides (const OxChains *chains, const OxSheetRun *run, const OxP
       for (guint k = 0; k < ring->n; k++)
         {
           OxPoint p = ring->points[k], q = ring->points[(k + 1) % ring->n];
-          Span span = left ? (Span){ p, q } : (Span){ q, p };
+          Span span = { left ? p : q, left ? q : p, ring };
           if (is_said (chains, span) || is_known (spans, span))
             continue;
           g_array_append_val (spans, span);

@@ -15,13 +15,15 @@
 #include "sheets/draft.h"
 G_BEGIN_DECLS
 
-#define OX_DIMENSIONS_AROUND_MM 24.0 /* room that they need around the floor */
 
 /* Stops of the four chains, m along x (below, above) and along y (left, right), sorted; empty where there is no chain. */
 typedef struct
 {
   GArray *stops[4]; /* of double: below, above, left, right */
 } OxChains;
+
+/* ox_chains_around: the room that they need around the floor: most where a running and an overall one stand */
+OxAround ox_chains_around (const OxJob *job);
 
 /* ox_chains_append: the running and overall dimensions; figures of a chain add up to the overall one as they are printed. Where a figure finds no
  * place its span becomes one with the next. Returns: (transfer full) */

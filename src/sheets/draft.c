@@ -8,9 +8,10 @@
 
 #define PAD_MM 4.0
 #define LEAST_ROWS 3      /* of a block that is split */
+#define LEAST_TAIL 2      /* rows that such a block leaves: a sum is not parted from all that it sums */
 #define BAR_STRIP_MM 17.0 /* below the floor, for scale bar and north arrow */
+#define NORTH_MM 2.0      /* of the north arrow, over that strip */
 #define LEAST_BLOCK_GAP_MM 2.2
-#define LEAST_BELOW_MM 40.0
 #define LEAST_GAP_MM 3.0   /* between columns of blocks below the floor */
 #define LEAST_BAND_MM 24.0 /* a lower one holds nothing worth it */
 #define BAND_STEP_MM 3.0
@@ -45,6 +46,16 @@ place_foot (OxFlow *flow, OxDrawingBuilder *builder, OxSlot *slot)
     }
 }
 
+/* fit_fewer: rows of a block that is split, short of the @n that would fit, so that what is left is more than one; @n
+ * where that would be too few here */
+static guint
+fit_fewer (const OxBlock *block, guint from, guint n, double used)
+{
+  double less;
+  guint fewer = ox_block_fit (block, from, used - 0.01, &less);
+  return fewer >= LEAST_ROWS ? fewer : n;
+}
+
 /* fill_slot: places blocks from the top down to where the next one does not fit; FALSE when nothing is left */
 static gboolean
 fill_slot (OxFlow *flow, OxDrawingBuilder *builder, OxSlot slot)
@@ -58,7 +69,9 @@ fill_slot (OxFlow *flow, OxDrawingBuilder *builder, OxSlot slot)
         continue;
       double used;
       guint n = ox_block_fit (block, flow->row, y - slot.bottom, &used);
-      if (n == 0 || (n < rest && n < LEAST_ROWS && y < slot.top))
+      if (n < rest && rest - n < LEAST_TAIL)
+        n = fit_fewer (block, flow->row, n, used);
+      if (n == 0 || (n < rest && y < slot.top && (n < LEAST_ROWS || ox_block_is_form (block))))
         return TRUE;
       if (builder != NULL)
         ox_block_append (block, builder, (OxPoint){ slot.x, y }, flow->row, n);
@@ -139,21 +152,40 @@ set_beside (OxPlot *plot, const OxForm *form)
       = (OxSlot){ ox_form_get_slot_x (form, form->n_columns - 1), form->frame.y1 - PAD_MM, form->title.y1 + PAD_MM };
 }
 
+/* free_mm: width and height that the area has for the floor itself */
+static void
+free_mm (const OxPlot *plot, OxAround around, double mm[2])
+{
+  mm[0] = plot->area.x1 - plot->area.x0 - around.left - around.right;
+  mm[1] = plot->area.y1 - plot->area.y0 - around.below - around.above - BAR_STRIP_MM;
+}
+
+/* centre: puts the middle of @box, m of floor, into the middle of what is free */
+static void
+centre (OxPlot *plot, OxAround around, OxBox box)
+{
+  OxBox area = plot->area;
+  OxPoint middle = { (area.x0 + around.left + area.x1 - around.right) / 2,
+                     (area.y0 + BAR_STRIP_MM + around.below + area.y1 - around.above) / 2 };
+  OxPoint of_box = { (box.x0 + box.x1) / 2, (box.y0 + box.y1) / 2 };
+  plot->origin = ox_point_sub (middle, ox_point_scale (of_box, plot->mm_per_m));
+}
+
 /* drawing_height: what the floor takes upright at the scale asked for, or at the largest that the whole page has room
  * for */
 static double
-drawing_height (const OxSheetRun *run, const OxPlot *plot, const double metres[2], double around_mm)
+drawing_height (const OxSheetRun *run, const OxPlot *plot, const double metres[2], OxAround around)
 {
-  const double mm[2]
-      = { plot->area.x1 - plot->area.x0 - 2 * around_mm, plot->area.y1 - plot->area.y0 - 2 * around_mm - BAR_STRIP_MM };
+  double mm[2];
+  free_mm (plot, around, mm);
   OxScale scale = run->asked.denominator > 0 ? run->asked : ox_scale_fit (run->job->units, metres, mm);
-  return metres[1] * 1000 / scale.denominator + 2 * around_mm + BAR_STRIP_MM;
+  return metres[1] * 1000 / scale.denominator + around.below + around.above + BAR_STRIP_MM;
 }
 
 /* divide: how the page is parted into drawing and blocks. Upright, the drawing comes first: blocks get as low a band as
  * holds them all, or what the drawing at its largest scale leaves of the page */
 static void
-divide (OxPlot *plot, const OxSheetRun *run, const OxFlow *flow, const double metres[2], double around_mm)
+divide (OxPlot *plot, const OxSheetRun *run, const OxFlow *flow, const double metres[2], OxAround around)
 {
   const OxForm *form = &run->form;
   if (!form->upright)
@@ -162,7 +194,7 @@ divide (OxPlot *plot, const OxSheetRun *run, const OxFlow *flow, const double me
       return;
     }
   set_band (plot, form, 0);
-  double most = plot->area.y1 - plot->area.y0 - drawing_height (run, plot, metres, around_mm);
+  double most = plot->area.y1 - plot->area.y0 - drawing_height (run, plot, metres, around);
   for (double height = LEAST_BAND_MM; height <= most; height += BAND_STEP_MM)
     {
       OxFlow trial = *flow;
@@ -175,7 +207,7 @@ divide (OxPlot *plot, const OxSheetRun *run, const OxFlow *flow, const double me
 }
 
 void
-ox_plot_divide_part (const OxSheetRun *run, const OxFlow *flow, double around_mm, OxPlot *out, double mm[2])
+ox_plot_divide_part (const OxSheetRun *run, const OxFlow *flow, OxAround around, OxPlot *out, double mm[2])
 {
   const OxForm *form = &run->form;
   OxPlot plot = { .shown = OX_FLOOR_WHOLE };
@@ -192,31 +224,28 @@ ox_plot_divide_part (const OxSheetRun *run, const OxFlow *flow, double around_mm
     }
   else
     set_beside (&plot, form);
-  mm[0] = plot.area.x1 - plot.area.x0 - 2 * around_mm;
-  mm[1] = plot.area.y1 - plot.area.y0 - 2 * around_mm - BAR_STRIP_MM;
+  free_mm (&plot, around, mm);
   *out = plot;
 }
 
 void
-ox_plot_set_part (OxPlot *plot, OxScale scale, OxBox box)
+ox_plot_set_part (OxPlot *plot, OxScale scale, OxBox box, OxAround around)
 {
   plot->scale = scale;
   plot->mm_per_m = 1000 / scale.denominator;
   plot->shown = box;
-  OxPoint middle = { (plot->area.x0 + plot->area.x1) / 2, (plot->area.y0 + BAR_STRIP_MM + plot->area.y1) / 2 };
-  OxPoint centre = { (box.x0 + box.x1) / 2, (box.y0 + box.y1) / 2 };
-  plot->origin = ox_point_sub (middle, ox_point_scale (centre, plot->mm_per_m));
+  centre (plot, around, box);
 }
 
 gboolean
-ox_plot_new (const OxSheetRun *run, const OxFlow *flow, double around_mm, OxPlot *out, GError **error)
+ox_plot_new (const OxSheetRun *run, const OxFlow *flow, OxAround around, OxPlot *out, GError **error)
 {
   OxPlot plot = { .scale = run->asked, .shown = OX_FLOOR_WHOLE };
   OxBox floor = ox_job_box (run->job);
   const double metres[2] = { floor.x1 - floor.x0, floor.y1 - floor.y0 };
-  divide (&plot, run, flow, metres, around_mm);
-  const double mm[2]
-      = { plot.area.x1 - plot.area.x0 - 2 * around_mm, plot.area.y1 - plot.area.y0 - 2 * around_mm - BAR_STRIP_MM };
+  divide (&plot, run, flow, metres, around);
+  double mm[2];
+  free_mm (&plot, around, mm);
   OxScale fit = ox_scale_fit (run->job->units, metres, mm);
   if (plot.scale.denominator <= 0)
     plot.scale = fit;
@@ -229,9 +258,7 @@ ox_plot_new (const OxSheetRun *run, const OxFlow *flow, double around_mm, OxPlot
                    run->form.paper->name, asked, fitting);
       return FALSE;
     }
-  OxPoint middle = { (plot.area.x0 + plot.area.x1) / 2, (plot.area.y0 + BAR_STRIP_MM + plot.area.y1) / 2 };
-  OxPoint centre = { (floor.x0 + floor.x1) / 2, (floor.y0 + floor.y1) / 2 };
-  plot.origin = ox_point_sub (middle, ox_point_scale (centre, plot.mm_per_m));
+  centre (&plot, around, floor);
   *out = plot;
   return TRUE;
 }
@@ -248,19 +275,20 @@ add_below (OxPlot *plot, const OxForm *form, double bottom, double top)
 }
 
 void
-ox_plot_use_below (OxPlot *plot, const OxSheetRun *run, const OxFlow *flow, double around_mm)
+ox_plot_use_below (OxPlot *plot, const OxSheetRun *run, const OxFlow *flow, OxAround around)
 {
   OxBox box = ox_job_box (run->job), area = plot->area;
-  double bottom = area.y0 + BAR_STRIP_MM + PAD_MM, floor_mm = (box.y1 - box.y0) * plot->mm_per_m + 2 * around_mm;
+  double bottom = area.y0 + BAR_STRIP_MM + NORTH_MM + PAD_MM;
+  double floor_mm = (box.y1 - box.y0) * plot->mm_per_m + around.below + around.above;
   double most = area.y1 - floor_mm - bottom;
-  if (run->form.upright || most < LEAST_BELOW_MM)
+  if (run->form.upright || most < LEAST_BAND_MM)
     return;
   const OxPlot bare = *plot;
   add_below (plot, &run->form, bottom, bottom + most);
   if (plot->n_slots == bare.n_slots)
     return;
   gboolean holds = FALSE;
-  double height = LEAST_BELOW_MM;
+  double height = LEAST_BAND_MM;
   for (; !holds && height < most; height += BAND_STEP_MM)
     {
       OxFlow trial = *flow;
@@ -275,7 +303,7 @@ ox_plot_use_below (OxPlot *plot, const OxSheetRun *run, const OxFlow *flow, doub
       add_below (plot, &run->form, bottom, bottom + height);
     }
   /* The floor stands in the middle of what is left. */
-  double low = (plot->slots[plot->n_slots - 1].top + area.y1 - floor_mm) / 2 + around_mm;
+  double low = (plot->slots[plot->n_slots - 1].top + area.y1 - floor_mm) / 2 + around.below;
   plot->origin.y += low - ox_plot_to_page (plot, (OxPoint){ 0, box.y0 }).y;
 }
 

@@ -59,6 +59,14 @@ gboolean ox_flow_tighten (OxFlow *flow, const OxSlot *slots, guint n);
 /* ox_flow_finish: what is left, on as many further pages as it takes */
 void ox_flow_finish (OxFlow *flow, OxSheetRun *run, const char *kind, const char *description);
 
+/* room that a drawing needs around the floor, mm: for dimensions, or tags and their leaders */
+typedef struct
+{
+  double left, right, below, above;
+} OxAround;
+
+#define OX_AROUND_ALL(mm) ((OxAround){ (mm), (mm), (mm), (mm) })
+
 /* a floor on a page */
 typedef struct
 {
@@ -74,20 +82,19 @@ typedef struct
 
 /* ox_plot_new:
  * @flow: blocks that want to stand on the same page; not changed
- * @around_mm: room that the drawing needs around the floor, for dimensions and tags
  * @error: OX_SHEETS_ERROR_TOO_LARGE */
-gboolean ox_plot_new (const OxSheetRun *run, const OxFlow *flow, double around_mm, OxPlot *out, GError **error) G_GNUC_WARN_UNUSED_RESULT;
+gboolean ox_plot_new (const OxSheetRun *run, const OxFlow *flow, OxAround around, OxPlot *out, GError **error) G_GNUC_WARN_UNUSED_RESULT;
 
 /* ox_plot_use_below: on paper that has its blocks beside the drawing: moves the floor up and lets further blocks stand below it, where that
- * leaves room worth it, no higher than @flow needs, which is not changed; @around_mm: as the plot was made with */
-void ox_plot_use_below (OxPlot *plot, const OxSheetRun *run, const OxFlow *flow, double around_mm);
+ * leaves room worth it, no higher than @flow needs, which is not changed; @around: as the plot was made with */
+void ox_plot_use_below (OxPlot *plot, const OxSheetRun *run, const OxFlow *flow, OxAround around);
 
 /* ox_plot_divide_part: area and slots of a page that shows a part of the floor; @flow: blocks that want to stand on it; not changed
- * @mm: (out): width and height that a part may take, @around_mm left free on all sides of it */
-void ox_plot_divide_part (const OxSheetRun *run, const OxFlow *flow, double around_mm, OxPlot *out, double mm[2]);
+ * @mm: (out): width and height that a part may take, @around left free beside it */
+void ox_plot_divide_part (const OxSheetRun *run, const OxFlow *flow, OxAround around, OxPlot *out, double mm[2]);
 
 /* ox_plot_set_part: puts @box, m of floor, into the middle of the area; nothing beyond it is drawn */
-void ox_plot_set_part (OxPlot *plot, OxScale scale, OxBox box);
+void ox_plot_set_part (OxPlot *plot, OxScale scale, OxBox box, OxAround around);
 
 /* ox_plot_to_page: where a point of the floor stands on the page, mm */
 OxPoint ox_plot_to_page (const OxPlot *plot, OxPoint metres);

@@ -26,6 +26,7 @@ typedef enum
   OX_FLOOR_TO_PREPARE = 1 << 9, /* blasted floor as one area, instead of strips */
   OX_FLOOR_WALKS = 1 << 10,     /* of the moves those to a strip elsewhere */
   OX_FLOOR_TAGS = 1 << 11,      /* ids of edge areas and zones */
+  OX_FLOOR_OWN = 1 << 14,       /* of the stations only those of the job, none that are proposed */
   OX_FLOOR_REACH = 1 << 12,     /* where hoses and cords end, as far as OxFloorPart.reach says */
   OX_FLOOR_FIRST = 1 << 13,     /* first start without the numbers */
   OX_FLOOR_LANES = 1 << 14,     /* chalk lines */

@@ -171,7 +171,7 @@ append_stations (const OxPicture *picture)
   for (guint i = 0; i < picture->job->n_stations; i++)
     append_station (picture, picture->job->stations[i]->id, picture->job->stations[i]->kind, FALSE,
                     picture->job->stations[i]->at);
-  for (guint i = 0; picture->plan != NULL && i < picture->plan->n_stations; i++)
+  for (guint i = 0; picture->plan != NULL && !(picture->layers & OX_FLOOR_OWN) && i < picture->plan->n_stations; i++)
     if (picture->plan->stations[i].proposed)
       append_station (picture, picture->plan->stations[i].id, picture->plan->stations[i].kind, TRUE,
                       picture->plan->stations[i].at);

@@ -4,6 +4,7 @@
 #include "sheets/labels.h"
 
 #define CELL_MM 10.0
+#define BEYOND_MM 1.0 /* how far a label may reach over the bounds: that of a lane beside a wall does */
 #define CELL_ROW G_GINT64_CONSTANT (0x80000000) /* more cells than any row has */
 
 typedef struct
@@ -16,6 +17,7 @@ typedef struct
 struct _OxLabels
 {
   double mm_per_m;
+  OxBox bounds; /* m of floor */
   GArray *places;
   GHashTable *cells; /* cell number -> GArray of indices in places */
 };
@@ -25,6 +27,7 @@ ox_labels_new (double mm_per_m)
 {
   OxLabels *labels = g_new0 (OxLabels, 1);
   labels->mm_per_m = mm_per_m;
+  ox_labels_set_bounds (labels, NULL);
   labels->places = g_array_new (FALSE, FALSE, sizeof (Place));
   labels->cells = g_hash_table_new_full (g_int64_hash, g_int64_equal, g_free, (GDestroyNotify) g_array_unref);
   return labels;
@@ -117,6 +120,21 @@ ox_labels_get_scale (const OxLabels *labels)
   return labels->mm_per_m;
 }
 
+void
+ox_labels_set_bounds (OxLabels *labels, const OxBox *box)
+{
+  labels->bounds = box != NULL ? *box : (OxBox){ -INFINITY, -INFINITY, INFINITY, INFINITY };
+}
+
+static gboolean
+is_in_bounds (const OxLabels *labels, OxBox mm)
+{
+  OxBox box = labels->bounds;
+  double scale = labels->mm_per_m;
+  return mm.x0 >= box.x0 * scale - BEYOND_MM && mm.y0 >= box.y0 * scale - BEYOND_MM
+         && mm.x1 <= box.x1 * scale + BEYOND_MM && mm.y1 <= box.y1 * scale + BEYOND_MM;
+}
+
 static gboolean
 is_clear_of_cell (const OxLabels *labels, const Place *place, gint64 number)
 {
@@ -135,6 +153,8 @@ ox_labels_is_free (const OxLabels *labels, const OxLabelBox *box)
 {
   Place place = { .label = *box };
   place_box (&place, labels->mm_per_m);
+  if (!is_in_bounds (labels, place.box))
+    return FALSE;
   for (double x = floor (place.box.x0 / CELL_MM) * CELL_MM; x <= place.box.x1; x += CELL_MM)
     for (double y = floor (place.box.y0 / CELL_MM) * CELL_MM; y <= place.box.y1; y += CELL_MM)
       if (!is_clear_of_cell (labels, &place, cell_number (x + CELL_MM / 2, y + CELL_MM / 2)))

@@ -30,6 +30,9 @@ double ox_labels_get_scale (const OxLabels *labels); /* mm a metre */
 /* ox_labels_is_free: whether @box is clear of all labels taken */
 gboolean ox_labels_is_free (const OxLabels *labels, const OxLabelBox *box);
 
+/* ox_labels_set_bounds: @box, m of floor, (nullable): what reaches beyond it is not free from now on; NULL: all is */
+void ox_labels_set_bounds (OxLabels *labels, const OxBox *box);
+
 /* ox_labels_take: takes the place whether it is free or not */
 void ox_labels_take (OxLabels *labels, const OxLabelBox *box);
 

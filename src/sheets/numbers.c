@@ -508,7 +508,10 @@ ox_picture_labels (const OxPicture *picture, OxLabels *labels)
   take_stations (picture, labels);
   append_first (picture, labels);
   g_autoptr (GArray) candidates = gather (picture);
+  /* What stands beyond a match line belongs to the neighbour. */
+  ox_labels_set_bounds (labels, isfinite (picture->part.x0) ? &picture->part : NULL);
   place (picture, candidates, labels);
+  ox_labels_set_bounds (labels, NULL);
   for (guint i = 0; i < candidates->len; i++)
     {
       const Candidate *candidate = &g_array_index (candidates, Candidate, i);

@@ -7,6 +7,7 @@
 
 #define LINE_TEXT_MM 2.5
 #define LINE_OFFSET_MM 2.6
+#define OFF_MARKS 2.0 /* times as far off the line, beside the mark of a station on it */
 #define GRID_TEXT_MM 3.5
 #define GRID_GROUND_MM 0.8
 #define LEAST_PART_MM 1.0 /* what is lower holds nothing */
@@ -96,13 +97,17 @@ append_words (const Lines *lines, const OxPoint line[2], OxPoint out, const char
   static const double shares[] = { 0.5, 0.35, 0.65, 0.2, 0.8 };
   double w = ox_text_width (text, LINE_TEXT_MM, TRUE) / 2 + 1, h = LINE_TEXT_MM / 2 + 0.8;
   OxTextLook look = { OX_STYLE_INK, LINE_TEXT_MM, out.x != 0 ? G_PI / 2 : 0, OX_ALIGN_MIDDLE, TRUE, TRUE, 0, FALSE };
-  for (guint i = 0; i < G_N_ELEMENTS (shares); i++)
+  for (guint i = 0; i <= G_N_ELEMENTS (shares); i++)
     {
-      OxPoint on = ox_point_add (line[0], ox_point_scale (ox_point_sub (line[1], line[0]), shares[i]));
-      OxPoint at = ox_point_add (on, out);
+      /* Where marks on the line leave no place along it, farther off, clear of them. */
+      gboolean last = i == G_N_ELEMENTS (shares), middle = i == 0 || last;
+      double share = middle ? 0.5 : shares[i], length = ox_point_distance (line[0], line[1]);
+      OxPoint on = ox_point_add (line[0], ox_point_scale (ox_point_sub (line[1], line[0]), share));
+      OxPoint at = ox_point_add (on, ox_point_scale (out, last ? OFF_MARKS : 1));
       OxPoint metres = ox_point_scale (ox_point_sub (at, plot->origin), 1 / plot->mm_per_m);
       OxLabelBox box = { metres, look.angle, { -w, -h, w, h } };
-      if (i + 1 < G_N_ELEMENTS (shares) && !ox_labels_is_free (lines->labels, &box))
+      gboolean beyond = !middle && w > length * MIN (share, 1 - share);
+      if (!last && (beyond || !ox_labels_is_free (lines->labels, &box)))
         continue;
       ox_labels_take (lines->labels, &box);
       ox_drawing_builder_text (lines->builder, look, at, text);

@@ -124,6 +124,11 @@ reading_block (const OxSheetRun *run)
   ox_block_add_text (block, "\xe2\x80\xa2", _ ("Headings are counter-clockwise from the drawing's right."));
   ox_block_add_text (block, "\xe2\x80\xa2",
                      _ ("Labour under Quantities is blasting, edge work and moves; the table Hours adds the rest."));
+  g_autofree char *tag = ox_cautions_tag ("silica", run->estimate);
+  g_autofree char *text
+      = g_strdup_printf (_ ("%s beside a title: the caution of that number applies."), g_strstrip (tag));
+  if (*tag != '\0')
+    ox_block_add_text (block, "\xe2\x80\xa2", text);
   return block;
 }
 

@@ -168,7 +168,7 @@ typedef struct
 } Page;
 
 /* append_small_name: of something in the floor, where it leaves room for it */
-static void
+static gboolean
 append_small_name (const Page *page, const char *id, OxPoint middle, const char *text)
 {
   const OxPlot *plot = page->plot;
@@ -190,8 +190,28 @@ append_small_name (const Page *page, const char *id, OxPoint middle, const char 
       ox_drawing_builder_item (page->builder, id, 0);
       ox_drawing_builder_text (page->builder, look, (OxPoint){ at.x + aside, at.y + up }, text);
       ox_drawing_builder_item (page->builder, NULL, 0);
-      return;
+      return TRUE;
     }
+  return FALSE;
+}
+
+/* append_doorway_name: name and clear width beside the doorway, so that it is seen itself; on it where there is no
+ * other place */
+static void
+append_doorway_name (const Page *page, OxUnits units, const OxDoorway *doorway)
+{
+  double length = ox_point_distance (doorway->a, doorway->b), w = length / 2 * page->plot->mm_per_m;
+  double h = doorway->depth / 2 * page->plot->mm_per_m;
+  g_autofree char *width = ox_units_length_text (units, length, FALSE);
+  g_autofree char *text = g_strdup_printf ("%s %s", ox_naming_of (doorway->name, doorway->id), width);
+  OxPoint middle = ox_point_scale (ox_point_add (doorway->a, doorway->b), 0.5);
+  OxLabelBox box = { middle, atan2 (doorway->b.y - doorway->a.y, doorway->b.x - doorway->a.x), { -w, -h, w, h } };
+  guint before = ox_labels_get_count (page->labels);
+  ox_labels_take (page->labels, &box);
+  if (append_small_name (page, doorway->id, middle, text))
+    return;
+  ox_labels_keep (page->labels, before);
+  (void) append_small_name (page, doorway->id, middle, text);
 }
 
 static void
@@ -199,7 +219,7 @@ append_ring_name (const Page *page, const char *id, const char *name, const OxRi
 {
   g_autoptr (OxRegion) region = ox_region_new_ring (ring);
   if (!ox_region_is_empty (region))
-    append_small_name (page, id, ox_region_label_point (region, NULL), ox_naming_of (name, id));
+    (void) append_small_name (page, id, ox_region_label_point (region, NULL), ox_naming_of (name, id));
 }
 
 /* append_item_names: excluded, masked and condition areas, pits, and doorways with their clear width */
@@ -216,12 +236,7 @@ append_item_names (const OxSheetRun *run, const OxPlot *plot, OxDrawingBuilder *
   for (guint i = 0; i < job->n_conditions; i++)
     append_ring_name (&page, job->conditions[i]->id, job->conditions[i]->name, job->conditions[i]->ring);
   for (guint i = 0; i < job->n_doorways; i++)
-    {
-      const OxDoorway *doorway = job->doorways[i];
-      g_autofree char *width = ox_units_length_text (job->units, ox_point_distance (doorway->a, doorway->b), FALSE);
-      g_autofree char *text = g_strdup_printf ("%s %s", ox_naming_of (doorway->name, doorway->id), width);
-      append_small_name (&page, doorway->id, ox_point_scale (ox_point_add (doorway->a, doorway->b), 0.5), text);
-    }
+    append_doorway_name (&page, job->units, job->doorways[i]);
 }
 
 /* --- The sheet --- */
@@ -251,11 +266,11 @@ find_scale (const OxSheetRun *run, const OxFlow *flow, OxPlot *plot, GError **er
 {
   OxSheetRun automatic = *run;
   if (!run->several || run->asked.denominator <= 0)
-    return ox_plot_new (run, flow, OX_DIMENSIONS_AROUND_MM, plot, error);
-  if (ox_plot_new (run, flow, OX_DIMENSIONS_AROUND_MM, plot, NULL))
+    return ox_plot_new (run, flow, ox_chains_around (run->job), plot, error);
+  if (ox_plot_new (run, flow, ox_chains_around (run->job), plot, NULL))
     return TRUE;
   automatic.asked = (OxScale){ 0, NULL };
-  if (!ox_plot_new (&automatic, flow, OX_DIMENSIONS_AROUND_MM, plot, error))
+  if (!ox_plot_new (&automatic, flow, ox_chains_around (run->job), plot, error))
     return FALSE;
   plot->refused = run->asked;
   return TRUE;
@@ -269,7 +284,7 @@ make_plot (const OxSheetRun *run, const OxFlow *flow, OxPlot *plot, GError **err
   if (!find_scale (run, flow, plot, error))
     return FALSE;
   if (!ox_flow_tighten (&trial, plot->slots, plot->n_slots))
-    ox_plot_use_below (plot, run, flow, OX_DIMENSIONS_AROUND_MM);
+    ox_plot_use_below (plot, run, flow, ox_chains_around (run->job));
   return TRUE;
 }
 

@@ -6,6 +6,8 @@
 #include "sheets/draft.h"
 #include "sheets/tiles.h"
 
+#define LARGE_SHORT_MM 300.0 /* short side: more than A3 and Tabloid have */
+
 G_DEFINE_QUARK (ox - sheets - error - quark, ox_sheets_error)
 
 gboolean
@@ -102,7 +104,7 @@ add_contents (OxSheetRun *run, GError **error)
   guint n_first = 0;
   while (n_first < run->drafts->len && g_str_equal (g_array_index (run->drafts, OxDraft, n_first).kind, kind))
     n_first++;
-  for (guint lines = 0; lines <= OX_CONTENTS_LINES; lines += OX_CONTENTS_LINES)
+  for (guint lines = 0; lines <= run->contents_lines; lines += run->contents_lines)
     {
       g_autoptr (GArray) again = drafts_new ();
       OxSheetRun second = *run;
@@ -138,17 +140,33 @@ append_drawings (OxSheetRun *run, OxSheetKinds which, const OxForm *lists, GErro
   return !(which & OX_SHEET_CREW) || ox_crew_append (run, error);
 }
 
+/* count_kinds: lines that the contents will have */
+static guint
+count_kinds (const OxSheetRun *run, OxSheetKinds which)
+{
+  guint n = 0;
+  for (OxSheetKinds kind = 1; kind < OX_SHEET_ALL; kind <<= 1)
+    n += (which & kind) != 0 && (kind != OX_SHEET_QUOTE || run->job->costs->n > 0);
+  return n;
+}
+
+/* list_paper: of lists and forms beside drawings on @paper: nobody fills in a day sheet on a table of its own */
+static const OxPaper *
+list_paper (const OxPaper *paper)
+{
+  return paper->short_mm < LARGE_SHORT_MM ? paper : ox_paper_find (paper->imperial ? "Letter" : "A4");
+}
+
 /* append_sheets: all kinds of @options, in their order; a scope drawing among others lists them */
 static gboolean
 append_sheets (OxSheetRun *run, const OxSheetOptions *options, GError **error)
 {
   const OxSheetKinds which = options->which;
   OxSheetOptions other = *options;
-  if (options->schedule_paper)
-    other.paper = options->schedule_paper;
+  other.paper = options->schedule_paper ? options->schedule_paper : list_paper (run->form.paper);
   const OxForm drawings = run->form, lists = ox_form_new (&other, run->job->units);
   if ((which & OX_SHEET_SCOPE) && run->several)
-    run->contents_lines = OX_CONTENTS_LINES;
+    run->contents_lines = count_kinds (run, which);
   if (!append_drawings (run, which, &lists, error))
     return FALSE;
   run->form = lists;

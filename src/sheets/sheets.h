@@ -39,7 +39,7 @@ typedef struct
   OxScale scale;             /* denominator 0: the largest of the series that fits */
   const OxPaper *tiles;      /* (nullable): paper of an office printer, onto which larger pages are parted; see sheets/tiles.h */
   const OxLanguage *language; /* (nullable): NULL: that of the window, or of the person at the batch command */
-  const OxPaper *schedule_paper; /* of lists and forms; NULL: as the drawings */
+  const OxPaper *schedule_paper; /* of lists and forms; NULL: as the drawings up to A3 and Tabloid, A4 or Letter beside larger ones */
 } OxSheetOptions;
 
 #define OX_SHEET_OPTIONS_INIT { OX_SHEET_ALL, NULL, OX_ORIENTATION_AUTO, { 0, NULL }, NULL, NULL, NULL }

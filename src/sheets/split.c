@@ -7,7 +7,9 @@
 #include "sheets/tags.h"
 #include "base/words.h"
 
-#define OVERVIEW_AROUND_MM 12.0
+#define OVERVIEW_AROUND OX_AROUND_ALL (12.0)
+#define STATION_ROOM_MM2 100.0 /* what a station and its name take */
+#define CROWDED_SHARE 0.5      /* of the floor */
 #define KEY_HEIGHT_MM 34.0
 #define LEAST_PITCH_MM 0.9 /* from strip to strip on paper: every fifth then has room for its number */
 #define OVERVIEW_LAYERS                                                                                                \
@@ -48,7 +50,7 @@ ox_split_is_needed (const OxSheetRun *run)
 {
   g_autoptr (GPtrArray) none = new_blocks ();
   OxPlot plot;
-  if (!ox_plot_new (run, &(OxFlow){ none, 0, 0, FALSE, OX_BLOCK_GAP_MM }, OX_CREW_AROUND_MM, &plot, NULL))
+  if (!ox_plot_new (run, &(OxFlow){ none, 0, 0, FALSE, OX_BLOCK_GAP_MM }, OX_CREW_AROUND, &plot, NULL))
     return TRUE;
   return run->asked.denominator <= 0 && least_pitch (run->plan) * plot.mm_per_m < LEAST_PITCH_MM;
 }
@@ -117,20 +119,28 @@ lay_out_parts (Split *split, guint first_sheet)
   g_ptr_array_add (blocks, key);
   g_ptr_array_add (blocks, part_legend (run, rough, NULL, 1));
   double mm[2];
-  ox_plot_divide_part (run, &(OxFlow){ blocks, 0, 0, FALSE, OX_BLOCK_GAP_MM }, OX_CREW_AROUND_MM, &split->page, mm);
+  ox_plot_divide_part (run, &(OxFlow){ blocks, 0, 0, FALSE, OX_BLOCK_GAP_MM }, OX_CREW_AROUND, &split->page, mm);
   split->parts = ox_parts_new (run->job, 1000 / split->scale.denominator, mm, first_sheet);
 }
 
 /* --- The sheet of the whole floor --- */
 
+/* the sheet of the whole floor, laid out */
+typedef struct
+{
+  OxPlot plot;
+  gboolean crowded; /* the proposed stations would hide the floor: the sheets of the parts show them */
+} Overview;
+
 /* beside_overview: (transfer full): grid of the sheets, stations, drops and base walls */
 static OxDrawing *
-beside_overview (const Split *split, const OxPlot *plot, OxLabels *labels)
+beside_overview (const Split *split, const Overview *overview, OxLabels *labels)
 {
+  const OxPlot *plot = &overview->plot;
   OxDrawingBuilder *builder = ox_drawing_builder_new ();
   ox_drawing_builder_layer (builder, "tags", _ ("Tags"));
   ox_parts_append_grid (split->parts, plot, builder, labels);
-  ox_tags_append_stations (split->run, plot, builder, labels);
+  ox_tags_append_stations (split->run, plot, builder, labels, !overview->crowded);
   ox_tags_append_sides (split->run, plot, builder, labels);
   ox_tags_append_reach (split->run, plot, builder, labels);
   return ox_drawing_builder_end (builder);
@@ -138,10 +148,13 @@ beside_overview (const Split *split, const OxPlot *plot, OxLabels *labels)
 
 /* overview_blocks: @beside: (nullable): NULL: not drawn yet; (transfer full) */
 static GPtrArray *
-overview_blocks (const OxSheetRun *run, const OxDrawing *floor, const OxDrawing *beside)
+overview_blocks (const OxSheetRun *run, const OxDrawing *floor, const OxDrawing *beside, gboolean crowded)
 {
   GPtrArray *blocks = new_blocks ();
-  g_ptr_array_add (blocks, ox_crew_order_new (run));
+  OxBlock *order = ox_crew_order_new (run);
+  if (crowded)
+    ox_block_add_text (order, "\xe2\x80\xa2", _ ("Proposed stations are drawn on the sheets of the parts."));
+  g_ptr_array_add (blocks, order);
   g_ptr_array_add (blocks, ox_crew_cautions_new (run, 0, FALSE));
   g_ptr_array_add (blocks, ox_legend_new (run, floor, beside));
   g_ptr_array_add (blocks, ox_crew_chalk_new (run));
@@ -150,40 +163,70 @@ overview_blocks (const OxSheetRun *run, const OxDrawing *floor, const OxDrawing 
   return blocks;
 }
 
+static OxFloorLayers
+overview_layers (const Overview *overview)
+{
+  return OVERVIEW_LAYERS | (overview->crowded ? OX_FLOOR_OWN : 0);
+}
+
+/* is_crowded: whether the marks of the proposed stations would hide the floor */
+static gboolean
+is_crowded (const OxSheetRun *run, const OxPlot *plot)
+{
+  OxBox box = ox_job_box (run->job);
+  double floor_mm2 = (box.x1 - box.x0) * (box.y1 - box.y0) * plot->mm_per_m * plot->mm_per_m;
+  guint n = 0;
+  for (guint i = 0; i < run->plan->n_stations; i++)
+    n += run->plan->stations[i].proposed;
+  return n * STATION_ROOM_MM2 > CROWDED_SHARE * floor_mm2;
+}
+
 /* lay_out_overview: by blocks as long as they may become */
 static gboolean
-lay_out_overview (const OxSheetRun *run, OxPlot *plot, GError **error)
+lay_out_overview (const OxSheetRun *run, Overview *out, GError **error)
 {
   OxSheetRun whole = *run;
   whole.asked = (OxScale){ 0, NULL };
-  const OxFloorPart all = { OVERVIEW_LAYERS, 1, OX_FLOOR_WHOLE, run->reach, run->form.body_mm };
+  const OxFloorPart all = { overview_layers (out), 1, OX_FLOOR_WHOLE, run->reach, run->form.body_mm };
   g_autoptr (OxDrawing) rough = ox_floor_picture_new_part (run->job, run->plan, &all, NULL);
-  g_autoptr (GPtrArray) blocks = overview_blocks (run, rough, NULL);
+  g_autoptr (GPtrArray) blocks = overview_blocks (run, rough, NULL, out->crowded);
   const OxFlow flow = { blocks, 0, 0, FALSE, OX_BLOCK_GAP_MM };
-  if (!ox_plot_new (&whole, &flow, OVERVIEW_AROUND_MM, plot, error))
+  if (!ox_plot_new (&whole, &flow, OVERVIEW_AROUND, &out->plot, error))
     return FALSE;
   OxFlow trial = flow;
-  if (!ox_flow_tighten (&trial, plot->slots, plot->n_slots))
-    ox_plot_use_below (plot, run, &flow, OVERVIEW_AROUND_MM);
+  if (!ox_flow_tighten (&trial, out->plot.slots, out->plot.n_slots))
+    ox_plot_use_below (&out->plot, run, &flow, OVERVIEW_AROUND);
   return TRUE;
+}
+
+/* make_overview: its scale decides whether the proposed stations are drawn */
+static gboolean
+make_overview (const OxSheetRun *run, Overview *out, GError **error)
+{
+  out->crowded = FALSE;
+  if (!lay_out_overview (run, out, error))
+    return FALSE;
+  out->crowded = is_crowded (run, &out->plot);
+  return !out->crowded || lay_out_overview (run, out, error);
 }
 
 /* append_overview: what finds no room on it is kept in @flow, whose @blocks are (out) */
 static void
-append_overview (const Split *split, const OxPlot *plot, const char *description, OxFlow *flow)
+append_overview (const Split *split, const Overview *overview, const char *description, OxFlow *flow)
 {
   OxSheetRun *run = split->run;
+  const OxPlot *plot = &overview->plot;
   g_autoptr (OxLabels) labels = ox_labels_new (plot->mm_per_m);
-  const OxFloorPart all = { OVERVIEW_LAYERS, plot->mm_per_m, OX_FLOOR_WHOLE, run->reach, run->form.body_mm };
+  const OxFloorPart all = { overview_layers (overview), plot->mm_per_m, OX_FLOOR_WHOLE, run->reach, run->form.body_mm };
   g_autoptr (OxDrawing) floor = ox_floor_picture_new_part (run->job, run->plan, &all, labels);
-  g_autoptr (OxDrawing) beside = beside_overview (split, plot, labels);
+  g_autoptr (OxDrawing) beside = beside_overview (split, overview, labels);
   g_autofree char *scale = ox_scale_text (plot->scale);
   OxDrawingBuilder *builder = ox_sheet_run_add (run, split->kind, description, scale)->builder;
   ox_plot_append (plot, run, builder, floor);
   ox_drawing_builder_drawing (builder, beside);
   ox_drawing_builder_item (builder, NULL, 0);
   ox_drawing_builder_layer (builder, "tables", _ ("Tables and notes"));
-  *flow = (OxFlow){ overview_blocks (run, floor, beside), 0, 0, FALSE, OX_BLOCK_GAP_MM };
+  *flow = (OxFlow){ overview_blocks (run, floor, beside, overview->crowded), 0, 0, FALSE, OX_BLOCK_GAP_MM };
   (void) ox_flow_tighten (flow, plot->slots, plot->n_slots);
   (void) ox_flow_fill (flow, builder, plot->slots, plot->n_slots);
 }
@@ -204,6 +247,16 @@ part_edges (const Split *split, guint part)
   return ox_edge_table_new_some (split->run, title, which, n);
 }
 
+/* take_rest: what @flow has not placed, to the place @at among what is left */
+static void
+take_rest (Split *split, OxFlow *flow, guint at)
+{
+  if (flow->block < flow->blocks->len)
+    ox_block_drop (g_ptr_array_index (flow->blocks, flow->block), flow->row);
+  while (flow->block < flow->blocks->len)
+    g_ptr_array_insert (split->left, (gint) at++, g_ptr_array_steal_index (flow->blocks, flow->block));
+}
+
 /* place_blocks: what finds no room on the sheet is kept for the end */
 static void
 place_blocks (Split *split, OxDraft *draft, const OxPlot *plot, GPtrArray *blocks)
@@ -212,11 +265,8 @@ place_blocks (Split *split, OxDraft *draft, const OxPlot *plot, GPtrArray *block
   ox_drawing_builder_item (draft->builder, NULL, 0);
   ox_drawing_builder_layer (draft->builder, "tables", _ ("Tables and notes"));
   (void) ox_flow_tighten (&flow, plot->slots, plot->n_slots);
-  if (ox_flow_fill (&flow, draft->builder, plot->slots, plot->n_slots))
-    return;
-  ox_block_drop (g_ptr_array_index (blocks, flow.block), flow.row);
-  while (flow.block < blocks->len)
-    g_ptr_array_add (split->left, g_ptr_array_steal_index (blocks, flow.block));
+  if (!ox_flow_fill (&flow, draft->builder, plot->slots, plot->n_slots))
+    take_rest (split, &flow, split->left->len);
 }
 
 /* cut: (transfer full): what of @drawing lies in @box */
@@ -235,7 +285,7 @@ append_part (Split *split, guint i)
   const OxSheetRun *run = split->run;
   const OxPart *part = &split->parts->parts[i];
   OxPlot plot = split->page;
-  ox_plot_set_part (&plot, split->scale, part->box);
+  ox_plot_set_part (&plot, split->scale, part->box, OX_CREW_AROUND);
   g_autoptr (OxLabels) labels = ox_labels_new (plot.mm_per_m);
   for (guint k = 0; k < run->plan->n_stations; k++)
     ox_labels_take (labels, &(OxLabelBox){ run->plan->stations[k].at, 0, { -2.6, -2.6, 2.6, 2.6 } });
@@ -278,18 +328,18 @@ ox_split_append (OxSheetRun *run, const char *kind, GError **error)
 {
   g_auto (Split) split = { .run = run, .kind = kind, .left = new_blocks () };
   const char *description = _ ("The whole floor: sheets of its parts, order of work, chalk lines and stations.");
-  OxPlot plot;
+  Overview overview;
   OxFlow flow;
   lay_out_parts (&split, run->drafts->len + 2);
   find_homes (&split);
-  if (!lay_out_overview (run, &plot, error))
+  if (!make_overview (run, &overview, error))
     return FALSE;
-  append_overview (&split, &plot, description, &flow);
+  append_overview (&split, &overview, description, &flow);
   g_autoptr (GPtrArray) blocks = flow.blocks;
   for (guint i = 0; i < split.parts->n_columns * split.parts->n_rows; i++)
     if (split.parts->parts[i].sheet > 0)
       append_part (&split, i);
-  ox_flow_finish (&flow, run, kind, description);
+  take_rest (&split, &flow, 0);
   OxFlow rest = { split.left, 0, 0, FALSE, OX_BLOCK_GAP_MM };
   ox_flow_finish (&rest, run, kind, _ ("Tables that found no room on their own sheets."));
   return TRUE;

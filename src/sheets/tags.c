@@ -410,7 +410,10 @@ ox_tags_append_checks (const OxSheetRun *run, const OxPlot *plot, OxDrawingBuild
 void
 ox_tags_append_check_names (const OxSheetRun *run, const OxPlot *plot, OxDrawingBuilder *builder, OxLabels *labels)
 {
+  /* A name beyond a match line would stand on the neighbour's floor. */
+  ox_labels_set_bounds (labels, isfinite (plot->shown.x0) ? &plot->shown : NULL);
   append_checks (&(Tagger){ run, plot, builder, labels }, TRUE);
+  ox_labels_set_bounds (labels, NULL);
 }
 
 /* a station of the job, or a place proposed for one */
@@ -494,17 +497,19 @@ ox_tags_append_reach (const OxSheetRun *run, const OxPlot *plot, OxDrawingBuilde
 }
 
 void
-ox_tags_append_stations (const OxSheetRun *run, const OxPlot *plot, OxDrawingBuilder *builder, OxLabels *labels)
+ox_tags_append_stations (const OxSheetRun *run, const OxPlot *plot, OxDrawingBuilder *builder, OxLabels *labels,
+                         gboolean proposed)
 {
   const Tagger tagger = { run, plot, builder, labels };
   const OxJob *job = run->job;
   const OxPlan *plan = run->plan;
   for (guint i = 0; i < plan->n_stations; i++)
-    ox_labels_take (labels, &(OxLabelBox){ plan->stations[i].at, 0, { -2.6, -2.6, 2.6, 2.6 } });
+    if (proposed || !plan->stations[i].proposed)
+      ox_labels_take (labels, &(OxLabelBox){ plan->stations[i].at, 0, { -2.6, -2.6, 2.6, 2.6 } });
   for (guint i = 0; i < job->n_stations; i++)
     append_station (&tagger, &(Named){ job->stations[i]->id, ox_naming_station (job, job->stations[i]->id),
                                        job->stations[i]->at, FALSE });
-  for (guint i = 0; i < plan->n_stations; i++)
+  for (guint i = 0; proposed && i < plan->n_stations; i++)
     {
       const OxPlanStation *station = &plan->stations[i];
       g_autofree char *name = plot->mm_per_m >= WORDS_MM_PER_M ? g_strdup_printf (_ ("%s, proposed"), station->id)

@@ -23,8 +23,9 @@ void ox_tags_append_check_names (const OxSheetRun *run, const OxPlot *plot, OxDr
 /* ox_tags_append_checks: a small cross at each planned profile check */
 void ox_tags_append_checks (const OxSheetRun *run, const OxPlot *plot, OxDrawingBuilder *builder, OxLabels *labels);
 
-/* ox_tags_append_stations: names of the stations and of the places proposed for further ones beside them */
-void ox_tags_append_stations (const OxSheetRun *run, const OxPlot *plot, OxDrawingBuilder *builder, OxLabels *labels);
+/* ox_tags_append_stations: names of the stations and of the places proposed for further ones beside them; one on the line between two parts of the
+ * floor is named on the sheet of the part to its right, or above. @proposed: whether those are drawn */
+void ox_tags_append_stations (const OxSheetRun *run, const OxPlot *plot, OxDrawingBuilder *builder, OxLabels *labels, gboolean proposed);
 
 /* ox_tags_append_reach: once on the lines of each station whose reach ends there; where the numbers of the strips leave room */
 void ox_tags_append_reach (const OxSheetRun *run, const OxPlot *plot, OxDrawingBuilder *builder, OxLabels *labels);

@@ -51,7 +51,7 @@ static void
 test_note (void)
 {
   g_autofree char *note = ox_basis_note ("dust-bulk"), *share = ox_basis_note ("drum-fill");
-  g_assert_cmpstr (note, ==, "1100 kg/m3 (common practice, no source)");
+  g_assert_cmpstr (note, ==, "1100 kg/m\xc2\xb3 (common practice, no source)");
   g_assert_cmpstr (share, ==, "0.9 (common practice, no source)");
   g_assert_cmpfloat (ox_basis ("bag"), ==, 25);
 }

@@ -202,7 +202,7 @@ def checks(batch, job, sets):
     """Name and problems of each check of a job."""
     for paper, language in sets:
         with tempfile.TemporaryDirectory() as folder:
-            pdf, = draw(batch, job, os.path.join(folder, 'set.pdf'), '--paper', paper, '--language', language)
+            pdf, = draw(batch, job, os.path.join(folder, 'set.pdf'), '--paper', paper, '--schedule-paper', paper, '--language', language)
             yield f'{paper}, {language}, pdf', list(check_pdf(pdf, PAPERS[paper]))
             pages = draw(batch, job, os.path.join(folder, 'set.svg'), '--sheet', 'crew', '--paper', paper, '--language', language)
             found = [f'page {i}: {what}' for i, page in enumerate(pages, 1) for what in check_svg(page, PAPERS[paper], folder)]

@@ -53,6 +53,45 @@ test_stays_inside_its_width_and_height (void)
   ox_test_no_texts_overlap (drawing, 1);
 }
 
+/* The title of a group begins at the left side, and is not left alone at the end of a part. */
+static void
+test_group (void)
+{
+  g_autoptr (OxBlock) block = table (4);
+  ox_block_add_group (block, "Store");
+  ox_block_add_cells (block, FALSE, "5", "Store", "12.34 m", NULL);
+  double used, all;
+  guint rows = ox_block_fit (block, 0, 1000, &all);
+  g_autoptr (OxDrawing) drawing = draw (block, 4, 2);
+  const OxElement *title = ox_test_find_cell (drawing, "Store");
+  g_assert_cmpuint (rows, ==, 6);
+  g_assert_cmpint (title->text.align, ==, OX_ALIGN_START);
+  g_assert_cmpfloat (title->text.at.x, <, 102);
+  g_assert_true (title->text.bold);
+  g_assert_cmpuint (ox_block_fit (block, 0, all - 0.1, &used), ==, 4);
+}
+
+/* A text keeps off the form below it, and a form is told from other blocks. */
+static void
+test_form (void)
+{
+  g_autoptr (OxBlock) form = ox_block_new ("Trial", 80, 1.8), bare = ox_block_new ("Trial", 80, 1.8);
+  ox_block_add_text (form, NULL, "Read the texture.");
+  ox_block_add_blank (form, "Left", 1, TRUE);
+  ox_block_add_blank (bare, "Left", 1, TRUE);
+  g_autoptr (OxDrawing) drawing = draw (form, 0, 2);
+  const OxElement *line = ox_test_find_cell (drawing, "Read the texture.");
+  double top = -INFINITY;
+  for (guint i = 0; i < drawing->n_elements; i++)
+    if (drawing->elements[i].kind == OX_ELEMENT_PATH && drawing->elements[i].box.y1 > drawing->elements[i].box.y0 + 1)
+      top = drawing->elements[i].box.y1;
+  g_assert_cmpfloat (line->text.at.y - 0.9 - top, >, 1.5);
+  g_autoptr (OxBlock) other = table (2);
+  g_assert_true (ox_block_is_form (form));
+  g_assert_true (ox_block_is_form (bare));
+  g_assert_false (ox_block_is_form (other));
+}
+
 static void
 test_parts_of_a_table_hold_every_row_once (void)
 {
@@ -132,6 +171,8 @@ main (int argc, char **argv)
   g_test_init (&argc, &argv, NULL);
   g_test_add_func ("/block/inside", test_stays_inside_its_width_and_height);
   g_test_add_func ("/block/parts", test_parts_of_a_table_hold_every_row_once);
+  g_test_add_func ("/block/group", test_group);
+  g_test_add_func ("/block/form", test_form);
   g_test_add_func ("/block/sentences", test_a_sentence_is_not_parted);
   g_test_add_func ("/block/blanks", test_blanks_stand_side_by_side);
   g_test_add_func ("/block/samples", test_samples_look_like_what_they_explain);

@@ -66,6 +66,48 @@ test_names_every_page (void)
   ox_test_no_texts_overlap (first, 1);
 }
 
+/* One line for each kind of sheet, none of them empty. */
+static void
+test_no_empty_lines (void)
+{
+  g_autoptr (OxJob) job = ox_test_hall (OX_UNITS_METRES);
+  g_autoptr (OxPageSet) set = make (job, "A4", NULL);
+  const OxDrawing *first = set->pages[0].drawing;
+  const OxElement *head = ox_test_find_cell (first, "Shows");
+  guint kinds = 1, rules = 0;
+  for (guint i = 1; i < set->n_pages; i++)
+    kinds += !g_str_equal (set->pages[i].title, set->pages[i - 1].title);
+  /* A line is drawn under each row, over the width of the block, down to the title of the next one. */
+  const OxElement *next = ox_test_find_cell (first, "Quantities");
+  for (guint i = 0; i < first->n_elements; i++)
+    {
+      OxBox box = first->elements[i].box;
+      rules += first->elements[i].kind == OX_ELEMENT_PATH && first->elements[i].style == OX_STYLE_RULE
+               && box.y1 < head->text.at.y && box.y0 > next->text.at.y && box.x0 < head->text.at.x;
+    }
+  g_assert_cmpuint (rules, ==, kinds);
+}
+
+/* Beside large drawings lists and forms are for the office printer, unless told otherwise. */
+static void
+test_lists_beside_large_drawings (void)
+{
+  g_autoptr (OxJob) job = ox_test_hall (OX_UNITS_METRES);
+  const char *const papers[][3] = { { "A1", NULL, "A4" },
+                                    { "Arch D", NULL, "Letter" },
+                                    { "A3", NULL, "A3" },
+                                    { "Tabloid", NULL, "Tabloid" },
+                                    { "A1", "A2", "A2" } };
+  for (guint i = 0; i < G_N_ELEMENTS (papers); i++)
+    {
+      g_autoptr (OxPageSet) set = make (job, papers[i][0], papers[i][1]);
+      const OxPaper *lists = ox_paper_find (papers[i][2]), *drawings = ox_paper_find (papers[i][0]);
+      const OxPage *first = &set->pages[0], *last = &set->pages[set->n_pages - 1];
+      ox_test_near (first->width_mm * first->height_mm, drawings->short_mm * drawings->long_mm, 1e-9);
+      ox_test_near (last->width_mm * last->height_mm, lists->short_mm * lists->long_mm, 1e-9);
+    }
+}
+
 /* Drawings on one paper, lists on another. */
 static void
 test_mixed_papers (void)
@@ -126,6 +168,8 @@ main (int argc, char **argv)
 {
   g_test_init (&argc, &argv, NULL);
   g_test_add_func ("/contents/names-every-page", test_names_every_page);
+  g_test_add_func ("/contents/lines", test_no_empty_lines);
+  g_test_add_func ("/contents/large", test_lists_beside_large_drawings);
   g_test_add_func ("/contents/mixed-papers", test_mixed_papers);
   g_test_add_func ("/contents/one-kind", test_one_kind);
   g_test_add_func ("/contents/scale-that-does-not-fit", test_scale_that_does_not_fit);

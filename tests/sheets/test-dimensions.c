@@ -25,7 +25,7 @@ draw_beside (Made *made, const char *paper, const OxLabelBox *taken)
   g_autoptr (GError) error = NULL;
   made->run = (OxSheetRun){ .job = made->job, .form = ox_form_new (&options, made->job->units) };
   gboolean fits
-      = ox_plot_new (&made->run, &(OxFlow){ none, 0, 0, FALSE, OX_BLOCK_GAP_MM }, OX_DIMENSIONS_AROUND_MM, &made->plot, &error);
+      = ox_plot_new (&made->run, &(OxFlow){ none, 0, 0, FALSE, OX_BLOCK_GAP_MM }, ox_chains_around (made->run.job), &made->plot, &error);
   g_assert_no_error (error);
   g_assert_true (fits);
   g_autoptr (OxLabels) labels = ox_labels_new (made->plot.mm_per_m);
@@ -216,6 +216,30 @@ test_overall_once (void)
   made_clear (&made);
 }
 
+/* A small room with no place left but along the wall to the next room has no dimension there: it would be taken for
+ * that of the neighbour. */
+static void
+test_within_its_room (void)
+{
+  OxJobBuilder *builder = ox_job_builder_new (NULL);
+  const OxPoint hall[] = { { 0, -20 }, { 22, -20 }, { 22, -0.2 }, { 0, -0.2 } };
+  const OxPoint small[] = { { 0, 0 }, { 4.8, 0 }, { 4.8, 4.8 }, { 0, 4.8 } };
+  const OxPoint beside[] = { { 5, 0 }, { 22, 0 }, { 22, 4.8 }, { 5, 4.8 } };
+  const OxPoint above[] = { { 0, 5 }, { 22, 5 }, { 22, 9.8 }, { 0, 9.8 } };
+  put (builder, 1, hall, 4);
+  put (builder, 2, small, 4);
+  put (builder, 3, beside, 4);
+  put (builder, 4, above, 4);
+  Made made = { .job = ox_job_builder_end (builder) };
+  draw_beside (&made, "A4", &(OxLabelBox){ { 2.4, 2.2 }, 0, { -14, -11, 14, 9.5 } });
+  ox_test_near (made.plot.mm_per_m, 5, 1e-9);
+  double wall = made.plot.origin.y + 4.8 * made.plot.mm_per_m;
+  for (guint i = 0; i < made.drawing->n_elements; i++)
+    if (made.drawing->elements[i].kind == OX_ELEMENT_TEXT && made.drawing->elements[i].text.angle == 0)
+      g_assert_true (made.drawing->elements[i].text.at.y < wall - 3 || made.drawing->elements[i].text.at.y > wall + 3);
+  made_clear (&made);
+}
+
 int
 main (int argc, char **argv)
 {
@@ -224,6 +248,7 @@ main (int argc, char **argv)
   g_test_add_func ("/dimensions/hall", test_hall);
   g_test_add_func ("/dimensions/sides", test_sides);
   g_test_add_func ("/dimensions/notch", test_notch);
+  g_test_add_func ("/dimensions/within", test_within_its_room);
   g_test_add_func ("/dimensions/overall-once", test_overall_once);
   return g_test_run ();
 }

@@ -93,6 +93,49 @@ test_less_room_between_blocks_rather_than_a_page_more (void)
   g_assert_cmpfloat (flow.gap_mm, ==, OX_BLOCK_GAP_MM);
 }
 
+/* What is to be filled in stands in one piece where an empty column has room for it. */
+static void
+test_a_form_is_not_parted (void)
+{
+  const OxSlot slots[] = { { 0, 100, 0 }, { 100, 100, 0 } };
+  g_autoptr (GPtrArray) blocks = g_ptr_array_new_with_free_func ((GDestroyNotify) ox_block_free);
+  OxBlock *notes = ox_block_new ("Notes", 80, 1.8);
+  for (guint i = 0; i < 5; i++)
+    ox_block_add_blank (notes, i < 4 ? "Line" : "Signature", 1, TRUE);
+  g_ptr_array_add (blocks, list ("Apple", 15));
+  g_ptr_array_add (blocks, notes);
+  OxFlow flow = { blocks, 0, 0, FALSE, OX_BLOCK_GAP_MM };
+  OxDrawingBuilder *builder = ox_drawing_builder_new ();
+  g_assert_true (ox_flow_fill (&flow, builder, slots, G_N_ELEMENTS (slots)));
+  g_autoptr (OxDrawing) drawing = ox_drawing_builder_end (builder);
+  for (guint i = 0; i < drawing->n_elements; i++)
+    if (drawing->elements[i].kind == OX_ELEMENT_TEXT && !g_str_has_prefix (drawing->elements[i].text.text, "Apple"))
+      g_assert_cmpfloat (drawing->elements[i].text.at.x, >=, 100);
+}
+
+/* The last row of a table, which may be its sum, does not stand alone in the next column. */
+static void
+test_no_row_is_left_alone (void)
+{
+  const OxSlot slots[] = { { 0, 100, 0 }, { 100, 100, 0 } };
+  double used;
+  for (guint rows = 20; rows < 40; rows++)
+    {
+      g_autoptr (GPtrArray) blocks = g_ptr_array_new_with_free_func ((GDestroyNotify) ox_block_free);
+      g_ptr_array_add (blocks, list ("Apple", rows));
+      OxFlow flow = { blocks, 0, 0, FALSE, OX_BLOCK_GAP_MM };
+      OxDrawingBuilder *builder = ox_drawing_builder_new ();
+      g_assert_true (ox_flow_fill (&flow, builder, slots, G_N_ELEMENTS (slots)));
+      g_autoptr (OxDrawing) drawing = ox_drawing_builder_end (builder);
+      guint right = 0;
+      for (guint i = 0; i < drawing->n_elements; i++)
+        right += drawing->elements[i].kind == OX_ELEMENT_TEXT && drawing->elements[i].text.at.x >= 100
+                 && strchr (drawing->elements[i].text.text, '.') != NULL;
+      g_assert_cmpuint (right, !=, 1);
+      g_assert_true ((right > 0) == (ox_block_fit (g_ptr_array_index (blocks, 0), 0, 100, &used) < rows));
+    }
+}
+
 static OxSheetRun
 run_on (const OxJob *job, const OxPlan *plan, const char *paper, double denominator)
 {
@@ -114,7 +157,7 @@ test_the_floor_stands_in_its_area (void)
       OxSheetRun run = run_on (job, NULL, ox_paper_get (i)->name, 0);
       OxPlot plot;
       g_autoptr (GError) error = NULL;
-      g_assert_true (ox_plot_new (&run, &(OxFlow){ blocks, 0, 0, FALSE, OX_BLOCK_GAP_MM }, 20, &plot, &error));
+      g_assert_true (ox_plot_new (&run, &(OxFlow){ blocks, 0, 0, FALSE, OX_BLOCK_GAP_MM }, OX_AROUND_ALL (20), &plot, &error));
       OxBox floor = ox_job_box (job);
       OxPoint low = ox_plot_to_page (&plot, (OxPoint){ floor.x0, floor.y0 }),
               high = ox_plot_to_page (&plot, (OxPoint){ floor.x1, floor.y1 });
@@ -136,11 +179,11 @@ test_room_below_the_floor_is_used (void)
   g_autoptr (GPtrArray) none = g_ptr_array_new ();
   OxSheetRun run = run_on (job, NULL, "A3", 100);
   OxPlot plot;
-  g_assert_true (ox_plot_new (&run, &(OxFlow){ none, 0, 0, FALSE, OX_BLOCK_GAP_MM }, 20, &plot, NULL));
+  g_assert_true (ox_plot_new (&run, &(OxFlow){ none, 0, 0, FALSE, OX_BLOCK_GAP_MM }, OX_AROUND_ALL (20), &plot, NULL));
   g_assert_cmpuint (plot.n_slots, ==, 1);
   g_autoptr (GPtrArray) blocks = g_ptr_array_new_with_free_func ((GDestroyNotify) ox_block_free);
   g_ptr_array_add (blocks, list ("Pear", 400));
-  ox_plot_use_below (&plot, &run, &(OxFlow){ blocks, 0, 0, FALSE, OX_BLOCK_GAP_MM }, 20);
+  ox_plot_use_below (&plot, &run, &(OxFlow){ blocks, 0, 0, FALSE, OX_BLOCK_GAP_MM }, OX_AROUND_ALL (20));
   g_assert_cmpuint (plot.n_slots, ==, 4);
   OxBox floor = ox_job_box (job);
   OxPoint low = ox_plot_to_page (&plot, (OxPoint){ floor.x0, floor.y0 }),
@@ -157,17 +200,17 @@ test_room_below_the_floor_is_used (void)
   /* Little to place takes little of it, and the floor stands between that and the upper side. */
   g_autoptr (GPtrArray) few = g_ptr_array_new_with_free_func ((GDestroyNotify) ox_block_free);
   g_ptr_array_add (few, list ("Plum", 50));
-  g_assert_true (ox_plot_new (&run, &(OxFlow){ none, 0, 0, FALSE, OX_BLOCK_GAP_MM }, 20, &plot, NULL));
-  ox_plot_use_below (&plot, &run, &(OxFlow){ few, 0, 0, FALSE, OX_BLOCK_GAP_MM }, 20);
+  g_assert_true (ox_plot_new (&run, &(OxFlow){ none, 0, 0, FALSE, OX_BLOCK_GAP_MM }, OX_AROUND_ALL (20), &plot, NULL));
+  ox_plot_use_below (&plot, &run, &(OxFlow){ few, 0, 0, FALSE, OX_BLOCK_GAP_MM }, OX_AROUND_ALL (20));
   low = ox_plot_to_page (&plot, (OxPoint){ floor.x0, floor.y0 });
   high = ox_plot_to_page (&plot, (OxPoint){ floor.x1, floor.y1 });
   ox_test_near (plot.area.y1 - high.y, low.y - plot.slots[1].top, 1e-6);
   g_assert_cmpfloat (plot.area.y1 - high.y, >, 21);
   /* Upright paper has its blocks below anyway. */
   run = run_on (job, NULL, "A4", 0);
-  g_assert_true (ox_plot_new (&run, &(OxFlow){ none, 0, 0, FALSE, OX_BLOCK_GAP_MM }, 20, &plot, NULL));
+  g_assert_true (ox_plot_new (&run, &(OxFlow){ none, 0, 0, FALSE, OX_BLOCK_GAP_MM }, OX_AROUND_ALL (20), &plot, NULL));
   guint before = plot.n_slots;
-  ox_plot_use_below (&plot, &run, &(OxFlow){ blocks, 0, 0, FALSE, OX_BLOCK_GAP_MM }, 20);
+  ox_plot_use_below (&plot, &run, &(OxFlow){ blocks, 0, 0, FALSE, OX_BLOCK_GAP_MM }, OX_AROUND_ALL (20));
   g_assert_cmpuint (plot.n_slots, ==, before);
 }
 
@@ -179,7 +222,7 @@ test_a_scale_that_is_too_large_is_refused (void)
   OxSheetRun run = run_on (job, NULL, "A4", 20);
   OxPlot plot;
   g_autoptr (GError) error = NULL;
-  g_assert_false (ox_plot_new (&run, &(OxFlow){ none, 0, 0, FALSE, OX_BLOCK_GAP_MM }, 20, &plot, &error));
+  g_assert_false (ox_plot_new (&run, &(OxFlow){ none, 0, 0, FALSE, OX_BLOCK_GAP_MM }, OX_AROUND_ALL (20), &plot, &error));
   g_assert_error (error, OX_SHEETS_ERROR, OX_SHEETS_ERROR_TOO_LARGE);
   g_assert_nonnull (strstr (error->message, "A4"));
   g_assert_nonnull (strstr (error->message, "1:20"));
@@ -190,7 +233,7 @@ test_a_scale_that_is_too_large_is_refused (void)
   g_autofree char *ratio = g_strndup (offer + 7, strcspn (offer + 7, " "));
   g_assert_true (ox_scale_parse (ratio, &scale));
   run.asked = scale;
-  g_assert_true (ox_plot_new (&run, &(OxFlow){ none, 0, 0, FALSE, OX_BLOCK_GAP_MM }, 20, &plot, NULL));
+  g_assert_true (ox_plot_new (&run, &(OxFlow){ none, 0, 0, FALSE, OX_BLOCK_GAP_MM }, OX_AROUND_ALL (20), &plot, NULL));
 }
 
 int
@@ -200,6 +243,8 @@ main (int argc, char **argv)
   g_test_add_func ("/draft/flow", test_blocks_flow_and_none_is_lost);
   g_test_add_func ("/draft/tighten", test_less_room_between_blocks_rather_than_a_page_more);
   g_test_add_func ("/draft/foot", test_the_foot_stays_on_the_first_page);
+  g_test_add_func ("/draft/form", test_a_form_is_not_parted);
+  g_test_add_func ("/draft/last-row", test_no_row_is_left_alone);
   g_test_add_func ("/draft/plot", test_the_floor_stands_in_its_area);
   g_test_add_func ("/draft/too-large", test_a_scale_that_is_too_large_is_refused);
   g_test_add_func ("/draft/below", test_room_below_the_floor_is_used);

@@ -155,7 +155,7 @@ static OxDrawing *
 draw (const OxSheetRun *run, OxScale scale, const OxParts *parts, OxBox box)
 {
   OxPlot plot = { .area = run->form.frame };
-  ox_plot_set_part (&plot, scale, box);
+  ox_plot_set_part (&plot, scale, box, OX_AROUND_ALL (22));
   g_autoptr (OxLabels) labels = ox_labels_new (plot.mm_per_m);
   OxDrawingBuilder *beside = ox_drawing_builder_new ();
   if (parts != NULL)

@@ -25,6 +25,20 @@ test_boxes_side_by_side (void)
   g_assert_false (ox_labels_is_free (labels, &before));
 }
 
+/* A text of 6 mm by 2 mm at 10 mm a metre: a millimetre of it may reach over the bounds, not more. */
+static void
+test_bounds (void)
+{
+  g_autoptr (OxLabels) labels = ox_labels_new (10);
+  const OxBox bounds = { 0, 0, 5, 5 };
+  OxLabelBox inside = box_at (4.49, 1, 0), beyond = box_at (4.51, 1, 0);
+  ox_labels_set_bounds (labels, &bounds);
+  g_assert_true (ox_labels_is_free (labels, &inside));
+  g_assert_false (ox_labels_is_free (labels, &beyond));
+  ox_labels_set_bounds (labels, NULL);
+  g_assert_true (ox_labels_is_free (labels, &beyond));
+}
+
 static void
 test_slanted_boxes (void)
 {
@@ -93,6 +107,7 @@ main (int argc, char **argv)
 {
   g_test_init (&argc, &argv, NULL);
   g_test_add_func ("/labels/side-by-side", test_boxes_side_by_side);
+  g_test_add_func ("/labels/bounds", test_bounds);
   g_test_add_func ("/labels/slanted", test_slanted_boxes);
   g_test_add_func ("/labels/scales", test_clear_at_one_scale_is_clear_at_larger_ones);
   g_test_add_func ("/labels/keep", test_places_can_be_given_back);

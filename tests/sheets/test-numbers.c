@@ -161,6 +161,26 @@ test_labels_keep_off_what_stands_already (void)
   g_assert_cmpuint (ox_test_count (drawing, "names", NULL), ==, 0);
 }
 
+/* On large paper the numbers are as high as its other texts. */
+static void
+test_numbers_as_high_as_asked (void)
+{
+  g_autoptr (OxJob) job = ox_test_hall (OX_UNITS_METRES);
+  g_autoptr (OxPlan) plan = ox_test_plan (job);
+  static const double heights[][2] = { { 0, 1.8 }, { 2.5, 2.5 } };
+  for (guint h = 0; h < G_N_ELEMENTS (heights); h++)
+    {
+      const OxFloorPart part = { OX_FLOOR_NUMBERS, 40, OX_FLOOR_WHOLE, NULL, heights[h][0] };
+      g_autoptr (OxDrawing) drawing = ox_floor_picture_new_part (job, plan, &part, NULL);
+      g_assert_cmpuint (ox_test_count (drawing, "numbers", NULL), >, 10);
+      for (guint i = 0; i < drawing->n_elements; i++)
+        if (drawing->elements[i].kind == OX_ELEMENT_TEXT
+            && g_str_equal (drawing->layers[drawing->elements[i].layer].id, "numbers"))
+          ox_test_near (drawing->elements[i].text.height_mm, heights[h][1], 1e-9);
+      ox_test_no_texts_overlap (drawing, 40);
+    }
+}
+
 /* A part whose border is where strips end shows no number of those: they only touch it. */
 static void
 test_no_number_where_a_strip_only_touches (void)
@@ -201,6 +221,7 @@ main (int argc, char **argv)
   g_test_add_func ("/numbers/taken", test_labels_keep_off_what_stands_already);
   g_test_add_func ("/numbers/ends", test_ends_of_fields_are_labelled);
   g_test_add_func ("/numbers/on-their-strips", test_numbers_begin_on_their_strips);
+  g_test_add_func ("/numbers/height", test_numbers_as_high_as_asked);
   g_test_add_func ("/numbers/touching", test_no_number_where_a_strip_only_touches);
   return g_test_run ();
 }

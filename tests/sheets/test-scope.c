@@ -137,6 +137,35 @@ test_condition_areas (void)
   g_assert_nonnull (ox_test_find_text (drawing, "4.0"));
 }
 
+/* The name of a doorway stands beside it, not on it. */
+static void
+test_doorways_are_seen (void)
+{
+  g_autoptr (OxJob) job = ox_test_hall (OX_UNITS_METRES);
+  g_autoptr (OxPlan) plan = ox_test_plan (job);
+  g_autoptr (OxPageSet) set = make (job, plan);
+  const OxDrawing *drawing = set->pages[0].drawing;
+  OxBox doorway = OX_BOX_EMPTY, name = OX_BOX_EMPTY;
+  for (guint i = 0; i < drawing->n_elements; i++)
+    {
+      const OxElement *element = &drawing->elements[i];
+      OxPoint corners[4];
+      if (element->id == NULL || !g_str_equal (element->id, job->doorways[0]->id))
+        continue;
+      if (element->kind == OX_ELEMENT_TEXT)
+        {
+          ox_element_text_corners (element, 1, corners);
+          ox_box_add (&name, corners[0]);
+          ox_box_add (&name, corners[2]);
+        }
+      else
+        doorway = element->box;
+    }
+  g_assert_cmpfloat (name.x0, <, name.x1);
+  g_assert_cmpfloat (doorway.x0, <, doorway.x1);
+  g_assert_true (name.x0 > doorway.x1 || name.x1 < doorway.x0 || name.y0 > doorway.y1 || name.y1 < doorway.y0);
+}
+
 int
 main (int argc, char **argv)
 {
@@ -145,6 +174,7 @@ main (int argc, char **argv)
   g_test_add_func ("/scope/quantities", test_quantities_are_the_plan_s);
   g_test_add_func ("/scope/once", test_each_length_once);
   g_test_add_func ("/scope/true", test_dimensions_are_true);
+  g_test_add_func ("/scope/doorways", test_doorways_are_seen);
   g_test_add_func ("/scope/condition-areas", test_condition_areas);
   return g_test_run ();
 }

@@ -122,6 +122,125 @@ test_flag (void)
   g_assert_cmpuint (flags[1], ==, 1);
 }
 
+/* count_on_parts: how often @text stands on all pages but the first */
+static guint
+count_on_parts (const OxPageSet *set, const char *text)
+{
+  guint n = 0;
+  for (guint p = 1; p < set->n_pages; p++)
+    for (guint i = 0; i < set->pages[p].drawing->n_elements; i++)
+      {
+        const OxElement *element = &set->pages[p].drawing->elements[i];
+        n += element->kind == OX_ELEMENT_TEXT && g_str_equal (element->text.text, text);
+      }
+  return n;
+}
+
+static OxPageSet *
+make_with_stations (OxPoint at, guint copies)
+{
+  OxJobBuilder *builder = ox_job_builder_new (job);
+  for (guint i = 0; i < copies; i++)
+    {
+      g_autofree char *id = g_strdup_printf ("T%u", i), *name = g_strdup_printf ("Place %u", i);
+      g_autoptr (OxStation) station
+          = ox_station_new (&(OxStation){ .id = id, .name = name, .kind = OX_STATION_COLLECTOR, .at = at });
+      ox_job_builder_put_station (builder, station);
+    }
+  g_autoptr (OxJob) with = ox_job_builder_end (builder);
+  g_autoptr (OxPlan) planned = ox_test_plan (with);
+  OxJob *job_before = job;
+  OxPlan *plan_before = plan;
+  job = with;
+  plan = planned;
+  OxPageSet *set = make ("A4", "1:50");
+  job = job_before;
+  plan = plan_before;
+  return set;
+}
+
+/* A station on the line between two parts, or where four meet, is named on one of their sheets. */
+static void
+test_station_on_a_match_line_is_named_once (void)
+{
+  g_autoptr (OxPageSet) bare = make ("A4", "1:50");
+  OxBox floor = ox_job_box (job);
+  guint n_columns = 0;
+  for (guint p = 1; p < bare->n_pages; p++)
+    n_columns += ox_test_find_text (bare->pages[p].drawing, "Match line") != NULL;
+  g_assert_cmpuint (n_columns, >=, 2);
+  for (guint parts = 2; parts <= 4; parts++)
+    {
+      OxPoint at = { ox_snap (floor.x0 + (floor.x1 - floor.x0) / parts), (floor.y0 + floor.y1) / 2 };
+      g_autoptr (OxPageSet) set = make_with_stations (at, 1);
+      g_assert_cmpuint (count_on_parts (set, "Place 0"), ==, 1);
+    }
+}
+
+/* Places that would hide the floor at the scale of the whole are drawn on the sheets of its parts, and the first says
+ * so. */
+static void
+test_crowded_proposals_stand_on_the_parts (void)
+{
+  OxPlanStation *stations = g_new0 (OxPlanStation, plan->n_stations + 120);
+  OxPlanStation *before = plan->stations;
+  guint n_before = plan->n_stations;
+  memcpy (stations, before, n_before * sizeof *stations);
+  for (guint i = 0; i < 120; i++)
+    stations[n_before + i] = (OxPlanStation){
+      .id = (char *) "P9", .kind = OX_STATION_COLLECTOR, .proposed = TRUE, .at = { 1 + 0.09 * i, 4 }, .length = 15
+    };
+  g_autoptr (OxPageSet) few = make ("A4", "1:50");
+  plan->stations = stations;
+  plan->n_stations = n_before + 120;
+  g_autoptr (OxPageSet) set = make ("A4", "1:50");
+  plan->stations = before;
+  plan->n_stations = n_before;
+  g_free (stations);
+  g_assert_nonnull (ox_test_find_text (set->pages[0].drawing, "sheets of the"));
+  g_assert_null (ox_test_find_text (few->pages[0].drawing, "sheets of the parts."));
+  g_assert_cmpuint (ox_test_count (set->pages[0].drawing, "stations", "P9"), ==, 0);
+  g_assert_cmpuint (ox_test_count (set->pages[0].drawing, "stations", NULL), >, 0);
+  guint on_parts = 0;
+  for (guint p = 1; p < set->n_pages; p++)
+    on_parts += ox_test_count (set->pages[p].drawing, "stations", "P9");
+  g_assert_cmpuint (on_parts, >=, 120);
+}
+
+/* Numbers of strips stay on their part: what stands beyond a match line belongs to the neighbour. */
+static void
+test_numbers_stay_on_their_part (void)
+{
+  g_autoptr (OxPageSet) set = make ("A4", "1:50");
+  guint n = 0;
+  for (guint p = 1; p < set->n_pages; p++)
+    {
+      const OxDrawing *drawing = set->pages[p].drawing;
+      OxBox strips = OX_BOX_EMPTY;
+      for (guint i = 0; i < drawing->n_elements; i++)
+        if (drawing->elements[i].kind == OX_ELEMENT_PATH
+            && (g_str_equal (drawing->layers[drawing->elements[i].layer].id, "strips")
+                || g_str_equal (drawing->layers[drawing->elements[i].layer].id, "rooms")))
+          {
+            ox_box_add (&strips, (OxPoint){ drawing->elements[i].box.x0, drawing->elements[i].box.y0 });
+            ox_box_add (&strips, (OxPoint){ drawing->elements[i].box.x1, drawing->elements[i].box.y1 });
+          }
+      for (guint i = 0; i < drawing->n_elements; i++)
+        {
+          const OxElement *element = &drawing->elements[i];
+          OxPoint corners[4];
+          if (element->kind != OX_ELEMENT_TEXT || !g_str_equal (drawing->layers[element->layer].id, "numbers"))
+            continue;
+          ox_element_text_corners (element, 1, corners);
+          n++;
+          for (guint k = 0; k < 4; k++)
+            g_assert_true (corners[k].x > strips.x0 - 1.5 && corners[k].x < strips.x1 + 1.5
+                           && corners[k].y > strips.y0 - 1.5 && corners[k].y < strips.y1 + 1.5);
+        }
+    }
+  g_assert_cmpuint (n, >, 20);
+}
+
 /* The first of the parts has no floor; an edge area of which no place is known stands in the table of one that has. */
 static void
 test_every_edge_area_has_a_table (void)
@@ -172,6 +291,9 @@ main (int argc, char **argv)
   g_test_add_func ("/split/match-lines", test_match_lines_name_each_other);
   g_test_add_func ("/split/overlap", test_nothing_overlaps_and_nothing_is_too_small);
   g_test_add_func ("/split/strips", test_all_strips_are_on_the_parts);
+  g_test_add_func ("/split/stations", test_station_on_a_match_line_is_named_once);
+  g_test_add_func ("/split/crowded", test_crowded_proposals_stand_on_the_parts);
+  g_test_add_func ("/split/numbers", test_numbers_stay_on_their_part);
   g_test_add_func ("/split/flag", test_flag);
   g_test_add_func ("/split/untagged", test_what_has_no_tag_is_said_there);
   g_test_add_func ("/split/edges", test_every_edge_area_has_a_table);

@@ -27,7 +27,7 @@ set_up (Fixture *fixture, gconstpointer paper)
   fixture->run
       = (OxSheetRun){ .job = fixture->job, .plan = fixture->plan, .form = ox_form_new (&options, OX_UNITS_METRES) };
   g_autoptr (GPtrArray) none = g_ptr_array_new ();
-  g_assert_true (ox_plot_new (&fixture->run, &(OxFlow){ none, 0, 0, FALSE, OX_BLOCK_GAP_MM }, 22, &fixture->plot, NULL));
+  g_assert_true (ox_plot_new (&fixture->run, &(OxFlow){ none, 0, 0, FALSE, OX_BLOCK_GAP_MM }, OX_AROUND_ALL (22), &fixture->plot, NULL));
   fixture->labels = ox_labels_new (fixture->plot.mm_per_m);
 }
 
@@ -66,7 +66,7 @@ test_tags_stay_in_the_drawing_area (Fixture *fixture, gconstpointer paper)
 {
   (void) paper;
   OxDrawingBuilder *builder = ox_drawing_builder_new ();
-  ox_tags_append_stations (&fixture->run, &fixture->plot, builder, fixture->labels);
+  ox_tags_append_stations (&fixture->run, &fixture->plot, builder, fixture->labels, TRUE);
   ox_tags_append_sides (&fixture->run, &fixture->plot, builder, fixture->labels);
   (void) ox_tags_append_edges (&fixture->run, &fixture->plot, builder, fixture->labels);
   g_autoptr (OxDrawing) drawing = ox_drawing_builder_end (builder);
@@ -109,7 +109,7 @@ test_drops_base_walls_and_stations_are_named (Fixture *fixture, gconstpointer pa
 {
   (void) paper;
   OxDrawingBuilder *builder = ox_drawing_builder_new ();
-  ox_tags_append_stations (&fixture->run, &fixture->plot, builder, fixture->labels);
+  ox_tags_append_stations (&fixture->run, &fixture->plot, builder, fixture->labels, TRUE);
   ox_tags_append_sides (&fixture->run, &fixture->plot, builder, fixture->labels);
   g_autoptr (OxDrawing) drawing = ox_drawing_builder_end (builder);
   const OxElement *drop = ox_test_find_text (drawing, "0.60 m");
@@ -155,8 +155,8 @@ test_named_once_on_a_match_line (Fixture *fixture, gconstpointer paper)
     {
       g_autoptr (OxLabels) labels = ox_labels_new (fixture->plot.mm_per_m);
       OxDrawingBuilder *builder = ox_drawing_builder_new ();
-      ox_plot_set_part (&fixture->plot, fixture->plot.scale, halves[i]);
-      ox_tags_append_stations (&fixture->run, &fixture->plot, builder, labels);
+      ox_plot_set_part (&fixture->plot, fixture->plot.scale, halves[i], OX_AROUND_ALL (22));
+      ox_tags_append_stations (&fixture->run, &fixture->plot, builder, labels, TRUE);
       g_autoptr (OxDrawing) drawing = ox_drawing_builder_end (builder);
       for (guint k = 0; k < drawing->n_elements; k++)
         {
@@ -183,7 +183,7 @@ assert_names (double denominator, guint step)
   options.paper = ox_paper_find ("A0");
   OxSheetRun run = { .job = job, .plan = plan, .form = ox_form_new (&options, OX_UNITS_METRES) };
   OxPlot plot = { .area = run.form.frame };
-  ox_plot_set_part (&plot, (OxScale){ denominator, NULL }, OX_FLOOR_WHOLE);
+  ox_plot_set_part (&plot, (OxScale){ denominator, NULL }, OX_FLOOR_WHOLE, OX_AROUND_ALL (22));
   plot.origin = (OxPoint){ 40, 40 };
   g_autoptr (OxLabels) labels = ox_labels_new (plot.mm_per_m);
   OxDrawingBuilder *builder = ox_drawing_builder_new ();

@@ -353,7 +353,7 @@ make_paper (OxSheetsPanel *self)
     g_ptr_array_add (papers, (char *) ox_paper_get (i)->name);
   g_ptr_array_add (papers, NULL);
   self->paper = add_choice (self, GTK_GRID (rows), _ ("_Paper"), (const char *const *) papers->pdata);
-  papers->pdata[0] = (char *) _ ("As the drawings");
+  papers->pdata[0] = (char *) _ ("Automatic");
   self->schedule_paper = add_choice (self, GTK_GRID (rows), _ ("Schedules _on"), (const char *const *) papers->pdata);
   self->orientation = add_choice (self, GTK_GRID (rows), _ ("_Orientation"), orientations);
   papers->pdata[0] = (char *) _ ("One page a sheet");
