@@ -150,7 +150,7 @@ ox_words_number (double value, guint decimals)
 static gboolean
 names_clause (const char *text, const char *number, gsize length)
 {
-  static const char *const words[] = { "Table ", "Article ", "Part " };
+  static const char *const words[] = { "Table ", "Article ", "Part ", "CFR ", "doi " };
   if (g_ascii_isupper (number[length]))
     return TRUE;
   for (guint i = 0; i < G_N_ELEMENTS (words); i++)

@@ -53,7 +53,7 @@ char *ox_words_number (double value, guint decimals) G_GNUC_WARN_UNUSED_RESULT;
 /* ox_words_decimal: the decimal sign, "." or "," */
 const char *ox_words_decimal (void);
 
-/* ox_words_localise: decimal points between figures become the decimal sign, except in numbers of standards ("Table 400.5", "310.2R");
+/* ox_words_localise: decimal points between figures become the decimal sign, except in numbers of standards and papers ("Table 400.5", "310.2R", "29 CFR 1926.52");
  * for texts made with printf, which knows the locale of the process only; (transfer full) */
 char *ox_words_localise (const char *text) G_GNUC_WARN_UNUSED_RESULT;
 

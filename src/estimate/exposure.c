@@ -7,47 +7,60 @@
 #include "trade/edge.h"
 #include "trade/exposure.h"
 
-/* Noise of one person who runs the machine, with its moves, and then does the edge work of the shift. */
-static void
-noise_of (const OxShift *shift, OxExposure parts[2])
+/* What was measured holds, else what is common. */
+static double
+level_of (double measured, const char *usual)
 {
-  parts[0] = (OxExposure){ ox_basis ("noise-machine"), shift->minutes[OX_PIECE_STRIP] / 60 };
-  parts[1] = (OxExposure){ ox_basis ("noise-grinder"), shift->minutes[OX_PIECE_EDGE] / 60 };
+  return measured > 0 ? measured : ox_basis (usual);
+}
+
+typedef double (*Measure) (const OxExposure *parts, guint n);
+
+/* One person runs the machine, with its moves, and then does the edge work of the shift: the stretches of the shift in
+ * which that comes to most. */
+static double
+worst_shift (const OxEstimate *self, const double levels[2], Measure measure, OxExposure worst[2])
+{
+  double most = 0;
+  worst[0] = worst[1] = (OxExposure){ 0, 0 };
+  for (guint i = 0; i < self->work->shifts->len; i++)
+    {
+      const OxShift *shift = &g_array_index (self->work->shifts, OxShift, i);
+      const OxExposure parts[]
+          = { { levels[0], shift->minutes[OX_PIECE_STRIP] / 60 }, { levels[1], shift->minutes[OX_PIECE_EDGE] / 60 } };
+      if (measure (parts, 2) <= most)
+        continue;
+      most = measure (parts, 2);
+      worst[0] = parts[0];
+      worst[1] = parts[1];
+    }
+  return most;
 }
 
 static void
 add_noise (OxEstimate *self)
 {
-  OxExposure worst[2] = { { 0, 0 }, { 0, 0 } };
-  double day = 0;
-  for (guint i = 0; i < self->work->shifts->len; i++)
-    {
-      OxExposure parts[2];
-      noise_of (&g_array_index (self->work->shifts, OxShift, i), parts);
-      double level = ox_noise_day_level (parts, 2);
-      if (level <= day)
-        continue;
-      day = level;
-      worst[0] = parts[0];
-      worst[1] = parts[1];
-    }
+  double measured = self->plan->job->calendar->noise_db;
+  const double levels[] = { level_of (measured, "noise-machine"), ox_basis ("noise-grinder") };
+  OxExposure worst[2];
+  double day = worst_shift (self, levels, ox_noise_day_level, worst);
   if (day <= 0)
     return;
   double dose = ox_noise_dose (worst, 2), upper = ox_basis ("noise-upper");
   ox_figure_add (
-      self,
-      (OxFigure){ .group = OX_FIGURE_EXPOSURE,
-                  .id = "noise-day",
-                  .label = g_strdup (_ ("Noise, level of the day")),
-                  .unit = "dB(A)",
-                  .decimals = 1,
-                  .value = day,
-                  .verdict = day > upper ? OX_VERDICT_WARN : OX_VERDICT_FINE,
-                  .basis = "noise-machine noise-grinder noise-upper",
-                  .assumption = g_strdup_printf (
-                      _ ("%.1f h at %.0f and %.1f h by hand at %.0f dB(A), common values; ears protected above %.0f; "
-                         "local law governs"),
-                      worst[0].hours, worst[0].level, worst[1].hours, worst[1].level, upper) });
+      self, (OxFigure){ .group = OX_FIGURE_EXPOSURE,
+                        .id = "noise-day",
+                        .label = g_strdup (_ ("Noise, level of the day")),
+                        .unit = "dB(A)",
+                        .decimals = 1,
+                        .value = day,
+                        .verdict = day > upper ? OX_VERDICT_WARN : OX_VERDICT_FINE,
+                        .basis = measured > 0 ? "noise-grinder noise-upper" : "noise-machine noise-grinder noise-upper",
+                        .assumption = g_strdup_printf (
+                            _ ("%.1f h at %.0f and %.1f h by hand at %.0f dB(A), %s; ears protected above %.0f; "
+                               "local law governs"),
+                            worst[0].hours, levels[0], worst[1].hours, levels[1],
+                            measured > 0 ? _ ("machine as measured") : _ ("common values"), upper) });
   ox_figure_add (self, (OxFigure){ .group = OX_FIGURE_EXPOSURE,
                                    .id = "noise-dose",
                                    .label = g_strdup (_ ("Noise, dose of the day")),
@@ -60,36 +73,42 @@ add_noise (OxEstimate *self)
                                        ox_noise_mean (dose)) });
 }
 
+/* Without a measurement nothing is said of the machine, by hand the mean of a study holds. */
 static void
 add_silica (OxEstimate *self)
 {
-  OxExposure hand = { ox_basis ("silica-grinder"), 0 };
-  for (guint i = 0; i < self->work->shifts->len; i++)
-    hand.hours = MAX (hand.hours, g_array_index (self->work->shifts, OxShift, i).minutes[OX_PIECE_EDGE] / 60);
-  if (hand.hours <= 0)
+  const OxCalendar *measured = self->plan->job->calendar;
+  const double levels[] = { measured->silica_machine, level_of (measured->silica_hand, "silica-grinder") };
+  const char *words[] = { _ ("by hand the mean of a study, machine not measured"), _ ("by hand the mean of a study"),
+                          _ ("machine not measured"), _ ("as measured") };
+  OxExposure worst[2];
+  double mean = worst_shift (self, levels, ox_exposure_mean, worst), action = ox_basis ("silica-action");
+  if (mean <= 0)
     return;
-  double mean = ox_exposure_mean (&hand, 1), limit = ox_basis ("silica-limit");
-  g_autofree char *level = ox_basis_note ("silica-grinder");
-  ox_figure_add (self, (OxFigure){ .group = OX_FIGURE_EXPOSURE,
-                                   .id = "silica-hand",
-                                   .label = g_strdup (_ ("Silica, mean of the day by edge work")),
-                                   .unit = "µg/m3",
-                                   .value = mean,
-                                   .verdict = mean > limit ? OX_VERDICT_WARN : OX_VERDICT_FINE,
-                                   .basis = "silica-grinder silica-limit",
-                                   .assumption = g_strdup_printf (
-                                       _ ("%.1f h at %s; limit %.0f (29 CFR 1926.1153); measure, local law governs"),
-                                       hand.hours, level, limit) });
+  ox_figure_add (self,
+                 (OxFigure){ .group = OX_FIGURE_EXPOSURE,
+                             .id = "silica-day",
+                             .label = g_strdup (_ ("Silica, mean of the day")),
+                             .unit = "µg/m3",
+                             .value = mean,
+                             .verdict = mean > action ? OX_VERDICT_WARN : OX_VERDICT_FINE,
+                             .basis = measured->silica_hand > 0 ? "silica-action silica-limit"
+                                                                : "silica-grinder silica-action silica-limit",
+                             .assumption = g_strdup_printf (
+                                 _ ("%.1f h at %.0f and %.1f h by hand at %.0f, %s; action level %.0f, limit %.0f "
+                                    "(29 CFR 1926.1153); local law governs"),
+                                 worst[0].hours, levels[0], worst[1].hours, levels[1],
+                                 words[(measured->silica_hand > 0 ? 2 : 0) + (measured->silica_machine > 0 ? 1 : 0)],
+                                 action, ox_basis ("silica-limit")) });
   ox_figure_add (self, (OxFigure){ .group = OX_FIGURE_EXPOSURE,
                                    .id = "silica-hours",
                                    .label = g_strdup (_ ("Edge work a day up to the action level")),
                                    .unit = "h",
                                    .decimals = 2,
-                                   .value = ox_exposure_hours (ox_basis ("silica-action"), hand.level),
-                                   .basis = "silica-grinder silica-action",
+                                   .value = ox_exposure_hours (action, levels[1]),
+                                   .basis = "silica-action",
                                    .assumption = g_strdup_printf (
-                                       _ ("%.0f µg/m3 (29 CFR 1926.1153), at that level and without a respirator"),
-                                       ox_basis ("silica-action")) });
+                                       _ ("at %.0f µg/m3, nothing else that day, without a respirator"), levels[1]) });
 }
 
 static void

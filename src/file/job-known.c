@@ -27,7 +27,8 @@ static const OxKnown table[] = {
   { "machine", "wear", "name interval-h run-h", "", OX_KNOWN_MANY },
   { "job", "rates", "edge-m2-per-hour edge-m-per-hour", "", 0 },
   { "job", "calendar",
-    "first-day start shift-h break-min setup-min cleanup-min refill-min drum-change-min wear-check-min machines days",
+    "first-day start shift-h break-min setup-min cleanup-min refill-min drum-change-min wear-check-min machines days "
+    "noise-db silica-machine silica-hand",
     "", 0 },
   { "job", "costs", "currency validity decimals contingency", "rate", 0 },
   { "costs", "rate", "per name amount", "", OX_KNOWN_MANY },

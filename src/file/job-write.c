@@ -280,6 +280,9 @@ add_calendar (xmlNode *root, const OxCalendar *calendar)
   set_number (node, "wear-check-min", calendar->wear_check_min, FIGURE_DECIMALS);
   set_number (node, "machines", calendar->machines, 0);
   set_text (node, "days", days->str);
+  set_figure_if_any (node, "noise-db", calendar->noise_db);
+  set_figure_if_any (node, "silica-machine", calendar->silica_machine);
+  set_figure_if_any (node, "silica-hand", calendar->silica_hand);
 }
 
 static void

@@ -140,7 +140,8 @@ read_calendar (const OxReader *reader, const xmlNode *node, OxJobBuilder *builde
     { "shift-h", 0, TRUE, 24, FALSE, NAN },           { "break-min", 0, FALSE, 1440, FALSE, NAN },
     { "setup-min", 0, FALSE, 1440, FALSE, NAN },      { "cleanup-min", 0, FALSE, 1440, FALSE, NAN },
     { "refill-min", 0, FALSE, 1440, FALSE, NAN },     { "drum-change-min", 0, FALSE, 1440, FALSE, NAN },
-    { "wear-check-min", 0, FALSE, 1440, FALSE, NAN },
+    { "wear-check-min", 0, FALSE, 1440, FALSE, NAN }, { "noise-db", 0, TRUE, 200, FALSE, 0 },
+    { "silica-machine", 0, TRUE, 100000, FALSE, 0 },  { "silica-hand", 0, TRUE, 100000, FALSE, 0 },
   };
   double v[G_N_ELEMENTS (ranges)];
   OxCalendar draft = { .start_min = 0 };
@@ -158,6 +159,9 @@ read_calendar (const OxReader *reader, const xmlNode *node, OxJobBuilder *builde
   draft.refill_min = v[4];
   draft.drum_change_min = v[5];
   draft.wear_check_min = v[6];
+  draft.noise_db = v[7];
+  draft.silica_machine = v[8];
+  draft.silica_hand = v[9];
   g_autoptr (OxCalendar) calendar = ox_calendar_new (&draft);
   ox_job_builder_set_calendar (builder, calendar);
   return TRUE;

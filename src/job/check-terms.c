@@ -7,6 +7,8 @@
 #include "trade/money.h"
 #include <string.h>
 
+#define NOISE_MOST 200
+#define SILICA_MOST 100000
 #define SHOT_MOST 40 /* bytes */
 
 static void
@@ -86,6 +88,10 @@ check_calendar (const OxCalendar *calendar, GPtrArray *findings)
                              "work; %.0f min at least are needed"),
                           calendar->shift_h, calendar->break_min, calendar->setup_min, calendar->cleanup_min,
                           floor (left), OX_SHIFT_LEAST_MIN));
+  if (!is_within (calendar->noise_db, 0, NOISE_MOST) || !is_within (calendar->silica_machine, 0, SILICA_MOST)
+      || !is_within (calendar->silica_hand, 0, SILICA_MOST))
+    add (findings, "",
+         g_strdup (_ ("A measured exposure is out of range: noise is 0 to 200 dB(A), silica 0 to 100000 µg/m³; 0 is not measured")));
   if (calendar->machines < 1 || calendar->machines > OX_CALENDAR_MOST_MACHINES)
     add (findings, "", g_strdup_printf (_ ("%u machines work in parallel; 1 to 20 are allowed"), calendar->machines));
   if (calendar->days == 0 || calendar->days > 0x7f)

@@ -101,6 +101,9 @@ ox_calendar_new (const OxCalendar *calendar)
   self->refill_min = snap_figure (calendar->refill_min);
   self->drum_change_min = snap_figure (calendar->drum_change_min);
   self->wear_check_min = snap_figure (calendar->wear_check_min);
+  self->noise_db = snap_figure (calendar->noise_db);
+  self->silica_machine = snap_figure (calendar->silica_machine);
+  self->silica_hand = snap_figure (calendar->silica_hand);
   return self;
 }
 
@@ -145,7 +148,8 @@ ox_calendar_equal (const OxCalendar *a, const OxCalendar *b)
   return g_str_equal (a->first_day, b->first_day) && a->start_min == b->start_min && a->shift_h == b->shift_h
          && a->break_min == b->break_min && a->setup_min == b->setup_min && a->cleanup_min == b->cleanup_min
          && a->refill_min == b->refill_min && a->drum_change_min == b->drum_change_min
-         && a->wear_check_min == b->wear_check_min && a->machines == b->machines && a->days == b->days;
+         && a->wear_check_min == b->wear_check_min && a->machines == b->machines && a->days == b->days
+         && a->noise_db == b->noise_db && a->silica_machine == b->silica_machine && a->silica_hand == b->silica_hand;
 }
 
 OxCosts *
@@ -199,8 +203,8 @@ ox_costs_default (void)
 gboolean
 ox_costs_equal (const OxCosts *a, const OxCosts *b)
 {
-  if (!g_str_equal (a->currency, b->currency) || !g_str_equal (a->validity, b->validity) || a->decimals != b->decimals || a->contingency != b->contingency
-      || a->n != b->n)
+  if (!g_str_equal (a->currency, b->currency) || !g_str_equal (a->validity, b->validity) || a->decimals != b->decimals
+      || a->contingency != b->contingency || a->n != b->n)
     return FALSE;
   for (guint i = 0; i < a->n; i++)
     if (a->rates[i].per != b->rates[i].per || !g_str_equal (a->rates[i].name, b->rates[i].name)

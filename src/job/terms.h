@@ -51,6 +51,9 @@ typedef struct
   double wear_check_min;
   guint machines;        /* that work in parallel, 1 to OX_CALENDAR_MOST_MACHINES */
   guint days;            /* working weekdays: bit 0 Monday ... bit 6 Sunday; one at least */
+  double noise_db;       /* measured at the ear beside machine and collector, dB(A), 0 to 200; 0: not measured */
+  double silica_machine; /* measured where the machine's operator breathes, µg/m3, 0 to 100000; 0: not measured */
+  double silica_hand;    /* the same at edge work by hand */
 } OxCalendar;
 
 typedef enum

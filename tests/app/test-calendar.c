@@ -47,6 +47,9 @@ test_set (void)
   ox_ui_fill (GTK_WIDGET (form), "Refill of the hopper, min", "4");
   ox_ui_fill (GTK_WIDGET (form), "Drum change, min", "12");
   ox_ui_fill (GTK_WIDGET (form), "Wear check, min", "15");
+  ox_ui_fill (GTK_WIDGET (form), "Noise, dB(A) (0: not measured)", "92,5");
+  ox_ui_fill (GTK_WIDGET (form), "Silica at the machine, µg/m³", "18");
+  ox_ui_fill (GTK_WIDGET (form), "Silica at edge work, µg/m³", "240");
   ox_ui_fill (GTK_WIDGET (form), "Machines at work together", "2");
   tick (form, "Fri", FALSE);
   tick (form, "Sat", TRUE);
@@ -57,6 +60,9 @@ test_set (void)
   g_assert_cmpuint (calendar->start_min, ==, 6 * 60 + 30);
   g_assert_cmpfloat (calendar->shift_h, ==, 9.5);
   g_assert_cmpfloat (calendar->break_min, ==, 40);
+  g_assert_cmpfloat (calendar->noise_db, ==, 92.5);
+  g_assert_cmpfloat (calendar->silica_machine, ==, 18);
+  g_assert_cmpfloat (calendar->silica_hand, ==, 240);
   g_assert_cmpfloat (calendar->setup_min, ==, 50);
   g_assert_cmpfloat (calendar->cleanup_min, ==, 25);
   g_assert_cmpfloat (calendar->refill_min, ==, 4);

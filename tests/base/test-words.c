@@ -105,13 +105,14 @@ test_decimal_signs_of_made_texts (void)
 {
   OxLanguage german, english;
   g_assert_true (ox_language_find ("de", &german) && ox_language_find ("en", &english));
-  const char *made
-      = "6.0 m/min, factor 1.04; NFPA 70 Chapter 9 Table 8 and Table 400.5, ICRI 310.2R-2013. 2026.10.05 3.";
+  const char *made = "6.0 m/min, factor 1.04; NFPA 70 Chapter 9 Table 8 and Table 400.5, ICRI 310.2R-2013. 2026.10.05 "
+                     "3. 29 CFR 1926.52 doi 10.1093/x";
   {
     g_auto (OxWordsScope) scope = ox_words_scope (&german);
     g_autofree char *text = ox_words_localise (made);
-    g_assert_cmpstr (
-        text, ==, "6,0 m/min, factor 1,04; NFPA 70 Chapter 9 Table 8 and Table 400.5, ICRI 310.2R-2013. 2026.10.05 3.");
+    g_assert_cmpstr (text, ==,
+                     "6,0 m/min, factor 1,04; NFPA 70 Chapter 9 Table 8 and Table 400.5, ICRI 310.2R-2013. 2026.10.05 "
+                     "3. 29 CFR 1926.52 doi 10.1093/x");
   }
   g_auto (OxWordsScope) scope = ox_words_scope (&english);
   g_autofree char *same = ox_words_localise (made);

@@ -28,7 +28,7 @@ G_BEGIN_DECLS
 #define JOB_TERMS                                                                                                      \
   "  <calendar first-day=\"2026-09-14\" start=\"06:30\" shift-h=\"9\" break-min=\"30\" setup-min=\"45\" "              \
   "cleanup-min=\"20\" refill-min=\"2.5\" drum-change-min=\"8\" wear-check-min=\"15\" machines=\"2\" "                  \
-  "days=\"mon tue sat\"/>\n"                                                                                           \
+  "days=\"mon tue sat\" noise-db=\"92.5\" silica-machine=\"18\" silica-hand=\"240\"/>\n"                                                                                           \
   "  <costs currency=\"EUR\" validity=\"30 days\" decimals=\"2\" contingency=\"0.075\">\n"                                                  \
   "    <rate per=\"labour-hour\" name=\"Crew of two\" amount=\"96.50\"/>\n"                                            \
   "    <rate per=\"fixed\" amount=\"-20.0375\"/>\n"                                                                    \

@@ -66,6 +66,9 @@ put_random_terms (OxJobBuilder *builder)
       .break_min = random_length (90),
       .machines = (guint) g_test_rand_int_range (1, 21),
       .days = (guint) g_test_rand_int_range (1, 128),
+      .noise_db = random_length (110),
+      .silica_machine = random_length (90),
+      .silica_hand = random_length (900),
   });
   ox_job_builder_set_patches (builder, tried);
   ox_job_builder_set_costs (builder, costs);

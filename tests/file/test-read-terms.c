@@ -13,6 +13,9 @@ test_values (void)
   g_assert_cmpuint (job->calendar->start_min, ==, 6 * 60 + 30);
   g_assert_cmpfloat (job->calendar->refill_min, ==, 2.5);
   g_assert_cmpuint (job->calendar->days, ==, 1 + 2 + 32);
+  g_assert_cmpfloat (job->calendar->noise_db, ==, 92.5);
+  g_assert_cmpfloat (job->calendar->silica_machine, ==, 18);
+  g_assert_cmpfloat (job->calendar->silica_hand, ==, 240);
   g_assert_cmpuint (job->costs->n, ==, 2);
   g_assert_cmpint (job->costs->rates[0].per, ==, OX_COST_LABOUR_HOUR);
   g_assert_cmpstr (job->costs->rates[1].amount, ==, "-20.0375");
@@ -54,6 +57,8 @@ static const JobWrong wrong_rows[] = {
   { "shift-h=\"9\"", "shift-h=\"25\"", "<calendar", "shift-h “25” of calendar" },
   { "machines=\"2\"", "machines=\"1.5\"", "<calendar", "machines of calendar: a whole number" },
   { "mon tue sat", "mon funday", "<calendar", "days “mon funday” of calendar: one or more of mon tue" },
+  { "noise-db=\"92.5\"", "noise-db=\"201\"", "<calendar", "noise-db “201” of calendar" },
+  { "silica-hand=\"240\"", "silica-hand=\"0\"", "<calendar", "silica-hand “0” of calendar" },
   { "mon tue sat", "", "<calendar", "days “” of calendar" },
   { "decimals=\"2\"", "decimals=\"9\"", "<costs", "decimals “9” of costs" },
   { "0.075", "NaN", "<costs", "contingency “NaN” of costs" },

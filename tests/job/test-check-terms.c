@@ -28,15 +28,18 @@ test_calendar (void)
     OxCalendar draft;
     const char *part;
   } rows[] = {
-    { { (char *) "2026-13-01", 0, 8, 0, 0, 0, 0, 0, 0, 1, 1 }, "is no day" },
-    { { NULL, 1440, 8, 0, 0, 0, 0, 0, 0, 1, 1 }, "A time of the calendar" },
-    { { NULL, 0, 0, 0, 0, 0, 0, 0, 0, 1, 1 }, "A time of the calendar" },
-    { { NULL, 0, 8, NAN, 0, 0, 0, 0, 0, 1, 1 }, "A time of the calendar" },
-    { { NULL, 0, 4.15, 83, 83, 83, 0, 0, 0, 1, 1 }, "leaves 0 min to work; 10 min at least" },
-    { { NULL, 0, 8, 240, 200, 30.001, 0, 0, 0, 1, 1 }, "leaves 9 min to work; 10 min at least" },
-    { { NULL, 0, 1, 45, 60, 30, 0, 0, 0, 1, 1 }, "leaves -75 min to work" },
-    { { NULL, 0, 8, 0, 0, 0, 0, 0, 0, 0, 1 }, "0 machines" },
-    { { NULL, 0, 8, 0, 0, 0, 0, 0, 0, 1, 0 }, "working day" },
+    { { (char *) "2026-13-01", 0, 8, 0, 0, 0, 0, 0, 0, 1, 1, 0, 0, 0 }, "is no day" },
+    { { NULL, 1440, 8, 0, 0, 0, 0, 0, 0, 1, 1, 0, 0, 0 }, "A time of the calendar" },
+    { { NULL, 0, 0, 0, 0, 0, 0, 0, 0, 1, 1, 0, 0, 0 }, "A time of the calendar" },
+    { { NULL, 0, 8, NAN, 0, 0, 0, 0, 0, 1, 1, 0, 0, 0 }, "A time of the calendar" },
+    { { NULL, 0, 4.15, 83, 83, 83, 0, 0, 0, 1, 1, 0, 0, 0 }, "leaves 0 min to work; 10 min at least" },
+    { { NULL, 0, 8, 240, 200, 30.001, 0, 0, 0, 1, 1, 0, 0, 0 }, "leaves 9 min to work; 10 min at least" },
+    { { NULL, 0, 1, 45, 60, 30, 0, 0, 0, 1, 1, 0, 0, 0 }, "leaves -75 min to work" },
+    { { NULL, 0, 8, 0, 0, 0, 0, 0, 0, 0, 1, 0, 0, 0 }, "0 machines" },
+    { { NULL, 0, 8, 0, 0, 0, 0, 0, 0, 1, 0, 0, 0, 0 }, "working day" },
+    { { NULL, 0, 8, 0, 0, 0, 0, 0, 0, 1, 1, 201, 0, 0 }, "A measured exposure" },
+    { { NULL, 0, 8, 0, 0, 0, 0, 0, 0, 1, 1, 0, -1, 0 }, "A measured exposure" },
+    { { NULL, 0, 8, 0, 0, 0, 0, 0, 0, 1, 1, 0, 0, NAN }, "A measured exposure" },
   };
   for (guint i = 0; i < G_N_ELEMENTS (rows); i++)
     {
@@ -46,7 +49,7 @@ test_calendar (void)
   g_autoptr (OxJob) fine = ox_job_with_calendar (job, usual, &error);
   g_assert_no_error (error);
   g_autoptr (OxCalendar) short_one
-      = ox_calendar_new (&(OxCalendar){ NULL, 0, 8, 240, 200, 30, 0, 0, 0, 1, 1 });
+      = ox_calendar_new (&(OxCalendar){ NULL, 0, 8, 240, 200, 30, 0, 0, 0, 1, 1, 0, 0, 0 });
   g_autoptr (OxJob) just = ox_job_with_calendar (job, short_one, &error);
   g_assert_no_error (error);
 }

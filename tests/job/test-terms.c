@@ -27,6 +27,13 @@ test_equal (void)
   g_autoptr (OxCalendar) saturday = ox_calendar_new (&draft);
   g_assert_true (ox_calendar_equal (usual, usual));
   g_assert_false (ox_calendar_equal (usual, saturday));
+  OxCalendar measured[] = { *usual, *usual, *usual };
+  measured[0].noise_db = measured[1].silica_machine = measured[2].silica_hand = 1;
+  for (guint i = 0; i < G_N_ELEMENTS (measured); i++)
+    {
+      g_autoptr (OxCalendar) other = ox_calendar_new (&measured[i]);
+      g_assert_false (ox_calendar_equal (usual, other));
+    }
   OxCostRate rates[] = { { OX_COST_FIXED, NULL, (char *) "1" }, { OX_COST_FIXED, NULL, (char *) "2" } };
   g_autoptr (OxCosts) one = ox_costs_new (&(OxCosts){ .n = 1, .rates = rates });
   g_autoptr (OxCosts) two = ox_costs_new (&(OxCosts){ .n = 1, .rates = rates + 1 });

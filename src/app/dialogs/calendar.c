@@ -26,6 +26,9 @@ static const OxFigureRow figures[] = {
   { N_ ("_Refill of the hopper, min"), AT (refill_min), 2, MINUTES },
   { N_ ("_Drum change, min"), AT (drum_change_min), 2, MINUTES },
   { N_ ("_Wear check, min"), AT (wear_check_min), 2, MINUTES },
+  { N_ ("_Noise, dB(A) (0: not measured)"), AT (noise_db), 1, { 0, FALSE, 200 } },
+  { N_ ("S_ilica at the machine, µg/m³"), AT (silica_machine), 1, { 0, FALSE, 100000 } },
+  { N_ ("Si_lica at edge work, µg/m³"), AT (silica_hand), 1, { 0, FALSE, 100000 } },
 };
 
 static const char *const day_names[DAYS] = {
