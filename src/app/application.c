@@ -4,6 +4,7 @@
 #include "app/application.h"
 
 #include "app/actions.h"
+#include "app/colour-scheme.h"
 #include "app/dialogs/ask.h"
 #include "app/dialogs/keys.h"
 #include "app/window.h"
@@ -231,6 +232,8 @@ ox_application_startup (GApplication *application)
   g_action_map_add_action_entries (G_ACTION_MAP (application), entries, G_N_ELEMENTS (entries), application);
   ox_actions_set_accels (GTK_APPLICATION (application));
   ox_application_prepare_display (gdk_display_get_default ());
+  ox_colour_scheme_follow (g_application_get_dbus_connection (application), OX_COLOUR_SCHEME_PORTAL,
+                           gtk_settings_get_default ());
 }
 
 static void

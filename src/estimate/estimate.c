@@ -8,6 +8,7 @@
 #include "trade/dust.h"
 #include "trade/profile.h"
 #include <locale.h>
+#include <math.h>
 
 static void
 figure_free (OxFigure *figure)
@@ -143,7 +144,10 @@ ox_figure_value_text (const OxFigure *figure, OxUnits units)
   if (g_str_equal (figure->unit, "m2"))
     return ox_units_area_text (units, figure->value);
   if (g_str_equal (figure->unit, "m"))
-    return ox_units_length_text (units, figure->value, TRUE);
+    {
+      double step = pow (10, -(double) figure->decimals);
+      return ox_units_length_text (units, round (figure->value / step) * step, TRUE);
+    }
   char format[8], number[G_ASCII_DTOSTR_BUF_SIZE];
   g_snprintf (format, sizeof format, "%%.%uf", figure->decimals);
   g_ascii_formatd (number, sizeof number, format, figure->value);

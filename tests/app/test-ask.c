@@ -72,6 +72,28 @@ test_keys_page (void)
   OX_WAIT_FOR (page == NULL);
 }
 
+/* The licence in short is a link to the whole of it. */
+static void
+test_about (void)
+{
+  GtkAboutDialog *about = NULL;
+
+  ox_about_present (NULL);
+  for (guint i = 0; i < g_list_model_get_n_items (gtk_window_get_toplevels ()); i++)
+    {
+      g_autoptr (GtkWindow) window = g_list_model_get_item (gtk_window_get_toplevels (), i);
+
+      if (GTK_IS_ABOUT_DIALOG (window))
+        about = GTK_ABOUT_DIALOG (window);
+    }
+  g_assert_nonnull (about);
+  g_assert_cmpstr (gtk_about_dialog_get_program_name (about), ==, "Oxturn");
+  g_assert_cmpstr (gtk_about_dialog_get_version (about), ==, OX_VERSION);
+  g_assert_cmpint (gtk_about_dialog_get_license_type (about), ==, GTK_LICENSE_GPL_3_0);
+  g_assert_cmpstr (gtk_about_dialog_get_comments (about), !=, "");
+  gtk_window_destroy (GTK_WINDOW (about));
+}
+
 int
 main (int argc, char **argv)
 {
@@ -80,5 +102,6 @@ main (int argc, char **argv)
   g_test_add_func ("/app/ask/escape-changes-nothing", test_escape_changes_nothing);
   g_test_add_func ("/app/ask/closing-means-cancel", test_closing_means_cancel);
   g_test_add_func ("/app/ask/keys-page", test_keys_page);
+  g_test_add_func ("/app/ask/about", test_about);
   return g_test_run ();
 }

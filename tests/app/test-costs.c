@@ -4,6 +4,9 @@
 #include "app/dialogs/costs.h"
 
 #include "app/dialogs/form.h"
+#include "job/edit.h"
+#include "base/words.h"
+#include "app/field.h"
 #include "support/floors.h"
 #include "ui.h"
 
@@ -32,6 +35,18 @@ static void
 choose (GtkWindow *form, const char *name, guint i)
 {
   gtk_drop_down_set_selected (GTK_DROP_DOWN (ox_ui_find (GTK_WIDGET (form), GTK_TYPE_DROP_DOWN, name)), i);
+}
+
+/* The field that holds @text; NULL when none does. */
+static GtkWidget *
+find_text (GtkWidget *widget, const char *text)
+{
+  GtkWidget *found = OX_IS_FIELD (widget) && g_str_equal (ox_field_get_text (OX_FIELD (widget)), text) ? widget : NULL;
+
+  for (GtkWidget *child = gtk_widget_get_first_child (widget); found == NULL && child != NULL;
+       child = gtk_widget_get_next_sibling (child))
+    found = find_text (child, text);
+  return found;
 }
 
 /* Three lines, of which one is taken out again: what is left is the job's, amounts digit by digit as typed. */
@@ -73,6 +88,42 @@ test_set (void)
   ox_ui_close (window);
 }
 
+/* In the words of the language a sum has its decimal sign; in the job a point, and nothing is another when nobody
+ * typed. */
+static void
+test_decimal_sign (void)
+{
+  OxCostRate rates[]
+      = { { OX_COST_LABOUR_HOUR, (char *) "", (char *) "92.50" }, { OX_COST_FIXED, (char *) "", (char *) "7" } };
+  g_autoptr (OxCosts) costs = ox_costs_new (
+      &(OxCosts){ .currency = (char *) "EUR", .decimals = 2, .n = 2, .rates = rates, .validity = (char *) "" });
+  g_autoptr (OxJob) floor = ox_test_floor_rectangle (10, 8, "compact");
+  g_autoptr (OxJob) job = ox_job_with_costs (floor, costs, NULL);
+  OxWindow *window = ox_ui_open (job);
+  OxLanguage german;
+  GtkWindow *form;
+
+  g_assert_true (ox_language_find ("de", &german));
+  {
+    g_auto (OxWordsScope) scope = ox_words_scope (&german);
+
+    gtk_widget_activate_action (GTK_WIDGET (window), "win.costs", NULL);
+    form = ox_ui_find_dialog (window);
+    g_assert_nonnull (find_text (GTK_WIDGET (form), "92,50"));
+    ox_form_accept (form);
+    g_assert_null (ox_ui_find_dialog (window));
+    g_assert_null (ox_session_find_undo_label (ox_window_get_session (window)));
+    gtk_widget_activate_action (GTK_WIDGET (window), "win.costs", NULL);
+    form = ox_ui_find_dialog (window);
+    gtk_editable_set_text (GTK_EDITABLE (find_text (GTK_WIDGET (form), "7")), "7,25");
+    ox_form_accept (form);
+  }
+  g_assert_null (ox_ui_find_dialog (window));
+  g_assert_cmpstr (job_of (window)->costs->rates[0].amount, ==, "92.50");
+  g_assert_cmpstr (job_of (window)->costs->rates[1].amount, ==, "7.25");
+  ox_ui_close (window);
+}
+
 static void
 test_refuses (void)
 {
@@ -104,6 +155,7 @@ main (int argc, char **argv)
 {
   ox_ui_init (&argc, &argv);
   g_test_add_func ("/app/costs/set", test_set);
+  g_test_add_func ("/app/costs/decimal-sign", test_decimal_sign);
   g_test_add_func ("/app/costs/refuses", test_refuses);
   return g_test_run ();
 }

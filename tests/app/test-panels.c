@@ -288,6 +288,29 @@ test_estimate (void)
   ox_ui_close (window);
 }
 
+/* Nobody asks for them: while the plan is looked at, figures and docket follow an edit of the floor. 10 m by 8 m become
+ * 20 m by 8 m. */
+static void
+test_live (void)
+{
+  g_autoptr (OxJob) job = ox_test_floor_rectangle (10, 8, "compact");
+  g_autoptr (OxJob) wide = ox_test_floor_rectangle (20, 8, "compact");
+  OxWindow *window = ox_ui_open (job);
+  GtkWidget *floor;
+
+  go_to (window, "plan");
+  floor = find_expander (GTK_WIDGET (window), "Floor");
+  g_assert_true (says (floor, "80.0 m\302\262"));
+  ox_session_apply (ox_window_get_session (window), wide, "Widen", NULL, NULL);
+  ox_ui_settle (window);
+  g_assert_true (says (floor, "160.0 m\302\262"));
+  g_assert_false (says (GTK_WIDGET (window), "80.0 m\302\262"));
+  ox_session_undo (ox_window_get_session (window));
+  ox_ui_settle (window);
+  g_assert_true (says (floor, "80.0 m\302\262"));
+  ox_ui_close (window);
+}
+
 /* A job of two rooms with a rate for each m2 and a first day: each sum stands there, and no figure without what it
  * rests on. */
 static OxJob *
@@ -323,7 +346,7 @@ test_lists (void)
   go_to (window, "plan");
   cost = find_expander (GTK_WIDGET (window), "Cost");
   /* 80 and 30 m2 less the drop's keep-back stay in the scope: 200.00 and 75.00, with a tenth on top 302.50 in all */
-  g_assert_true (says (cost, "80.00 m2 at 2.50"));
+  g_assert_true (says (cost, "80.00 m\302\262 at 2.50"));
   g_assert_true (says (cost, "200.00 EUR"));
   g_assert_true (says (cost, "75.00 EUR"));
   g_assert_true (says (cost, "27.50 EUR"));
@@ -361,6 +384,7 @@ main (int argc, char **argv)
 {
   ox_ui_init (&argc, &argv);
   g_test_add_func ("/app/panels/plan/what-it-takes", test_estimate);
+  g_test_add_func ("/app/panels/live", test_live);
   g_test_add_func ("/app/panels/plan/lists", test_lists);
   g_test_add_func ("/app/panels/edge-rates", test_edge_rates);
   g_test_add_func ("/app/panels/machine", test_machine);

@@ -450,6 +450,113 @@ test_fits_small_screen (void)
   ox_ui_close (window);
 }
 
+/* --- Targets of the pointer --- */
+
+#define TARGET_PX 24 /* WCAG 2.2, 2.5.8 */
+
+static gboolean
+is_target (GtkWidget *widget)
+{
+  return gtk_widget_get_mapped (widget) && gtk_widget_get_sensitive (widget)
+         && (GTK_IS_BUTTON (widget) || GTK_IS_DROP_DOWN (widget) || GTK_IS_MENU_BUTTON (widget)
+             || GTK_IS_ENTRY (widget));
+}
+
+/* Parts of a target do not count by themselves. */
+static guint
+check_targets (GtkWidget *widget)
+{
+  guint n = 0;
+
+  if (is_target (widget))
+    {
+      g_autofree char *name = ox_ui_name (widget);
+      graphene_rect_t box; /* with borders and padding */
+
+      g_assert_true (gtk_widget_compute_bounds (widget, widget, &box));
+      if (box.size.width < TARGET_PX || box.size.height < TARGET_PX)
+        g_error ("%s \"%s\" is %.0f by %.0f px", G_OBJECT_TYPE_NAME (widget), name, (double) box.size.width,
+                 (double) box.size.height);
+      return 1;
+    }
+  for (GtkWidget *child = gtk_widget_get_first_child (widget); child != NULL;
+       child = gtk_widget_get_next_sibling (child))
+    n += check_targets (child);
+  return n;
+}
+
+static void
+test_targets (void)
+{
+  static const char *const stages[] = { "floor", "machine", "plan", "sheets", "record" };
+  g_autoptr (OxJob) job = ox_test_floor_columns (20, 12, 0.5, 6, "compact");
+  OxWindow *window = ox_ui_open (job);
+  guint n = 0;
+
+  for (guint i = 0; i < G_N_ELEMENTS (stages); i++)
+    {
+      gtk_widget_activate_action (GTK_WIDGET (window), "win.stage", "s", stages[i]);
+      ox_session_select (ox_window_get_session (window), (const char *const[]){ job->rooms[0]->id, NULL });
+      ox_ui_settle (window);
+      gtk_test_widget_wait_for_draw (GTK_WIDGET (window));
+      n += check_targets (GTK_WIDGET (window));
+    }
+  g_assert_cmpuint (n, >, 80);
+  ox_ui_close (window);
+}
+
+/* With text twice as large the window is still no larger than a usual screen, and its panel has a way to all that is in
+ * it. */
+static void
+test_large_text (void)
+{
+  static const char *const stages[] = { "floor", "machine", "plan", "sheets", "record" };
+  g_autoptr (OxJob) job = ox_test_floor_columns (20, 12, 0.5, 6, "compact");
+  OxWindow *window = ox_ui_open (job);
+  int dpi, usual, width, height;
+
+  gtk_widget_measure (GTK_WIDGET (window), GTK_ORIENTATION_HORIZONTAL, -1, &usual, NULL, NULL, NULL);
+  ox_ui_close (window);
+  g_object_get (gtk_settings_get_default (), "gtk-xft-dpi", &dpi, NULL);
+  g_object_set (gtk_settings_get_default (), "gtk-xft-dpi", 2 * 96 * 1024, NULL);
+  window = ox_ui_open (job);
+  for (guint i = 0; i < G_N_ELEMENTS (stages); i++)
+    {
+      gtk_widget_activate_action (GTK_WIDGET (window), "win.stage", "s", stages[i]);
+      ox_session_select (ox_window_get_session (window), (const char *const[]){ job->rooms[0]->id, NULL });
+      gtk_widget_measure (GTK_WIDGET (window), GTK_ORIENTATION_HORIZONTAL, -1, &width, NULL, NULL, NULL);
+      gtk_widget_measure (GTK_WIDGET (window), GTK_ORIENTATION_VERTICAL, MAX (width, 1366), &height, NULL, NULL, NULL);
+      g_assert_cmpint (width, >, usual);
+      g_assert_cmpint (width, <=, 1366);
+      g_assert_cmpint (height, <=, 768);
+    }
+  ox_ui_close (window);
+  g_object_set (gtk_settings_get_default (), "gtk-xft-dpi", dpi, NULL);
+}
+
+/* An empty floor says how to begin, until something is there or being drawn; each way it names works. */
+static void
+test_welcome (void)
+{
+  OxWindow *window = ox_ui_open (NULL);
+  OxCanvas *canvas = ox_window_get_canvas (window);
+  g_autoptr (OxJob) job = ox_test_floor_rectangle (10, 8, "compact");
+  GtkWidget *corners = ox_ui_find (GTK_WIDGET (window), GTK_TYPE_BUTTON, "Draw a Room by Corners");
+
+  ox_ui_find (GTK_WIDGET (window), GTK_TYPE_BUTTON, "Draw a Rectangular Room");
+  ox_ui_find (GTK_WIDGET (window), GTK_TYPE_BUTTON, "Open a Job\342\200\246");
+  g_signal_emit_by_name (corners, "clicked");
+  g_assert_cmpint (ox_canvas_get_tool (canvas), ==, OX_TOOL_ROOM_CORNERS);
+  g_assert_false (gtk_widget_get_mapped (corners));
+  ox_canvas_set_tool (canvas, OX_TOOL_SELECT);
+  g_assert_true (gtk_widget_get_mapped (corners));
+  ox_session_apply (ox_window_get_session (window), job, "Draw", NULL, NULL);
+  g_assert_false (gtk_widget_get_mapped (corners));
+  ox_session_undo (ox_window_get_session (window));
+  g_assert_true (gtk_widget_get_mapped (corners));
+  ox_ui_close (window);
+}
+
 int
 main (int argc, char **argv)
 {
@@ -468,5 +575,8 @@ main (int argc, char **argv)
   g_test_add_func ("/app/window/title", test_title);
   g_test_add_func ("/app/window/accessible-names", test_accessible_names);
   g_test_add_func ("/app/window/fits-small-screen", test_fits_small_screen);
+  g_test_add_func ("/app/window/targets", test_targets);
+  g_test_add_func ("/app/window/large-text", test_large_text);
+  g_test_add_func ("/app/window/welcome", test_welcome);
   return g_test_run ();
 }

@@ -6,12 +6,12 @@
 #include "app/dialogs/form.h"
 #include "app/dialogs/lines.h"
 #include "app/rows.h"
+#include "base/words.h"
 #include "estimate/cost.h"
 #include "job/edit.h"
 #include "job/text.h"
 
-#include <glib/gi18n-lib.h>
-
+#define KEPT "ox-amount" /* of a field: the amount as it stands in the job */
 #define N_DRIVERS (OX_COST_EDGE_METRE + 1)
 
 enum
@@ -70,16 +70,36 @@ make_line (GtkWidget **cells, gpointer data)
   per_cb (GTK_DROP_DOWN (cells[PER]), NULL, GTK_ENTRY (cells[NAME]));
 }
 
+/* With the decimal sign of the language; (transfer full) */
+static char *
+amount_text (const char *amount)
+{
+  return g_strdelimit (g_strdup (amount), ".,", *ox_words_decimal ());
+}
+
+/* As long as nobody types another one, an amount stays in the job as it stands there; (transfer full) */
+static char *
+read_amount (OxField *field)
+{
+  const char *kept = g_object_get_data (G_OBJECT (field), KEPT);
+  g_autofree char *typed = g_strstrip (ox_text_clean (ox_field_get_text (field), FALSE));
+  g_autofree char *shown = amount_text (kept != NULL ? kept : "");
+
+  return kept != NULL && g_str_equal (typed, shown) ? g_strdup (kept) : g_steal_pointer (&typed);
+}
+
 static void
 add_line (OxLines *lines, const OxCostRate *rate)
 {
   GtkWidget **cells = ox_lines_add (lines);
+  g_autofree char *amount = amount_text (rate->amount);
 
   if (cells == NULL)
     return;
   gtk_drop_down_set_selected (GTK_DROP_DOWN (cells[PER]), rate->per);
   ox_field_set_text (OX_FIELD (cells[NAME]), rate->name);
-  ox_field_set_text (OX_FIELD (cells[AMOUNT]), rate->amount);
+  ox_field_set_text (OX_FIELD (cells[AMOUNT]), amount);
+  g_object_set_data_full (G_OBJECT (cells[AMOUNT]), KEPT, g_strdup (rate->amount), g_free);
 }
 
 /* Returns: (transfer full) (nullable): why line @i is none; its texts in @rate are to be freed in any case */
@@ -91,9 +111,12 @@ read_line (Costs *self, guint i, OxCostRate *rate)
 
   rate->per = (OxCostDriver) gtk_drop_down_get_selected (GTK_DROP_DOWN (cells[PER]));
   rate->name = g_strstrip (ox_text_clean (ox_field_get_text (OX_FIELD (cells[NAME])), FALSE));
-  rate->amount = g_strstrip (ox_text_clean (ox_field_get_text (OX_FIELD (cells[AMOUNT])), FALSE));
+  rate->amount = read_amount (OX_FIELD (cells[AMOUNT]));
   if (ox_money_parse (rate->amount, &amount))
-    return NULL;
+    {
+      g_strdelimit (rate->amount, ",", '.');
+      return NULL;
+    }
   gtk_widget_grab_focus (cells[AMOUNT]);
   return g_strdup_printf (_ ("Amount %u: “%.40s” is no amount; digits with at most 4 decimals are needed"), i + 1,
                           rate->amount);

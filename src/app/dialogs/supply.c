@@ -208,6 +208,7 @@ make_cord (GtkWidget **cells, gpointer data)
   guint n;
 
   cells[LENGTH] = ox_field_new (OX_FIELD_LENGTH, "");
+  gtk_editable_set_width_chars (GTK_EDITABLE (cells[LENGTH]), 8);
   cells[CONDUCTOR] = make_conductors ();
   cells[SIZE] = ox_field_new (OX_FIELD_NUMBER, "");
   ox_field_set_range (OX_FIELD (cells[LENGTH]), &cord_length_range);

@@ -48,6 +48,31 @@ show_nothing (OxDocket *self)
   ox_hour_bar_set (self->bar, 0, 0, 0, 0);
 }
 
+/* What a figure rests on, for pointer and screen reader. */
+static void
+explain (GtkLabel *label, char *text)
+{
+  gtk_widget_set_tooltip_text (gtk_widget_get_parent (GTK_WIDGET (label)), text);
+  gtk_accessible_update_property (GTK_ACCESSIBLE (label), GTK_ACCESSIBLE_PROPERTY_DESCRIPTION, text, -1);
+  g_free (text);
+}
+
+static void
+explain_plan (OxDocket *self, const OxJob *job, const OxTotals *totals)
+{
+  explain (self->figures[TARGET], g_strdup (_ ("Rooms less what is solid, open, masked or left out")));
+  explain (self->figures[BLASTED], g_strdup (_ ("What the strips cover, counted once a coat")));
+  explain (self->figures[EDGE_WORK],
+           g_strdup_printf (_ ("What the strips do not cover: by hand, %.1f m² an hour"), job->rates.edge_m2_per_hour));
+  explain (self->figures[STRIPS], g_strdup_printf (_ ("At %.1f m/min, with the room that the machine needs to turn"),
+                                                   job->machine->travel_speed));
+  explain (self->figures[LABOUR],
+           g_strdup_printf (_ ("Strips %.1f h, moves %.1f h, edge work %.1f h; without set-up, breaks and refills"),
+                            totals->strip_hours, totals->move_hours, totals->edge_hours));
+  explain (self->figures[RATIO],
+           g_strdup_printf (_ ("Ideal: %.1f h, without turns, walks and floor blasted twice"), totals->ideal_hours));
+}
+
 static void
 take (GtkLabel *label, char *text)
 {
@@ -69,6 +94,7 @@ show_plan (OxDocket *self, const OxPlan *plan, OxUnits units)
     take (self->figures[RATIO], g_strdup_printf ("%.2f", totals->labour_hours / totals->ideal_hours));
   else
     gtk_label_set_text (self->figures[RATIO], "\342\200\223");
+  explain_plan (self, plan->job, totals);
   ox_hour_bar_set (self->bar, totals->strip_hours, totals->move_hours, totals->edge_hours, totals->ideal_hours);
 }
 

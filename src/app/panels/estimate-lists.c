@@ -127,6 +127,18 @@ add_amount (GtkBox *box, const char *name, OxMoney amount, const char *below, co
   gtk_box_append (box, ox_estimate_row (name, text, below, OX_VERDICT_NONE));
 }
 
+/* "3 at 85.00", "19.54 kg at 1.35" */
+static char *
+quantity_text (const OxCostLine *line, const char *rate)
+{
+  const char *unit = g_str_equal (line->unit, "m2") ? "m\302\262" : line->unit;
+
+  /* TRANSLATORS: a quantity without decimals, and the rate for one */
+  if (line->decimals == 0 && *unit == '\0')
+    return g_strdup_printf (_ ("%.0f at %s"), line->quantity, rate);
+  return g_strdup_printf (_ ("%.*f %s at %s"), (int) line->decimals, line->quantity, unit, rate);
+}
+
 static void
 add_rooms (GtkBox *box, const OxQuote *quote, const OxJob *job)
 {
@@ -155,7 +167,7 @@ ox_estimate_list_cost (GtkBox *box, const OxEstimate *estimate)
       const OxRoom *room = *line->room != '\0' ? ox_job_find_room (job, line->room) : NULL;
       g_autofree char *name = room != NULL ? g_strdup_printf ("%s, %s", line->what, room->name) : g_strdup (line->what);
       g_autofree char *rate = ox_cost_text (line->rate);
-      g_autofree char *how = g_strdup_printf (_ ("%.2f %s at %s"), line->quantity, line->unit, rate);
+      g_autofree char *how = quantity_text (line, rate);
 
       add_amount (box, name, line->amount, how, job);
     }

@@ -45,7 +45,7 @@ ox_record_list_progress (GtkBox *box, const OxPlan *plan, const OxProgress *prog
     }
   meter = progress->done.meter_hours;
   add_part (box, _ ("Done"), &progress->done, progress->finished_m2, plan->job->units);
-  add_part (box, _ ("Left"), &progress->left, progress->left_m2, plan->job->units);
+  add_part (box, _ ("Left to do"), &progress->left, progress->left_m2, plan->job->units);
   add (box, _ ("Meter"), _ ("against the hours planned for strips and moves of these days"),
        meter > 0 ? g_strdup_printf (_ ("%.1f h"), meter) : g_strdup ("\342\200\223"));
   if (progress->lost > 0)
