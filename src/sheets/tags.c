@@ -17,9 +17,10 @@
 #define OFF_DOT_MM 1.5 /* leaders from dots that are close together may touch there */
 #define CROSS_MM 1.0   /* arm of the cross of a profile check */
 #define LEAST_SHOWN_M2 0.01
-#define CHECK_MM2 400.0    /* of floor on paper for each name of a profile check */
-#define WORDS_MM_PER_M 2.0 /* from which on a proposed place is called so beside it; below, the legend alone says it   \
-                            */
+#define CHECK_MM2 400.0 /* of floor on paper for each name of a profile check */
+#define WORDS_MM_PER_M                                                                                                 \
+  2.0 /* from which on a proposed place is called so beside it; below, the legend alone says it                        \
+       */
 
 static const double reaches_mm[] = { 6, 8, 11, 14, 18, 23, 29 };
 
@@ -424,7 +425,8 @@ typedef struct
   gboolean proposed;
 } Named;
 
-/* append_station: the name to the right of its mark, or to the left, above or below, whichever is free first */
+/* append_station: the name to the right of its mark, or to the left, above, below or across a corner, whichever is free
+ * first */
 static void
 append_station (const Tagger *tagger, const Named *station)
 {
@@ -440,7 +442,11 @@ append_station (const Tagger *tagger, const Named *station)
   } places[] = { { { 3.4, 0 }, OX_ALIGN_START, { 2.6, -h, 4 + w, h } },
                  { { -3.4, 0 }, OX_ALIGN_END, { -4 - w, -h, -2.6, h } },
                  { { 0, 4.6 }, OX_ALIGN_MIDDLE, { -w / 2 - 0.6, 4.6 - h, w / 2 + 0.6, 4.6 + h } },
-                 { { 0, -4.6 }, OX_ALIGN_MIDDLE, { -w / 2 - 0.6, -4.6 - h, w / 2 + 0.6, -4.6 + h } } };
+                 { { 0, -4.6 }, OX_ALIGN_MIDDLE, { -w / 2 - 0.6, -4.6 - h, w / 2 + 0.6, -4.6 + h } },
+                 { { 2, 4.6 }, OX_ALIGN_START, { 1.4, 4.6 - h, 2.6 + w, 4.6 + h } },
+                 { { -2, 4.6 }, OX_ALIGN_END, { -2.6 - w, 4.6 - h, -1.4, 4.6 + h } },
+                 { { 2, -4.6 }, OX_ALIGN_START, { 1.4, -4.6 - h, 2.6 + w, -4.6 + h } },
+                 { { -2, -4.6 }, OX_ALIGN_END, { -2.6 - w, -4.6 - h, -1.4, -4.6 + h } } };
   ox_drawing_builder_item (tagger->builder, station->id, 0);
   for (guint i = 0; i < G_N_ELEMENTS (places); i++)
     {

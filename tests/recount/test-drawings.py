@@ -198,17 +198,24 @@ def check_same(batch, job, folder):
             yield f'{len(made)} different {ending} files'
 
 
+def turned(size, orientation):
+    """A paper's width and height when it stands or lies; as it is where that is automatic."""
+    return {'portrait': (min(size), max(size)), 'landscape': (max(size), min(size))}.get(orientation, size)
+
+
 def checks(batch, job, sets):
     """Name and problems of each check of a job."""
-    for paper, language in sets:
+    for paper, language, orientation in sets:
+        name, size = f'{paper}, {language}, {orientation}', turned(PAPERS[paper], orientation)
+        options = ('--paper', paper, '--language', language, '--orientation', orientation)
         with tempfile.TemporaryDirectory() as folder:
-            pdf, = draw(batch, job, os.path.join(folder, 'set.pdf'), '--paper', paper, '--schedule-paper', paper, '--language', language)
-            yield f'{paper}, {language}, pdf', list(check_pdf(pdf, PAPERS[paper]))
-            pages = draw(batch, job, os.path.join(folder, 'set.svg'), '--sheet', 'crew', '--paper', paper, '--language', language)
-            found = [f'page {i}: {what}' for i, page in enumerate(pages, 1) for what in check_svg(page, PAPERS[paper], folder)]
-            yield f'{paper}, {language}, svg', found
+            pdf, = draw(batch, job, os.path.join(folder, 'set.pdf'), '--schedule-paper', paper, *options)
+            yield f'{name}, pdf', list(check_pdf(pdf, size))
+            pages = draw(batch, job, os.path.join(folder, 'set.svg'), '--sheet', 'crew', *options)
+            found = [f'page {i}: {what}' for i, page in enumerate(pages, 1) for what in check_svg(page, size, folder)]
+            yield f'{name}, svg', found
             run(batch, 'plan', job, '--tables', folder)
-            yield f'{paper}, {language}, ends of fields', list(check_ends(pages, table(folder, 'strips.csv')))
+            yield f'{name}, ends of fields', list(check_ends(pages, table(folder, 'strips.csv')))
     with tempfile.TemporaryDirectory() as folder:
         yield 'true to scale', list(check_scale(batch, job, folder))
         yield 'same bytes', list(check_same(batch, job, folder))
@@ -221,8 +228,9 @@ def main(batch, jobs):
         print(f'1..0 # SKIP {", ".join(lacking)} not installed')
         return 0
     number = failed = 0
-    # Every paper and language, each for some job.
-    sets = [('A4', 'de'), ('A3', 'en'), ('A1', 'es'), ('Letter', 'es'), ('ANSI D', 'es_US'), ('A3', 'de')]
+    # Every paper, language and orientation, each for some job.
+    sets = [('A4', 'de', 'auto'), ('A3', 'en', 'auto'), ('A1', 'es', 'auto'), ('Letter', 'es', 'landscape'),
+            ('ANSI D', 'es_US', 'portrait'), ('A3', 'de', 'portrait')]
     for place, job in enumerate(jobs):
         for name, found in checks(batch, job, sets[place::len(jobs)]):
             number += 1

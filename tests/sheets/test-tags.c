@@ -2,6 +2,7 @@
  * SPDX-License-Identifier: GPL-3.0-or-later
  */
 #include "sheets/tags.h"
+#include "sheets/crew.h"
 #include "sheets/floor.h"
 #include "sheets/hall.h"
 #include "support/floors.h"
@@ -169,6 +170,37 @@ test_named_once_on_a_match_line (Fixture *fixture, gconstpointer paper)
   g_assert_cmpuint (others, >=, fixture->job->n_stations - 1);
 }
 
+/* The name of a station stands clear of the crosses of the checks around it, wherever those are. */
+static void
+test_names_of_stations_keep_off_crosses (Fixture *fixture, gconstpointer paper)
+{
+  (void) paper;
+  g_autoptr (GArray) spots = ox_spots_of (fixture->plan);
+  double mm = 1 / fixture->plot.mm_per_m;
+  const OxPoint offs[] = { { -6 * mm, 0 }, { 6 * mm, 0 }, { 0, -4.6 * mm }, { 0, 4.6 * mm } };
+  for (guint i = 0; i < G_N_ELEMENTS (offs); i++)
+    {
+      OxPoint spot = g_array_index (spots, OxSpot, 0).at;
+      g_autoptr (OxStation) station = ox_station_new (
+          &(OxStation){ .id = (char *) "S9", .name = (char *) "Drum", .at = ox_point_add (spot, offs[i]) });
+      OxJobBuilder *job_builder = ox_job_builder_new (fixture->job);
+      ox_job_builder_put_station (job_builder, station);
+      g_autoptr (OxJob) job = ox_job_builder_end (job_builder);
+      OxSheetRun run = fixture->run;
+      run.job = job;
+      g_autoptr (OxLabels) labels = ox_labels_new (fixture->plot.mm_per_m);
+      OxDrawingBuilder *builder = ox_drawing_builder_new ();
+      (void) ox_crew_append_tags (&run, &fixture->plot, builder, labels);
+      g_autoptr (OxDrawing) drawing = ox_drawing_builder_end (builder);
+      const OxElement *name = ox_test_find_cell (drawing, "Drum");
+      g_assert_nonnull (name);
+      OxPoint corners[4], cross = ox_plot_to_page (&fixture->plot, spot);
+      ox_element_text_corners (name, 1, corners);
+      g_assert_false (cross.x > corners[0].x - 1 && cross.x < corners[2].x + 1 && cross.y > corners[0].y - 1
+                      && cross.y < corners[2].y + 1);
+    }
+}
+
 /* How many profile checks have their name on a floor of 100 m x 60 m at a scale; every one has its cross, once, and
  * what is left of the names is the first, the last and those of the step */
 static void
@@ -230,6 +262,7 @@ main (int argc, char **argv)
   ADD ("names", "A3", test_drops_base_walls_and_stations_are_named);
   ADD ("match-line", "A3", test_named_once_on_a_match_line);
   g_test_add_func ("/tags/checks-thinned", test_names_of_checks_are_thinned);
+  ADD ("crosses", "A3", test_names_of_stations_keep_off_crosses);
   ADD ("pits", "A3", test_pits_and_the_ends_of_hoses_are_told);
   return g_test_run ();
 }
