@@ -161,6 +161,19 @@ add_paces (OxCsv *csv, const OxPlan *plan, const OxStrip *strip)
   ox_csv_text (csv, text->str);
 }
 
+/* "out-of-reach hose-wraps": what to mind, empty where there is nothing */
+static void
+add_cautions (OxCsv *csv, const OxStrip *strip)
+{
+  g_autoptr (GString) text = g_string_new (strip->out_of_reach ? "out-of-reach " : "");
+  if (strip->hose_wraps)
+    g_string_append (text, "hose-wraps ");
+  if (strip->cord_wraps)
+    g_string_append (text, "cord-wraps ");
+  g_strchomp (text->str);
+  ox_csv_text (csv, text->str);
+}
+
 static void
 add_strip (OxCsv *csv, const OxPlan *plan, const OxStrip *strip)
 {
@@ -185,7 +198,7 @@ add_strip (OxCsv *csv, const OxPlan *plan, const OxStrip *strip)
   ox_csv_text (csv, strip->supply >= 0 ? plan->stations[strip->supply].id : "");
   add_way (csv, strip->station, strip->hose_m);
   add_way (csv, strip->supply, strip->cord_m);
-  ox_csv_text (csv, strip->out_of_reach ? "out-of-reach" : "");
+  add_cautions (csv, strip);
   add_paces (csv, plan, strip);
   ox_csv_text (csv, strip->done > 0 ? plan->job->record->strips[strip->done - 1].date : "");
   ox_csv_row (csv);

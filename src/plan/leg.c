@@ -41,6 +41,7 @@ ox_legs_new (const OxLayout *layout, const OxWays *ways)
       leg.frame = draft->frame;
       leg.lane = draft->lane;
       leg.y = draft->y;
+      leg.station = -1;
       g_array_append_val (legs, leg);
     }
   return legs;

@@ -3,6 +3,7 @@
  */
 #pragma once
 #include "plan/layout.h"
+#include "plan/lies.h"
 G_BEGIN_DECLS
 
 #define OX_TURN_ANGLE (10 * G_PI / 180) /* two headings nearer than this need no swing: the machine is steered on the way */
@@ -20,6 +21,8 @@ typedef struct
   gboolean grid;         /* one of the lane grid: keeps its place lane by lane */
   guint frame, lane;
   double y;
+  guint strip; /* index of its strip in the plan, once it was written there */
+  int station; /* index of the collector that serves it, -1: none, or not known yet */
 } OxLeg;
 
 /* ox_legs_new: the drafts of @layout, in their order; (transfer full) (element-type OxLeg) */
@@ -45,11 +48,13 @@ double ox_order_legs (GArray *legs, const OxMachine *machine, const OxRun *run);
 /* ox_order_fields:
  * @legs: (element-type OxLeg): in a working order; put into a better one
  * @before: (nullable): the strip that is worked before them
+ * @lies: (nullable): on which strips of the plan hose and cord lie; the legs know their strips, which follow each other there
  *
  * Cuts walks by a local search over fields, what is worked without walking: fields are put elsewhere, stretches of them turned about, and each worked
  * from its other end or with its strips the other way round, as long as that saves time by ox_leg_seconds(). Those of the lane grid stay before the
- * others, and what lies in a field stays together, lane by lane. Bounded by a number of steps, not by time.
- * Returns: seconds saved */
-double ox_order_fields (GArray *legs, const OxLeg *before, const OxMachine *machine, const OxRun *run);
+ * others, and what lies in a field stays together, lane by lane. With @lies, hose and cord that lie on floor still to be blasted cost time as well
+ * (plan/field-lies.h), so that fields and their lanes are worked outward from their station. Bounded by a number of steps, not by time.
+ * Returns: seconds of moves saved */
+double ox_order_fields (GArray *legs, const OxLeg *before, const OxLies *lies, const OxMachine *machine, const OxRun *run);
 
 G_END_DECLS

@@ -12,7 +12,9 @@
 #include "plan/limit.h"
 #include "plan/moves.h"
 #include "plan/room.h"
+#include "plan/sequence.h"
 #include "plan/station.h"
+#include "plan/tether.h"
 #include "plan/verify.h"
 #include "trade/production.h"
 
@@ -24,9 +26,11 @@ typedef struct
   OxPlan *plan;
   OxFloor *floor;
   const OxFloor *laying; /* the same with the coats that are left to lay */
-  const GArray *kept;    /* OxStrip: done ones that stay as they are */
+  GArray *kept;          /* OxStrip: done ones that stay as they are */
   OxWays *ways;
   GPtrArray **rooms; /* OxRoomPlan, coat by coat, of each room */
+  const OxStrip *placed; /* (nullable): the strips as they were numbered before, with what serves them */
+  guint *places;         /* where they are now */
   GPtrArray *notices;
   OxPlanHook hook; /* (nullable) */
   gpointer hook_data;
@@ -127,73 +131,6 @@ plan_rooms (Making *making, OxRun *run)
   return TRUE;
 }
 
-/* The strip that a room begins with, or ends with; NULL without strips. */
-static const OxLeg *
-room_end (const Making *making, guint r, gboolean last)
-{
-  guint n = making->rooms[r]->len;
-  for (guint k = 0; k < n; k++)
-    {
-      const GArray *legs = ((const OxRoomPlan *) g_ptr_array_index (making->rooms[r], last ? n - 1 - k : k))->legs;
-      if (legs->len > 0)
-        return &g_array_index (legs, OxLeg, last ? legs->len - 1 : 0);
-    }
-  return NULL;
-}
-
-/* Puts the fields of a room's coats into the best order for a machine that comes from @last. */
-static void
-order_fields (Making *making, guint r, const OxLeg *last, const OxRun *run)
-{
-  for (guint k = 0; k < making->rooms[r]->len; k++)
-    {
-      GArray *legs = ((OxRoomPlan *) g_ptr_array_index (making->rooms[r], k))->legs;
-      making->plan->totals.saved_hours += ox_order_fields (legs, last, making->plan->job->machine, run) / 3600;
-      if (legs->len > 0)
-        last = &g_array_index (legs, OxLeg, legs->len - 1);
-    }
-}
-
-/* Rooms in order of work: each time the one whose first strip is nearest. */
-static guint *
-order_rooms (Making *making, const OxRun *run)
-{
-  guint n = making->floor->n_rooms;
-  guint *order = g_new0 (guint, n + 1);
-  g_autofree gboolean *done = g_new0 (gboolean, n + 1);
-  OxLeg stopped = { 0 };
-  const OxLeg *last = NULL;
-  if (making->kept->len > 0)
-    {
-      const OxStrip *strip = &g_array_index (making->kept, OxStrip, making->kept->len - 1);
-      stopped = (OxLeg){ .a = strip->a, .b = strip->b, .heading = strip->heading, .along = { cos (strip->heading), sin (strip->heading) } };
-      stopped.turn_b = ox_ways_turn_distance (making->ways, strip->b);
-      last = &stopped;
-    }
-  for (guint k = 0; k < n; k++)
-    {
-      guint best = G_MAXUINT;
-      double least = INFINITY;
-      for (guint place = 0; place < n; place++)
-        {
-          guint i = making->floor->by_place[place];
-          const OxLeg *first = room_end (making, i, FALSE);
-          double way = last != NULL && first != NULL ? ox_point_distance (last->b, first->a) : 0;
-          if (!done[i] && way < least)
-            {
-              least = way;
-              best = i;
-            }
-        }
-      order[k] = best;
-      done[best] = TRUE;
-      order_fields (making, best, last, run);
-      if (room_end (making, best, TRUE) != NULL)
-        last = room_end (making, best, TRUE);
-    }
-  return order;
-}
-
 /* The side that the chalk lines are measured from: parallel ones before others, those that have all lanes on their inner side before others, then the
  * nearest. Lane 1 is the one next to it. */
 static OxChalk
@@ -280,6 +217,18 @@ set_pace (const OxJob *job, OxStrip *strip, GArray *paces)
   strip->speed = ox_strip_length (strip) / strip->minutes;
 }
 
+/* What was found out about the strip before it got its present number. */
+static void
+keep_placed (const OxStrip *before, OxStrip *strip)
+{
+  strip->station = before->station;
+  strip->supply = before->supply;
+  strip->hose_m = before->hose_m;
+  strip->cord_m = before->cord_m;
+  strip->out_of_reach = before->out_of_reach;
+  strip->done = before->done;
+}
+
 static void
 append_coat (const Making *making, const OxRoomPlan *coat, GArray *strips, GArray *paces)
 {
@@ -289,34 +238,44 @@ append_coat (const Making *making, const OxRoomPlan *coat, GArray *strips, GArra
   know_grid_lanes (coat, down, lanes);
   for (guint i = 0; i < coat->legs->len; i++)
     {
-      const OxLeg *leg = &g_array_index (coat->legs, OxLeg, i);
+      OxLeg *leg = &g_array_index (coat->legs, OxLeg, i);
       OxStrip strip
           = { .order = strips->len + 1, .room = coat->room, .kind = leg->kind, .coat = coat->coat, .a = leg->a, .b = leg->b, .station = -1, .supply = -1 };
       strip.lane = lane_number (coat, down, leg, lanes);
       strip.heading = leg->heading;
       strip.width = job->machine->blast_width;
       set_pace (job, &strip, paces);
+      if (making->placed != NULL)
+        {
+          keep_placed (&making->placed[leg->strip], &strip);
+          making->places[leg->strip] = strips->len;
+        }
+      leg->strip = strips->len;
       g_array_append_val (strips, strip);
     }
 }
 
-/* Kept ones first, then room by room, coat by coat. */
+/* Kept ones first, then room by room, coat by coat; @lies: (nullable): where hose and cord lie, of the strips as they are numbered now. */
 static void
-write_strips (Making *making, const OxRun *run)
+write_strips (Making *making, const OxLies *lies, const OxRun *run)
 {
   OxPlan *plan = making->plan;
-  g_autofree guint *order = order_rooms (making, run);
+  OxSequence sequence = { plan, making->floor, making->ways, making->rooms, making->kept, lies, run };
+  g_autofree guint *order = ox_sequence_rooms (&sequence, &plan->totals.saved_hours);
   g_autoptr (GArray) strips = g_array_new (FALSE, FALSE, sizeof (OxStrip));
   g_autoptr (GArray) paces = g_array_new (FALSE, FALSE, sizeof (OxPace));
   for (guint i = 0; i < making->kept->len; i++)
     {
       OxStrip strip = g_array_index (making->kept, OxStrip, i);
       set_pace (plan->job, &strip, paces);
+      if (making->placed != NULL)
+        keep_placed (&making->placed[i], &strip);
       g_array_append_val (strips, strip);
     }
   for (guint k = 0; k < making->floor->n_rooms; k++)
     for (guint c = 0; c < making->rooms[order[k]]->len; c++)
       append_coat (making, g_ptr_array_index (making->rooms[order[k]], c), strips, paces);
+  g_free (plan->paces);
   plan->n_strips = strips->len;
   plan->strips = (OxStrip *) (void *) g_array_free (g_steal_pointer (&strips), FALSE);
   plan->paces = (OxPace *) (void *) g_array_free (g_steal_pointer (&paces), FALSE);
@@ -346,16 +305,16 @@ lay_strips (Making *making, gboolean around, guint marks, OxRun *run)
     laying.coats = ox_done_coats_left (plan->job, making->floor, kept);
   laying.kept = kept;
   making->laying = &laying;
-  making->kept = kept;
+  g_clear_pointer (&making->kept, g_array_unref);
+  making->kept = g_array_ref (kept);
   plan->kept_marks = marks;
   clear_rooms (making);
   gboolean planned = plan_rooms (making, run);
   if (planned)
-    write_strips (making, run);
+    write_strips (making, NULL, run);
   if (around)
     ox_coats_free (laying.coats, laying.n_coats);
   making->laying = making->floor;
-  making->kept = NULL;
   return planned;
 }
 
@@ -476,11 +435,11 @@ write_totals (OxPlan *plan, const OxBlasted *blasted, const OxRegion *reached)
   t->ideal_hours = ideal_strip_hours (plan, reached) + t->edge_limit_m2 / plan->job->rates.edge_m2_per_hour;
 }
 
-/* What can be found once the strips are there, at the same time. */
+/* What can be found at the same time: the limit beside the strips' order, and what rests on that. */
 typedef struct
 {
   Making *making;
-  const OxRun *run;
+  OxRun *run;
   GPtrArray *placed; /* notices on stations */
   gboolean moved;
   guint carried;
@@ -489,27 +448,65 @@ typedef struct
 } Finding;
 
 static void
-find_one (guint i, gpointer data)
+find_of_order (guint i, gpointer data)
 {
   Finding *finding = data;
   const Making *making = finding->making;
   switch (i) /* what takes longest comes first */
     {
     case 0:
-      finding->limit = ox_limit_new (making->floor, making->plan->job->machine, finding->run);
-      break;
-    case 1:
-      ox_stations_plan (making->plan, making->floor, finding->placed, finding->run);
-      break;
-    case 2:
       finding->moved = write_moves (finding->making, finding->run, &finding->carried);
       break;
-    case 3:
+    case 1:
       ox_leftover_zones (making->floor, making->plan);
       break;
     default:
       making->plan->blasted = ox_leftover_blasted (making->floor, making->plan, &finding->blasted);
     }
+}
+
+/* Numbers the strips anew, outward from their stations. */
+static void
+order_outward (Making *making, OxReach *reach, const OxRun *run)
+{
+  OxPlan *plan = making->plan;
+  g_autoptr (OxLies) lies = ox_lies_new (plan, reach, run);
+  g_autofree OxStrip *placed = plan->strips;
+  g_autofree guint *places = g_new (guint, plan->n_strips + 1);
+  for (guint i = 0; i < plan->n_strips; i++)
+    places[i] = i;
+  plan->totals.unblasted_before_m = ox_lies_unblasted (lies, places, plan->n_kept);
+  making->placed = placed;
+  making->places = places;
+  write_strips (making, lies, run);
+  plan->totals.unblasted_hose_m = ox_lies_unblasted (lies, places, plan->n_kept);
+  making->placed = NULL;
+}
+
+static void
+find_one (guint i, gpointer data)
+{
+  Finding *finding = data;
+  Making *making = finding->making;
+  if (i == 0)
+    {
+      finding->limit = ox_limit_new (making->floor, making->plan->job->machine, finding->run);
+      return;
+    }
+  g_autoptr (OxReach) reach = ox_stations_reach_new (making->plan->job, making->floor);
+  if (!ox_stations_plan (making->plan, reach, finding->placed, finding->run))
+    return;
+  order_outward (making, reach, finding->run);
+  reach_stage (making, OX_STAGE_STRIPS);
+  ox_share (3, find_of_order, finding);
+  if (!finding->moved)
+    return;
+  ox_tethers_plan (making->plan, reach, finding->run);
+  if (making->plan->totals.wraps > 0)
+    g_ptr_array_add (finding->placed,
+                     ox_notice_count ("Hose or cord wraps round a solid in %u strip: free it there, or try another place for the station",
+                                      "Hose or cord wraps round a solid in %u strips: free it there, or try another place for the station",
+                                      making->plan->totals.wraps, NULL));
 }
 
 static gboolean
@@ -520,9 +517,8 @@ make_plan (Making *making, OxRun *run)
   Finding finding = { .making = making, .run = run, .placed = placed };
   if (!lay_what_is_left (making, run))
     return FALSE;
-  reach_stage (making, OX_STAGE_STRIPS);
   ox_run_step (run, N_("finding the ways between strips"), making_steps (making) - 2, making_steps (making));
-  ox_share (5, find_one, &finding);
+  ox_share (2, find_one, &finding);
   g_autoptr (OxRegion) limit = finding.limit;
   if (!finding.moved || limit == NULL)
     return FALSE;
@@ -573,12 +569,13 @@ ox_plan_new_hooked (const OxJob *job, OxPlanHook hook, gpointer data, OxRun *run
   plan->job = ox_job_ref (job);
   plan->target = ox_region_ref (floor->target);
   plan->travel = ox_region_ref (floor->travel);
-  Making making = { plan, floor, floor, NULL, ways, g_new0 (GPtrArray *, job->n_rooms + 1), notices, hook, data };
+  Making making = { plan, floor, floor, NULL, ways, g_new0 (GPtrArray *, job->n_rooms + 1), NULL, NULL, notices, hook, data };
   write_coats (&making);
   gboolean made = make_plan (&making, run);
   for (guint i = 0; i < job->n_rooms; i++)
     g_clear_pointer (&making.rooms[i], g_ptr_array_unref);
   g_free (making.rooms);
+  g_clear_pointer (&making.kept, g_array_unref);
   g_ptr_array_add (notices, NULL);
   plan->notices = g_strdupv ((char **) notices->pdata);
   if (!made || ox_run_cancelled (run, NULL))

@@ -47,6 +47,8 @@ typedef struct
   double hose_m;   /* m along the floor from the collector to the farthest point of the strip, 0 without one */
   double cord_m;   /* the same from the supply */
   guint done;      /* number, from 1, of its mark in job->record->strips; 0: to be done */
+  gboolean hose_wraps; /* while it is run the hose, dragged on from where it lay, turns about a solid (plan/tether.h): it is to be freed */
+  gboolean cord_wraps; /* the same of the cord */
   gboolean out_of_reach; /* no collector, or no supply, of the job reaches it; where the job has none of a kind: no place would */
 } OxStrip;
 
@@ -120,6 +122,9 @@ typedef struct
   double ideal_hours;    /* strips side by side over R* and the rest of the floor by hand, at the rate by area alone: its outline is not known */
   double saved_hours;    /* of moves, at a guess: what the search for a better order of fields saved */
   guint out_of_reach;    /* strips that no station reaches */
+  guint wraps;           /* strips with hose_wraps or cord_wraps */
+  double unblasted_hose_m; /* m of hose and cord, strip by strip, on floor still to be blasted then (plan/lies.h) */
+  double unblasted_before_m; /* what that was before the strips were put in order outward from their stations */
 } OxTotals;
 
 typedef struct

@@ -11,11 +11,6 @@
 
 typedef struct
 {
-  OxPoint at, before, after; /* a corner that stands into the floor, and its neighbours on the outline */
-} Corner;
-
-typedef struct
-{
   guint to;
   double length;
 } Link;
@@ -25,7 +20,7 @@ struct _OxReach
   OxRegion *floor;
   OxSight *sight;
   double limit;
-  Corner *corners;
+  OxReachCorner *corners;
   guint n_corners;
   OxPlaces *places; /* of the corners */
   GArray **links; /* Link, per corner; NULL until first asked for */
@@ -35,6 +30,7 @@ typedef struct
 {
   double length; /* m from the tree's root */
   guint corner;
+  int before;    /* place in OxReachTree.reached of the corner that it is reached by, -1: straight from the root */
 } Reached;
 
 struct _OxReachTree
@@ -60,12 +56,12 @@ static void
 add_corners (OxReach *reach)
 {
   const OxRegion *region = reach->floor;
-  reach->corners = g_new (Corner, region->n_points + 1);
+  reach->corners = g_new (OxReachCorner, region->n_points + 1);
   for (guint r = 0; r < region->n_rings; r++)
     for (guint i = 0, n = region->rings[r].n; i < n; i++)
       {
         const OxPoint *points = region->points + region->rings[r].start;
-        Corner corner = { points[i], neighbour (points, n, i, n - 1), neighbour (points, n, i, 1) };
+        OxReachCorner corner = { points[i], neighbour (points, n, i, n - 1), neighbour (points, n, i, 1) };
         OxPoint in = ox_point_sub (corner.at, corner.before), out = ox_point_sub (corner.after, corner.at);
         if (ox_point_cross (in, out) < -1e-9 * sqrt (ox_point_dot (in, in) * ox_point_dot (out, out)))
           reach->corners[reach->n_corners++] = corner;
@@ -106,6 +102,13 @@ ox_reach_free (OxReach *reach)
   g_free (reach);
 }
 
+const OxReachCorner *
+ox_reach_corners (const OxReach *reach, guint *n)
+{
+  *n = reach->n_corners;
+  return reach->corners;
+}
+
 gboolean
 ox_reach_sees (const OxReach *reach, OxPoint a, OxPoint b)
 {
@@ -120,7 +123,7 @@ ox_reach_holds (const OxReach *reach, OxPoint p)
 
 /* Whether the line from the corner to @p touches it without cutting: both of its sides lie on one side of the line. */
 static gboolean
-touches (const Corner *corner, OxPoint p)
+touches (const OxReachCorner *corner, OxPoint p)
 {
   OxPoint d = ox_point_sub (p, corner->at);
   double slack = TOUCH * sqrt (ox_point_dot (d, d));
@@ -134,14 +137,14 @@ corner_links (OxReach *reach, guint from)
 {
   if (reach->links[from] != NULL)
     return reach->links[from];
-  const Corner *a = &reach->corners[from];
+  const OxReachCorner *a = &reach->corners[from];
   GArray *links = g_array_new (FALSE, FALSE, sizeof (Link));
   g_autoptr (GArray) near = g_array_new (FALSE, FALSE, sizeof (guint));
   ox_places_within (reach->places, a->at, reach->limit, near);
   for (guint k = 0; k < near->len; k++)
     {
       guint i = g_array_index (near, guint, k);
-      const Corner *b = &reach->corners[i];
+      const OxReachCorner *b = &reach->corners[i];
       Link link = { i, ox_point_distance (a->at, b->at) };
       if (i != from && touches (a, b->at) && touches (b, a->at)
           && ox_sight_is_free (reach->sight, a->at, b->at))
@@ -208,7 +211,7 @@ ox_reach_tree_new (OxReach *reach, OxPoint from, double limit)
   for (guint k = 0; k < near->len; k++)
     {
       guint i = g_array_index (near, guint, k);
-      Reached item = { ox_point_distance (from, reach->corners[i].at), i };
+      Reached item = { ox_point_distance (from, reach->corners[i].at), i, -1 };
       if (touches (&reach->corners[i], from)
           && ox_sight_is_free (reach->sight, from, reach->corners[i].at))
         heap_push (heap, item);
@@ -224,7 +227,7 @@ ox_reach_tree_new (OxReach *reach, OxPoint from, double limit)
       for (guint i = 0; i < links->len; i++)
         {
           const Link *link = &g_array_index (links, Link, i);
-          Reached next = { item.length + link->length, link->to };
+          Reached next = { item.length + link->length, link->to, (int) tree->reached->len - 1 };
           if (!done[next.corner] && next.length <= tree->limit)
             heap_push (heap, next);
         }
@@ -241,14 +244,14 @@ ox_reach_tree_free (OxReachTree *tree)
   g_free (tree);
 }
 
-/* Way to @p; @via: the point where it bends last, the root when it does not bend. The corners are looked at nearest
- * first, so that those after the first one farther off than the best way cannot better it. */
+/* Way to @p; @via: place in OxReachTree.reached of the corner where it bends last, -1 when it does not bend. The corners are
+ * looked at nearest first, so that those after the first one farther off than the best way cannot better it. */
 static double
-way_to (const OxReachTree *tree, OxPoint p, OxPoint *via)
+way_to (const OxReachTree *tree, OxPoint p, int *via)
 {
   const OxReach *reach = tree->reach;
   double best = ox_point_distance (tree->root, p);
-  *via = tree->root;
+  *via = -1;
   if (best > tree->limit)
     return INFINITY; /* as the crow flies already */
   if (ox_sight_is_free (reach->sight, tree->root, p))
@@ -257,7 +260,7 @@ way_to (const OxReachTree *tree, OxPoint p, OxPoint *via)
   for (guint i = 0; i < tree->reached->len; i++)
     {
       const Reached *item = &g_array_index (tree->reached, Reached, i);
-      const Corner *corner = &reach->corners[item->corner];
+      const OxReachCorner *corner = &reach->corners[item->corner];
       if (item->length >= MIN (best, tree->limit))
         break;
       double length = item->length + ox_point_distance (corner->at, p);
@@ -265,7 +268,7 @@ way_to (const OxReachTree *tree, OxPoint p, OxPoint *via)
           && ox_sight_is_free (reach->sight, corner->at, p))
         {
           best = length;
-          *via = corner->at;
+          *via = (int) i;
         }
     }
   return best;
@@ -274,8 +277,29 @@ way_to (const OxReachTree *tree, OxPoint p, OxPoint *via)
 double
 ox_reach_tree_distance (const OxReachTree *tree, OxPoint p)
 {
-  OxPoint via;
+  int via;
   return way_to (tree, p, &via);
+}
+
+double
+ox_reach_tree_path (const OxReachTree *tree, OxPoint p, GArray *path)
+{
+  int via;
+  double length = way_to (tree, p, &via);
+  g_array_set_size (path, 0);
+  if (isinf (length))
+    return length;
+  g_array_append_val (path, p);
+  for (; via >= 0; via = g_array_index (tree->reached, Reached, via).before)
+    g_array_append_val (path, tree->reach->corners[g_array_index (tree->reached, Reached, via).corner].at);
+  g_array_append_val (path, tree->root);
+  for (guint i = 0; i < path->len / 2; i++)
+    {
+      OxPoint swap = g_array_index (path, OxPoint, i);
+      g_array_index (path, OxPoint, i) = g_array_index (path, OxPoint, path->len - 1 - i);
+      g_array_index (path, OxPoint, path->len - 1 - i) = swap;
+    }
+  return length;
 }
 
 /* Whether no corner lies inside the triangle: then all of the side @a-@b is seen from @top when its ends are. Of a solid inside it the corner that
@@ -303,9 +327,16 @@ triangle_is_free (const OxReachTree *tree, OxPoint top, OxPoint a, OxPoint b)
 
 typedef struct
 {
-  OxPoint at, via;
+  OxPoint at;
+  int via;
   double way;
 } Probe;
+
+static OxPoint
+bend_at (const OxReachTree *tree, int via)
+{
+  return via < 0 ? tree->root : tree->reach->corners[g_array_index (tree->reached, Reached, via).corner].at;
+}
 
 /* Raises @best to the farthest point between two probes. A way grows by no more than the step along the line, which
  * bounds what lies between; and where both bend last at one point that sees all between, the ends are farthest. */
@@ -315,9 +346,10 @@ search_between (const OxReachTree *tree, const Probe *a, const Probe *b, double 
   double step = ox_point_distance (a->at, b->at);
   if (isinf (*best) || (a->way + b->way + step) / 2 <= *best + FARTHEST_WITHIN)
     return;
-  if (a->via.x == b->via.x && a->via.y == b->via.y && triangle_is_free (tree, a->via, a->at, b->at))
+  OxPoint top = bend_at (tree, a->via), other = bend_at (tree, b->via);
+  if (top.x == other.x && top.y == other.y && triangle_is_free (tree, top, a->at, b->at))
     return;
-  Probe middle = { .at = { (a->at.x + b->at.x) / 2, (a->at.y + b->at.y) / 2 } };
+  Probe middle = { .at = { (a->at.x + b->at.x) / 2, (a->at.y + b->at.y) / 2 }, .via = -1 };
   middle.way = way_to (tree, middle.at, &middle.via);
   *best = MAX (*best, middle.way);
   search_between (tree, a, &middle, best);
@@ -327,7 +359,7 @@ search_between (const OxReachTree *tree, const Probe *a, const Probe *b, double 
 double
 ox_reach_tree_farthest (const OxReachTree *tree, OxPoint a, OxPoint b)
 {
-  Probe first = { .at = a }, last = { .at = b };
+  Probe first = { .at = a, .via = -1 }, last = { .at = b, .via = -1 };
   first.way = way_to (tree, a, &first.via);
   if (isinf (first.way))
     return INFINITY;

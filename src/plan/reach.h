@@ -30,6 +30,15 @@ gboolean ox_reach_sees (const OxReach *reach, OxPoint a, OxPoint b);
 /* ox_reach_holds: whether @p lies on the floor */
 gboolean ox_reach_holds (const OxReach *reach, OxPoint p);
 
+/* A corner that stands into the floor, where a taut hose can bend, and its neighbours along the outline */
+typedef struct
+{
+  OxPoint at, before, after;
+} OxReachCorner;
+
+/* ox_reach_corners: (out) @n: how many; borrowed from @reach */
+const OxReachCorner *ox_reach_corners (const OxReach *reach, guint *n);
+
 /* All ways from one place; borrows its OxReach */
 typedef struct _OxReachTree OxReachTree;
 
@@ -39,6 +48,12 @@ void ox_reach_tree_free (OxReachTree *tree);
 
 /* ox_reach_tree_distance: m along the floor to @p; INFINITY when that is more than the limit */
 double ox_reach_tree_distance (const OxReachTree *tree, OxPoint p);
+
+/* ox_reach_tree_path:
+ * @path: (element-type OxPoint): set to the corners of the way from the root to @p, both included; empty when there is none
+ *
+ * Returns: its length, as ox_reach_tree_distance() */
+double ox_reach_tree_path (const OxReachTree *tree, OxPoint p, GArray *path);
 
 /* ox_reach_tree_farthest:
  * @a, @b: ends of a straight piece of floor

@@ -2,29 +2,24 @@
  * SPDX-License-Identifier: GPL-3.0-or-later
  */
 #include "plan/station.h"
+#include "plan/lane.h"
+#include "plan/strip-grid.h"
 
-/* Whether a main strip covers @p. */
-static gboolean
-is_in_lane (const OxPlan *plan, OxPoint p)
+#define ASIDE 0.25 /* m between the places that are tried beside one that lies in a lane */
+
+/* The main strips alone, as if all were of the first coat. */
+static GArray *
+main_strips (const OxPlan *plan)
 {
-  double half_length = plan->job->machine->blast_length / 2;
+  GArray *list = g_array_new (FALSE, FALSE, sizeof (OxStrip));
   for (guint i = 0; i < plan->n_strips; i++)
     {
-      const OxStrip *strip = &plan->strips[i];
-      double reach = half_length + strip->width;
-      if (strip->kind != OX_STRIP_MAIN || p.x < MIN (strip->a.x, strip->b.x) - reach
-          || p.x > MAX (strip->a.x, strip->b.x) + reach || p.y < MIN (strip->a.y, strip->b.y) - reach
-          || p.y > MAX (strip->a.y, strip->b.y) + reach)
-        continue;
-      double length = ox_strip_length (strip);
-      if (length <= 0)
-        continue;
-      OxPoint u = ox_point_scale (ox_point_sub (strip->b, strip->a), 1 / length), off = ox_point_sub (p, strip->a);
-      double along = ox_point_dot (u, off), across = ox_point_cross (u, off);
-      if (along >= -half_length && along <= length + half_length && fabs (across) <= strip->width / 2)
-        return TRUE;
+      OxStrip strip = plan->strips[i];
+      strip.coat = 1;
+      if (strip.kind == OX_STRIP_MAIN)
+        g_array_append_val (list, strip);
     }
-  return FALSE;
+  return list;
 }
 
 typedef struct
@@ -33,16 +28,27 @@ typedef struct
   const OxReach *reach;
   gboolean anywhere;
   GArray *places;
+  const OxStripGrid *lanes; /* main strips */
   guint ring;     /* first place of the ring that is being followed */
 } Gather;
 
-static void
+static gboolean
+is_usable (const Gather *gather, OxPoint p)
+{
+  guint found[2] = { G_MAXUINT, G_MAXUINT };
+  if (!gather->anywhere)
+    ox_strip_grid_at (gather->lanes, p, 1, found);
+  return found[0] == G_MAXUINT && ox_region_contains (gather->plan->travel, p) && ox_reach_holds (gather->reach, p);
+}
+
+static gboolean
 add_place (const Gather *gather, OxPoint p)
 {
   p = ox_point_snap (p);
-  if (ox_region_contains (gather->plan->travel, p) && ox_reach_holds (gather->reach, p)
-      && (gather->anywhere || !is_in_lane (gather->plan, p)))
-    g_array_append_val (gather->places, p);
+  if (!is_usable (gather, p))
+    return FALSE;
+  g_array_append_val (gather->places, p);
+  return TRUE;
 }
 
 /* Whether another place of the same ring is as near as half a step: a column has one or two, not one a side. */
@@ -53,6 +59,19 @@ is_crowded (const Gather *gather, OxPoint p, double step)
     if (ox_point_distance (g_array_index (gather->places, OxPoint, i), p) < step / 2)
       return TRUE;
   return FALSE;
+}
+
+/* The place t.lo m on from @p along @u, or the nearest one to it that can be used: up to half a step to either side, and no farther on than t.hi. */
+static void
+add_near (const Gather *gather, OxPoint p, OxPoint u, OxSpan t, double step)
+{
+  for (double off = 0; off < MAX (step / 2, ASIDE / 2); off += ASIDE)
+    for (int way = 1; way >= (off > 0 ? -1 : 1); way -= 2)
+      {
+        double at = t.lo + way * off;
+        if (at >= 0 && at <= t.hi && add_place (gather, ox_point_add (p, ox_point_scale (u, at))))
+          return;
+      }
 }
 
 /* Places along the side @a-@b with the floor on its left: at both ends and in between. */
@@ -68,16 +87,19 @@ add_along (const Gather *gather, OxPoint a, OxPoint b, double step)
   for (guint i = 0; i <= n; i++)
     {
       double t = n > 0 ? margin + (length - 2 * margin) * i / n : length / 2;
-      OxPoint p = ox_point_add (ox_point_add (a, ox_point_scale (u, t)), off);
-      if (!is_crowded (gather, p, step))
-        add_place (gather, p);
+      OxPoint start = ox_point_add (a, off);
+      if (!is_crowded (gather, ox_point_add (start, ox_point_scale (u, t)), step))
+        add_near (gather, start, u, (OxSpan){ t, length }, step);
     }
 }
 
 GArray *
 ox_station_places (const OxPlan *plan, const OxReach *reach, double step, gboolean anywhere)
 {
-  Gather gather = { plan, reach, anywhere, g_array_new (FALSE, FALSE, sizeof (OxPoint)), 0 };
+  g_autoptr (GArray) mains = main_strips (plan);
+  g_autoptr (OxStripGrid) lanes
+      = ox_strip_grid_new ((const OxStrip *) (const void *) mains->data, mains->len, plan->job->machine->blast_length);
+  Gather gather = { plan, reach, anywhere, g_array_new (FALSE, FALSE, sizeof (OxPoint)), lanes, 0 };
   const OxRegion *travel = plan->travel;
   for (guint r = 0; r < travel->n_rings; r++)
     {

@@ -151,14 +151,17 @@ typedef struct
   guint n_places, n_wanted;
   guint8 *done;  /* strips that are reached from a place already chosen */
   guint *counts; /* of each place when it was last looked at: it reaches no more now */
+  guint8 *beside; /* places that lie beside a collector */
 } Choice;
 
-/* Of the places the one that reaches most of the strips that are not done; of equals the one with the shortest ways,
- * then the first. Returns: its index, G_MAXUINT when none reaches any */
+/* Of the places the one that reaches most of the strips that are not done; of equals one beside a collector, which
+ * takes power too, so that cord and hose lie together; of those the one with the shortest ways, then the first.
+ * Returns: its index, G_MAXUINT when none reaches any */
 static guint
 best_place (const Choice *choice)
 {
   guint most = 1, best = G_MAXUINT;
+  guint8 beside = FALSE;
   double least = INFINITY;
   for (guint p = 0; p < choice->n_places; p++)
     {
@@ -174,9 +177,11 @@ best_place (const Choice *choice)
             sum += (double) ways[i];
           }
       choice->counts[p] = reached;
-      if (reached > most || (reached == most && sum < least - 1e-6))
+      gboolean as_near = choice->beside[p] > beside || (choice->beside[p] == beside && sum < least - 1e-6);
+      if (reached > most || (reached == most && as_near))
         {
           most = reached;
+          beside = choice->beside[p];
           least = sum;
           best = p;
         }
@@ -224,6 +229,23 @@ add_proposed (Placing *placing, OxPoint at)
   g_ptr_array_add (placing->ways_of, ways_from (placing, at, station_reach (&station)));
 }
 
+/* Which places are to be taken because a collector stands there, when it is supplies that are looked for; (transfer full) */
+static guint8 *
+find_beside (const Placing *placing, const GArray *places)
+{
+  guint8 *beside = g_new0 (guint8, places->len + 1);
+  double step = place_step (placing);
+  for (guint s = 0; placing->kind == OX_STATION_SUPPLY && s < placing->stations->len; s++)
+    for (guint p = 0; p < places->len; p++)
+      {
+        const OxPlanStation *station = &g_array_index (placing->stations, OxPlanStation, s);
+        if (station->kind == OX_STATION_COLLECTOR
+            && ox_point_distance (station->at, g_array_index (places, OxPoint, p)) <= step)
+          beside[p] = TRUE;
+      }
+  return beside;
+}
+
 /* Greedy set cover: the best place, then the best for what is left, as long as one helps. On large floors that is done
  * for a sample of the strips, and again for those that are left over. */
 static void
@@ -232,6 +254,7 @@ propose (Placing *placing, gboolean anywhere)
   if (count_unserved (placing) == 0)
     return;
   g_autoptr (GArray) places = ox_station_places (placing->plan, placing->reach, place_step (placing), anywhere);
+  g_autofree guint8 *beside = find_beside (placing, places);
   guint before = G_MAXUINT;
   for (guint left = count_unserved (placing); left > 0 && left < before; left = count_unserved (placing))
     {
@@ -239,7 +262,7 @@ propose (Placing *placing, gboolean anywhere)
       g_autofree float *ways = try_places (placing, places, wanted);
       g_autofree guint8 *done = g_new0 (guint8, wanted->len + 1);
       g_autofree guint *counts = g_new (guint, places->len + 1);
-      Choice choice = { ways, places->len, wanted->len, done, counts };
+      Choice choice = { ways, places->len, wanted->len, done, counts, beside };
       for (guint p = 0; p < places->len; p++)
         counts[p] = G_MAXUINT;
       before = left;
@@ -449,16 +472,21 @@ place_kind (Placing *placing, GPtrArray *notices)
   keep (placing);
 }
 
+OxReach *
+ox_stations_reach_new (const OxJob *job, const OxFloor *floor)
+{
+  double longest = MAX (job->machine->hose_length, job->machine->cord_length);
+  for (guint i = 0; i < job->n_stations; i++)
+    longest = MAX (longest, job->stations[i]->length);
+  return ox_reach_new (floor->hose, ox_hose_reach (longest));
+}
+
 gboolean
-ox_stations_plan (OxPlan *plan, const OxFloor *floor, GPtrArray *notices, const OxRun *run)
+ox_stations_plan (OxPlan *plan, OxReach *reach, GPtrArray *notices, const OxRun *run)
 {
   const OxMachine *machine = plan->job->machine;
   g_autoptr (GArray) stations = g_array_new (FALSE, FALSE, sizeof (OxPlanStation));
-  double longest = MAX (machine->hose_length, machine->cord_length);
   add_given (stations, plan->job);
-  for (guint i = 0; i < stations->len; i++)
-    longest = MAX (longest, g_array_index (stations, OxPlanStation, i).length);
-  g_autoptr (OxReach) reach = ox_reach_new (floor->hose, ox_hose_reach (longest));
   for (OxStationKind kind = OX_STATION_COLLECTOR; kind <= OX_STATION_SUPPLY; kind++)
     {
       double length = kind == OX_STATION_COLLECTOR ? machine->hose_length : machine->cord_length;

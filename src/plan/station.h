@@ -10,15 +10,19 @@
 #include "plan/reach.h"
 G_BEGIN_DECLS
 
+/* ox_stations_reach_new: the floor that hoses and cords of the job lie on, as far as the longest of them reaches; (transfer full) */
+OxReach *ox_stations_reach_new (const OxJob *job, const OxFloor *floor) G_GNUC_WARN_UNUSED_RESULT;
+
 /* ox_stations_plan:
  * @plan: with its strips; gets its stations, what each strip is served by, and totals.out_of_reach
+ * @reach: of ox_stations_reach_new()
  * @notices: (element-type utf8): what a person must be told is added
  *
  * Where the job has no station of a kind, or strips are out of reach, places are proposed: few by a greedy set cover, each time the one that
  * reaches most strips, then without those that the others made needless. A notice tells how many any plan of stations needs at least.
  * Returns: FALSE when cancelled
  */
-gboolean ox_stations_plan (OxPlan *plan, const OxFloor *floor, GPtrArray *notices, const OxRun *run);
+gboolean ox_stations_plan (OxPlan *plan, OxReach *reach, GPtrArray *notices, const OxRun *run);
 
 /* ox_station_step_on: moves a station that stands in a wall, where it is plugged in, onto the floor; FALSE when it is too far off that */
 gboolean ox_station_step_on (const OxReach *reach, OxPoint *p) G_GNUC_WARN_UNUSED_RESULT;

@@ -14,6 +14,7 @@
 #include "sheets/split.h"
 #include "sheets/tags.h"
 
+#define MOST_WRAPS_NAMED 8 /* strips in a caution */
 #define ROUGH_MM_PER_M 20 /* at which all middles of strips are drawn */
 
 /* Where to begin; (transfer full) */
@@ -241,6 +242,29 @@ ox_crew_add_untagged (OxBlock *block, guint untagged)
     }
 }
 
+/* add_wraps: where hose or cord is to be freed; the first few by number, all have a mark on the drawing */
+static void
+add_wraps (OxBlock *block, const OxPlan *plan)
+{
+  g_autoptr (GString) numbers = g_string_new (NULL);
+  guint n = 0;
+  for (guint i = 0; i < plan->n_strips && plan->totals.wraps > 0; i++)
+    {
+      if (!plan->strips[i].hose_wraps && !plan->strips[i].cord_wraps)
+        continue;
+      if (n < MOST_WRAPS_NAMED)
+        g_string_append_printf (numbers, n > 0 ? ", %u" : "%u", plan->strips[i].order);
+      n++;
+    }
+  if (n == 0)
+    return;
+  if (n > MOST_WRAPS_NAMED)
+    g_string_append (numbers, " \xe2\x80\xa6");
+  g_autofree char *text
+      = g_strdup_printf (_ ("Hose or cord wraps round a solid in strips %s, marked at their stop: free it there."), numbers->str);
+  ox_block_add_text (block, "!", text);
+}
+
 OxBlock *
 ox_crew_cautions_new (const OxSheetRun *run, guint untagged, gboolean brief)
 {
@@ -263,6 +287,7 @@ ox_crew_cautions_new (const OxSheetRun *run, guint untagged, gboolean brief)
           run->plan->totals.out_of_reach);
       ox_block_add_text (block, "!", text);
     }
+  add_wraps (block, run->plan);
   ox_crew_add_untagged (block, untagged);
   if (brief)
     ox_block_add_text (block, "\xe2\x80\xa2", _ ("All edge areas are listed in the schedule."));

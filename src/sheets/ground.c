@@ -5,6 +5,7 @@
 
 #define THINNEST_DOORWAY 0.08 /* m: a gap in a wall without thickness would not be seen */
 #define STATION_MM 4.5
+#define WRAP_MM 2.0
 
 static OxStyle
 side_style (OxSideKind kind)
@@ -177,6 +178,21 @@ append_stations (const OxPicture *picture)
                       picture->plan->stations[i].at);
 }
 
+/* append_wraps: where a strip stops whose hose or cord has wrapped round a solid */
+static void
+append_wraps (const OxPicture *picture)
+{
+  for (guint i = 0; picture->plan != NULL && i < picture->plan->n_strips; i++)
+    {
+      const OxStrip *strip = &picture->plan->strips[i];
+      if (!strip->hose_wraps && !strip->cord_wraps)
+        continue;
+      g_autofree char *id = g_strdup_printf ("strip-%u", strip->order);
+      ox_picture_item (picture, id, 0);
+      ox_drawing_builder_mark (picture->builder, (OxMarkLook){ OX_STYLE_STATION, OX_MARK_CAUTION, 0, WRAP_MM }, strip->b);
+    }
+}
+
 void
 ox_picture_ground (const OxPicture *picture)
 {
@@ -185,5 +201,8 @@ ox_picture_ground (const OxPicture *picture)
   if (picture->layers & OX_FLOOR_OBSTACLES)
     append_obstacles (picture);
   if (picture->layers & OX_FLOOR_STATIONS)
-    append_stations (picture);
+    {
+      append_stations (picture);
+      append_wraps (picture);
+    }
 }

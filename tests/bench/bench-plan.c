@@ -10,13 +10,15 @@
 #include "support/floors.h"
 #include <sys/resource.h>
 
-/* The last two columns: hours of moves, and about what they were before the search for an order of fields. */
+/* The last columns: hours of moves, and about what they were before the search for an order of fields; metres of hose and cord, strip by strip, on floor
+ * still to be blasted, and what they were before fields were worked outward from stations; strips in which one wraps round a solid; share of what can be
+ * reached that is blasted. */
 static void
 print_head (void)
 {
-  g_print ("%-28s %-8s %9s %6s %8s %5s %5s %5s %8s %8s %6s %8s %8s %8s %6s %6s %7s %6s %8s %8s\n", "floor", "machine", "target m2",
+  g_print ("%-28s %-8s %9s %6s %8s %5s %5s %5s %8s %8s %6s %8s %8s %8s %6s %6s %7s %6s %8s %8s %8s %8s %5s %5s\n", "floor", "machine", "target m2",
            "strips", "strip m", "swing", "pull", "walk", "edge m2", "limit m2", "double", "labour h", "ideal h", "bound h",
-           "/ideal", "/bound", "ms", "peak MB", "moves h", "before");
+           "/ideal", "/bound", "ms", "peak MB", "moves h", "before", "hose m", "before", "wraps", "R* %");
 }
 
 /* Peak memory of the process so far: it only grows, so floors stand in order of size within each group. */
@@ -46,12 +48,13 @@ run (const OxJob *job, const char *name)
     kinds[plan->moves[i].kind]++;
   const OxTotals *t = &plan->totals;
   double bound = bound_hours (plan);
-  g_print ("%-28s %-8s %9.1f %6u %8.1f %5u %5u %5u %8.2f %8.2f %5.1f%% %8.3f %8.3f %8.3f %6.3f %6.3f %7.0f %6.0f %8.4f %8.4f\n", name,
+  g_print ("%-28s %-8s %9.1f %6u %8.1f %5u %5u %5u %8.2f %8.2f %5.1f%% %8.3f %8.3f %8.3f %6.3f %6.3f %7.0f %6.0f %8.4f %8.4f %8.0f %8.0f %5u %5.2f\n", name,
            job->machine->class_id, t->target_m2, t->strips, t->strip_m, kinds[OX_MOVE_SWING], kinds[OX_MOVE_PULL_BACK],
            kinds[OX_MOVE_WALK], t->edge_m2, t->edge_limit_m2,
            t->blasted_m2 > 0 ? 100 * t->double_m2 / t->blasted_m2 : 0, t->labour_hours, t->ideal_hours, bound,
            t->ideal_hours > 0 ? t->labour_hours / t->ideal_hours : 0, bound > 0 ? t->labour_hours / bound : 0, ms, peak_mb (),
-           t->move_hours, t->move_hours + t->saved_hours);
+           t->move_hours, t->move_hours + t->saved_hours, t->unblasted_hose_m, t->unblasted_before_m, t->wraps,
+           t->target_m2 > t->edge_limit_m2 ? 100 * t->blasted_m2 / (t->target_m2 - t->edge_limit_m2) : 0);
   return t->strips;
 }
 

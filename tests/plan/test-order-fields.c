@@ -43,7 +43,7 @@ far_field_at_an_end (void)
   add_field (legs, 0, 2, 0, 4);
   add_field (legs, 20, 22, 0, 4);
   add_field (legs, 4, 6, 0, 4);
-  double before = seconds_of (legs), saved = ox_order_fields (legs, NULL, ox_classes_find ("compact"), NULL);
+  double before = seconds_of (legs), saved = ox_order_fields (legs, NULL, NULL, ox_classes_find ("compact"), NULL);
   ox_test_near (before - seconds_of (legs), saved, 1e-9);
   g_assert_cmpfloat (saved, >, (18 + 16 - 2 - 14 - 2) / 30.0 * 60);
   g_assert_cmpfloat (MAX (g_array_index (legs, OxLeg, 0).a.x, g_array_index (legs, OxLeg, 11).a.x), >, 19);
@@ -57,7 +57,7 @@ from_where_it_comes (void)
   g_autoptr (GArray) other = g_array_new (FALSE, FALSE, sizeof (OxLeg));
   add_field (legs, 0, 8, 0, 20);
   add_leg (other, (OxPoint){ 4, 9 }, (OxPoint){ 4, 6 }, TRUE, FALSE);
-  g_assert_cmpfloat (ox_order_fields (legs, &g_array_index (other, OxLeg, 0), ox_classes_find ("compact"), NULL), >, 0);
+  g_assert_cmpfloat (ox_order_fields (legs, &g_array_index (other, OxLeg, 0), NULL, ox_classes_find ("compact"), NULL), >, 0);
   ox_test_near (g_array_index (legs, OxLeg, 0).a.y, 19 * 0.19, 1e-9);
   for (guint i = 1; i < legs->len; i++) /* still lane by lane */
     ox_test_near (g_array_index (legs, OxLeg, i - 1).a.y - g_array_index (legs, OxLeg, i).a.y, 0.19, 1e-9);
@@ -70,7 +70,7 @@ other_way_round (void)
   g_autoptr (GArray) legs = g_array_new (FALSE, FALSE, sizeof (OxLeg));
   add_leg (legs, (OxPoint){ 0, 0 }, (OxPoint){ 14, 0 }, TRUE, FALSE);
   add_leg (legs, (OxPoint){ 0, 3 }, (OxPoint){ 14, 3 }, FALSE, TRUE);
-  ox_order_fields (legs, NULL, ox_classes_find ("compact"), NULL);
+  ox_order_fields (legs, NULL, NULL, ox_classes_find ("compact"), NULL);
   ox_test_near (g_array_index (legs, OxLeg, 1).a.x, 14, 1e-9);
 }
 
@@ -103,10 +103,10 @@ nothing_lost (void)
         }
       g_autoptr (GArray) was = g_array_copy (legs);
       g_autoptr (GArray) again = g_array_copy (legs);
-      double saved = ox_order_fields (legs, NULL, ox_classes_find ("compact"), NULL);
+      double saved = ox_order_fields (legs, NULL, NULL, ox_classes_find ("compact"), NULL);
       g_assert_cmpfloat (saved, >=, 0);
       ox_test_near (seconds_of (was) - seconds_of (legs), saved, 1e-6);
-      ox_order_fields (again, NULL, ox_classes_find ("compact"), NULL);
+      ox_order_fields (again, NULL, NULL, ox_classes_find ("compact"), NULL);
       g_assert_cmpmem (legs->data, legs->len * sizeof (OxLeg), again->data, again->len * sizeof (OxLeg));
       for (guint i = 0; i < legs->len; i++)
         g_assert_cmpint (g_array_index (legs, OxLeg, i).grid, ==, i < grid);
@@ -126,7 +126,7 @@ static void
 nothing_there (void)
 {
   g_autoptr (GArray) legs = g_array_new (FALSE, FALSE, sizeof (OxLeg));
-  g_assert_cmpfloat (ox_order_fields (legs, NULL, ox_classes_find ("compact"), NULL), ==, 0);
+  g_assert_cmpfloat (ox_order_fields (legs, NULL, NULL, ox_classes_find ("compact"), NULL), ==, 0);
 }
 
 int

@@ -12,6 +12,7 @@ import sys
 import tempfile
 
 sys.dont_write_bytecode = True
+from hoses import HOSES  # noqa: E402
 from rules import RULES, Floor  # noqa: E402
 from tables import Tables  # noqa: E402
 
@@ -49,7 +50,7 @@ def judge(folder):
     """Sentences on what is wrong with the tables in FOLDER, and a line of figures."""
     tables = Tables(folder)
     floor, problems = Floor(tables), []
-    for name, rule in RULES:
+    for name, rule in RULES + HOSES:
         problems += [f'{name}: {problem}' for problem in rule(floor)]
     t = tables.totals
     ratio = t['labour_hours'] / t['ideal_hours'] if t['ideal_hours'] > 0 else 0

@@ -38,6 +38,8 @@ class Strip:
         self.heading_deg, self.length = float(row['heading_deg']), float(row['length_m'])
         self.width, self.speed, self.minutes = float(row['width_m']), float(row['speed_m_per_min']), float(row['minutes'])
         self.shape = wkt.loads(row['wkt'])
+        self.station, self.supply, self.caution = row['station'], row['supply'], row['caution']
+        self.hose_m, self.cord_m = float(row['hose_m'] or 0), float(row['cord_m'] or 0)
         self.paces = [tuple(float(number) for number in pace.split('@')) for pace in row['paces'].split()]
 
 
@@ -61,6 +63,14 @@ class Area:
         self.length = float(row.get('length_m', 0))
 
 
+class Station:
+    """One row of stations.csv."""
+
+    def __init__(self, row):
+        self.name, self.kind, self.at = row['id'], row['kind'], (float(row['x']), float(row['y']))
+        self.length, self.strips, self.farthest = float(row['length_m']), int(row['strips']), float(row['farthest_m'] or 0)
+
+
 class Tables:
     """All tables of one folder. `problems` lists what is wrong with their form."""
 
@@ -76,7 +86,7 @@ class Tables:
         self.zones = [Area(row) for row in self.rows('zones')]
         self.edges = [Area(row) for row in self.rows('edge')]
         self.problems += [f'edge.csv: cause {edge.cause}' for edge in self.edges if edge.cause not in CAUSES]
-        self.rows('stations')
+        self.stations = [Station(row) for row in self.rows('stations')]
         self.read_summary()
 
     def rows(self, name):
@@ -101,6 +111,7 @@ class Tables:
             setattr(self, group, summary[group])
         if not isinstance(summary.get('out_of_reach'), int):
             self.problems.append('summary.json: out_of_reach')
+        self.out_of_reach = summary.get('out_of_reach')
 
     def shapes(self, *kinds):
         """Shapes of the rows of floor.csv of these kinds."""

@@ -10,6 +10,7 @@ import sys
 import tempfile
 
 sys.dont_write_bytecode = True
+import hoses  # noqa: E402
 import rules  # noqa: E402
 from shapes import unit  # noqa: E402
 from tables import Tables  # noqa: E402
@@ -108,6 +109,31 @@ def slower(tables):
     strip.speed, strip.minutes = strip.speed / 2, strip.minutes * 2
 
 
+def moved_station(tables):
+    """A station said to stand a metre off."""
+    station = next(s for s in tables.stations if s.strips > 0)
+    station.at = (station.at[0] + 1, station.at[1])
+
+
+def said(name, value):
+    """A strip of which something else is said."""
+    def spoil(tables):
+        setattr(middle_main(tables), name, value)
+    return spoil
+
+
+def in_a_lane(tables):
+    """A place proposed in the middle of a long strip."""
+    strip, station = middle_main(tables), tables.stations[0]
+    station.kind, station.at = 'proposed-' + station.kind, ((strip.a[0] + strip.b[0]) / 2, (strip.a[1] + strip.b[1]) / 2)
+
+
+def off_the_floor(tables):
+    """A place proposed outside."""
+    station, low = tables.stations[0], tables.shapes('room')[0].bounds
+    station.kind, station.at = 'proposed-' + station.kind, (low[0] - 2, low[1] - 2)
+
+
 SPOILED = [
     ('body', 'a strip 0.1 m on', lambda t: shift(t.strips[0], 0.1, 0)),
     ('moves', 'a swing in a corner', cramped), ('moves', 'a path that does not arrive', astray),
@@ -119,6 +145,10 @@ SPOILED = [
     ('order', 'a move left out', lambda t: t.moves.pop()), ('totals', 'wrong labour', total('labour_hours', 0.01)),
     ('totals', 'wrong limit', total('edge_limit_m2', 0.2)), ('totals', 'wrong double dose', total('double_m2', 0.2)),
     ('account', 'a coat too many', second_coat), ('order', 'a strip too slow', slower),
+    ('stations', 'a station elsewhere', moved_station), ('stations', 'a way too short', said('hose_m', 0.5)),
+    ('stations', 'a strip said to be out of reach', said('caution', 'out-of-reach')), ('stations', 'a strip unserved', said('station', '')),
+    ('stations', 'a strip too few', lambda t: setattr(t.stations[0], 'strips', t.stations[0].strips - 1)),
+    ('proposed', 'a place in a lane', in_a_lane), ('proposed', 'a place off the floor', off_the_floor),
     ('form', 'a strip drawn elsewhere', lambda t: shift(t.strips[0], 0, 0.05)),
 ]
 
@@ -126,12 +156,12 @@ SPOILED = [
 def main():
     """Prints TAP."""
     batch, job = sys.argv[1:3]
-    known, failed = dict(rules.RULES), 0
+    known, failed = dict(rules.RULES + hoses.HOSES), 0
     print(f'1..{len(SPOILED) + 1}')
     with tempfile.TemporaryDirectory() as scratch:
         folder = os.path.join(scratch, 'tables')
         subprocess.run([batch, 'plan', job, '--tables', folder], check=True)
-        sound = [f'{name}: {p}' for name, rule in rules.RULES for p in rule(rules.Floor(Tables(folder)))]
+        sound = [f'{name}: {p}' for name, rule in rules.RULES + hoses.HOSES for p in rule(rules.Floor(Tables(folder)))]
         print('\n# '.join([('not ok' if sound else 'ok') + ' 1 /recount/rules/sound', *sound[:5]]))
         failed += bool(sound)
         for number, (name, what, spoil) in enumerate(SPOILED, 2):
