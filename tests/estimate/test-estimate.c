@@ -41,7 +41,7 @@ static void
 test_texts (void)
 {
   const OxFigure area = { .unit = "m2", .value = 92.90304 }, mass = { .unit = "kg", .value = 206.13, .decimals = 1 },
-                 count = { .unit = "", .value = 3 };
+                 count = { .unit = "", .value = 3 }, cord = { .unit = "m", .value = 35.4972, .decimals = 1 };
   g_autofree char *a = ox_figure_value_text (&area, OX_UNITS_METRES), *f = ox_figure_value_text (&area, OX_UNITS_FEET);
   g_autofree char *m = ox_figure_value_text (&mass, OX_UNITS_METRES),
                   *c = ox_figure_value_text (&count, OX_UNITS_METRES);
@@ -49,6 +49,9 @@ test_texts (void)
   g_assert_true (g_str_has_prefix (f, "1000") || g_str_has_prefix (f, "1,000"));
   g_assert_cmpstr (m, ==, "206.1 kg");
   g_assert_cmpstr (c, ==, "3");
+  /* No closer than it is known. */
+  g_autofree char *length = ox_figure_value_text (&cord, OX_UNITS_METRES);
+  g_assert_cmpstr (length, ==, "35.50 m");
   g_assert_cmpstr (ox_verdict_name (OX_VERDICT_WARN), ==, "warning");
 }
 

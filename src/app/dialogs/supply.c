@@ -114,7 +114,8 @@ say_drop (Supply *self, const OxSupply *supply, const OxCordLine *line, OxUnits 
       say (self->longest, FALSE, g_strdup (""));
       return;
     }
-  longest = ox_units_length_text (units, ox_cord_line_longest (line, supply), TRUE);
+  /* To a tenth of a metre, and never more than it may be. */
+  longest = ox_units_length_text (units, floor (ox_cord_line_longest (line, supply) * 10) / 10, TRUE);
   say (self->longest, FALSE,
        g_strdup_printf (_ ("Longest cord like it: %s, until %.0f %% are lost"), longest, 100 * ox_basis ("drop-stop")));
 }
