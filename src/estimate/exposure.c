@@ -108,7 +108,7 @@ add_silica (OxEstimate *self)
                                    .value = ox_exposure_hours (action, levels[1]),
                                    .basis = "silica-action",
                                    .assumption = g_strdup_printf (
-                                       _ ("at %.0f µg/m3, nothing else that day, without a respirator"), levels[1]) });
+                                       _ ("at %.0f µg/m³, nothing else that day, without a respirator"), levels[1]) });
 }
 
 static void

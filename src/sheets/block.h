@@ -50,7 +50,7 @@ void ox_block_add_blank (OxBlock *block, const char *label, double share, gboole
 /* ox_block_add_drawing: @drawing: in mm, its lower left corner at the origin; @height_mm: of the row that it stands in */
 void ox_block_add_drawing (OxBlock *block, const OxDrawing *drawing, double height_mm);
 
-/* ox_block_set_foot: the block stands at the bottom of the page's last column, whichever others find no room; one in a flow */
+/* ox_block_set_foot: the block stands at the bottom of the page's last column, whichever others find no room; one in a flow, never parted */
 void ox_block_set_foot (OxBlock *block);
 gboolean ox_block_is_foot (const OxBlock *block);
 

@@ -61,7 +61,7 @@ ox_crew_order_new (const OxSheetRun *run)
   g_autofree char *width = ox_units_length_text (units, machine->blast_width, TRUE);
   g_autofree char *overlap = ox_units_length_text (units, machine->min_overlap, TRUE);
   g_autofree char *settings
-      = g_strdup_printf (_ ("%s at %s, blast width %s, overlap %s or more."), machine->name, speed, width, overlap);
+      = g_strdup_printf (_ ("%s at %s, blast width %s, overlap %s or more."), _ (machine->name), speed, width, overlap);
   g_autofree char *start = start_text (run->plan);
   g_autofree char *amount = amount_text (run->plan);
   const char *const steps[] = {

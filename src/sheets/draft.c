@@ -71,7 +71,8 @@ fill_slot (OxFlow *flow, OxDrawingBuilder *builder, OxSlot slot)
       guint n = ox_block_fit (block, flow->row, y - slot.bottom, &used);
       if (n < rest && rest - n < LEAST_TAIL)
         n = fit_fewer (block, flow->row, n, used);
-      if (n == 0 || (n < rest && y < slot.top && (n < LEAST_ROWS || ox_block_is_form (block))))
+      gboolean whole = ox_block_is_foot (block) || (y < slot.top && (n < LEAST_ROWS || ox_block_is_form (block)));
+      if (n == 0 || (n < rest && whole))
         return TRUE;
       if (builder != NULL)
         ox_block_append (block, builder, (OxPoint){ slot.x, y }, flow->row, n);

@@ -26,10 +26,10 @@ typedef enum
   OX_FLOOR_TO_PREPARE = 1 << 9, /* blasted floor as one area, instead of strips */
   OX_FLOOR_WALKS = 1 << 10,     /* of the moves those to a strip elsewhere */
   OX_FLOOR_TAGS = 1 << 11,      /* ids of edge areas and zones */
-  OX_FLOOR_OWN = 1 << 14,       /* of the stations only those of the job, none that are proposed */
   OX_FLOOR_REACH = 1 << 12,     /* where hoses and cords end, as far as OxFloorPart.reach says */
   OX_FLOOR_FIRST = 1 << 13,     /* first start without the numbers */
   OX_FLOOR_LANES = 1 << 14,     /* chalk lines */
+  OX_FLOOR_OWN = 1 << 16,       /* of the stations only those of the job, none that are proposed */
   OX_FLOOR_DOSE = 1 << 15,      /* floor blasted not at all, once, twice, more often by one coat; the coats lie over one another */
   OX_FLOOR_SCREEN = OX_FLOOR_OUTLINE | OX_FLOOR_OBSTACLES | OX_FLOOR_STRIPS | OX_FLOOR_NUMBERS | OX_FLOOR_ZONES | OX_FLOOR_EDGE_WORK
                     | OX_FLOOR_STATIONS | OX_FLOOR_NAMES | OX_FLOOR_TAGS

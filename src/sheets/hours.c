@@ -84,7 +84,7 @@ OxBlock *
 ox_figure_table_new (const OxSheetRun *run, const OxEstimate *estimate, OxFigureGroup group)
 {
   const OxColumn columns[]
-      = { { NULL, 0.29, OX_ALIGN_START }, { NULL, 0.17, OX_ALIGN_END }, { NULL, 0.54, OX_ALIGN_START } };
+      = { { NULL, 0.32, OX_ALIGN_START }, { NULL, 0.17, OX_ALIGN_END }, { NULL, 0.51, OX_ALIGN_START } };
   g_autofree char *title = group_title (estimate, group);
   OxBlock *block = ox_block_new (title, run->form.block_mm, run->form.body_mm);
   ox_block_set_columns (block, columns, G_N_ELEMENTS (columns));

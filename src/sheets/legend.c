@@ -52,7 +52,7 @@ static const OxLegendEntry entries[] = {
   MARK (OX_MARK_COLLECTOR, OX_STYLE_PROPOSED, N_ ("Place proposed for the dust collector")),
   MARK (OX_MARK_SUPPLY, OX_STYLE_PROPOSED, N_ ("Place proposed for taking power")),
   MARK (OX_MARK_CAUTION, OX_STYLE_STATION, N_ ("Hose or cord wraps round a solid: free it here")),
-  MARK (OX_MARK_DOT, OX_STYLE_LEADER, N_ ("Where the tag or number at the end of the leader belongs")),
+  MARK (OX_MARK_DOT, OX_STYLE_LEADER, N_ ("Where a tag or a number belongs")),
   MARK (OX_MARK_CHECK, OX_STYLE_LEADER, N_ ("Profile check")),
 };
 /* clang-format on */

@@ -114,9 +114,10 @@ add_figure (OxBlock *block, const Page *page, const char *id)
   if (figure == NULL)
     return;
   g_autofree char *value = ox_figure_value_text (figure, page->run->job->units);
-  g_autofree char *label = figure->group == OX_FIGURE_FLOOR
+  const char *group = ox_estimate_group_name (figure->group);
+  g_autofree char *label = figure->group == OX_FIGURE_FLOOR || g_str_equal (group, figure->label)
                                ? g_strdup (figure->label)
-                               : g_strdup_printf ("%s: %s", ox_estimate_group_name (figure->group), figure->label);
+                               : g_strdup_printf ("%s: %s", group, figure->label);
   ox_block_add_cells (block, FALSE, label, value, figure->assumption, NULL);
 }
 

@@ -10,7 +10,7 @@
 #define OVERVIEW_AROUND OX_AROUND_ALL (12.0)
 #define STATION_ROOM_MM2 100.0 /* what a station and its name take */
 #define CROWDED_SHARE 0.5      /* of the floor */
-#define KEY_HEIGHT_MM 34.0
+#define KEY_HEIGHT_MM 30.0
 #define LEAST_PITCH_MM 0.9 /* from strip to strip on paper: every fifth then has room for its number */
 #define OVERVIEW_LAYERS                                                                                                \
   (OX_FLOOR_OUTLINE | OX_FLOOR_OBSTACLES | OX_FLOOR_TO_PREPARE | OX_FLOOR_EDGE_WORK | OX_FLOOR_STATIONS                \

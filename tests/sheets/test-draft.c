@@ -136,6 +136,25 @@ test_no_row_is_left_alone (void)
     }
 }
 
+/* The foot, which is signed, is not parted: two columns that would hold a half each leave it to the next page. */
+static void
+test_the_foot_is_not_parted (void)
+{
+  const OxSlot low[] = { { 0, 22, 0 }, { 100, 22, 0 } }, high = { 0, 100, 0 };
+  g_autoptr (GPtrArray) blocks = g_ptr_array_new_with_free_func ((GDestroyNotify) ox_block_free);
+  OxBlock *foot = list ("Accepted", 2);
+  ox_block_add_blank (foot, "Name", 1, TRUE);
+  ox_block_add_blank (foot, "Signature", 1, TRUE);
+  ox_block_set_foot (foot);
+  g_ptr_array_add (blocks, foot);
+  OxFlow flow = { blocks, 0, 0, FALSE, OX_BLOCK_GAP_MM };
+  OxDrawingBuilder *builder = ox_drawing_builder_new ();
+  g_assert_false (ox_flow_fill (&flow, builder, low, G_N_ELEMENTS (low)));
+  g_autoptr (OxDrawing) none = ox_drawing_builder_end (builder);
+  g_assert_cmpuint (none->n_elements, ==, 0);
+  g_assert_true (ox_flow_fill (&flow, NULL, &high, 1));
+}
+
 static OxSheetRun
 run_on (const OxJob *job, const OxPlan *plan, const char *paper, double denominator)
 {
@@ -157,7 +176,8 @@ test_the_floor_stands_in_its_area (void)
       OxSheetRun run = run_on (job, NULL, ox_paper_get (i)->name, 0);
       OxPlot plot;
       g_autoptr (GError) error = NULL;
-      g_assert_true (ox_plot_new (&run, &(OxFlow){ blocks, 0, 0, FALSE, OX_BLOCK_GAP_MM }, OX_AROUND_ALL (20), &plot, &error));
+      g_assert_true (
+          ox_plot_new (&run, &(OxFlow){ blocks, 0, 0, FALSE, OX_BLOCK_GAP_MM }, OX_AROUND_ALL (20), &plot, &error));
       OxBox floor = ox_job_box (job);
       OxPoint low = ox_plot_to_page (&plot, (OxPoint){ floor.x0, floor.y0 }),
               high = ox_plot_to_page (&plot, (OxPoint){ floor.x1, floor.y1 });
@@ -222,7 +242,8 @@ test_a_scale_that_is_too_large_is_refused (void)
   OxSheetRun run = run_on (job, NULL, "A4", 20);
   OxPlot plot;
   g_autoptr (GError) error = NULL;
-  g_assert_false (ox_plot_new (&run, &(OxFlow){ none, 0, 0, FALSE, OX_BLOCK_GAP_MM }, OX_AROUND_ALL (20), &plot, &error));
+  g_assert_false (
+      ox_plot_new (&run, &(OxFlow){ none, 0, 0, FALSE, OX_BLOCK_GAP_MM }, OX_AROUND_ALL (20), &plot, &error));
   g_assert_error (error, OX_SHEETS_ERROR, OX_SHEETS_ERROR_TOO_LARGE);
   g_assert_nonnull (strstr (error->message, "A4"));
   g_assert_nonnull (strstr (error->message, "1:20"));
@@ -243,6 +264,7 @@ main (int argc, char **argv)
   g_test_add_func ("/draft/flow", test_blocks_flow_and_none_is_lost);
   g_test_add_func ("/draft/tighten", test_less_room_between_blocks_rather_than_a_page_more);
   g_test_add_func ("/draft/foot", test_the_foot_stays_on_the_first_page);
+  g_test_add_func ("/draft/whole-foot", test_the_foot_is_not_parted);
   g_test_add_func ("/draft/form", test_a_form_is_not_parted);
   g_test_add_func ("/draft/last-row", test_no_row_is_left_alone);
   g_test_add_func ("/draft/plot", test_the_floor_stands_in_its_area);

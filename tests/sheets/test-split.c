@@ -201,6 +201,16 @@ test_crowded_proposals_stand_on_the_parts (void)
   g_assert_null (ox_test_find_text (few->pages[0].drawing, "sheets of the parts."));
   g_assert_cmpuint (ox_test_count (set->pages[0].drawing, "stations", "P9"), ==, 0);
   g_assert_cmpuint (ox_test_count (set->pages[0].drawing, "stations", NULL), >, 0);
+  /* Nothing else is drawn for it: as many paths as where there are few. */
+  guint paths[2] = { 0 };
+  for (guint k = 0; k < 2; k++)
+    for (guint i = 0; i < (k ? set : few)->pages[0].drawing->n_elements; i++)
+      {
+        const OxElement *element = &(k ? set : few)->pages[0].drawing->elements[i];
+        const char *layer = (k ? set : few)->pages[0].drawing->layers[element->layer].id;
+        paths[k] += element->kind == OX_ELEMENT_PATH && !g_str_equal (layer, "tables") && !g_str_equal (layer, "tags");
+      }
+  g_assert_cmpuint (paths[1], <=, paths[0]);
   guint on_parts = 0;
   for (guint p = 1; p < set->n_pages; p++)
     on_parts += ox_test_count (set->pages[p].drawing, "stations", "P9");
