@@ -4,6 +4,8 @@
 #include "estimate/cost.h"
 #include <math.h>
 #include "base/words.h"
+#include "estimate/basis.h"
+#include "trade/dust.h"
 
 #define DECIMALS 2
 #define HUNDREDTHS 10000 /* of a percent in the whole */
@@ -34,15 +36,18 @@ ox_cost_driver_name (OxCostDriver driver)
   return _ (drivers[driver].name);
 }
 
-/* Hours and areas of each room; edge work is hand work and no hours of the machine's crew. */
+/* Hours and areas of each room, of @left those of what is left; edge work is hand work and no hours of the machine's
+ * crew. */
 static RoomWork *
-work_of_rooms (const OxEstimate *estimate)
+work_of_rooms (const OxEstimate *estimate, gboolean left)
 {
   const OxPlan *plan = estimate->plan;
+  const GArray *pieces = (left ? estimate->left : estimate->work)->pieces;
+  g_autofree double *areas = left ? ox_left_areas (plan, estimate->room_m2) : NULL;
   RoomWork *rooms = g_new0 (RoomWork, plan->job->n_rooms + 1);
-  for (guint i = 0; i < estimate->work->pieces->len; i++)
+  for (guint i = 0; i < pieces->len; i++)
     {
-      const OxPiece *piece = &g_array_index (estimate->work->pieces, OxPiece, i);
+      const OxPiece *piece = &g_array_index (pieces, OxPiece, i);
       RoomWork *room = &rooms[piece->room];
       if (piece->kind == OX_PIECE_EDGE)
         room->edge += piece->minutes / 60;
@@ -52,9 +57,10 @@ work_of_rooms (const OxEstimate *estimate)
         room->wheel += (piece->minutes - piece->move_minutes - piece->start_minutes) / 60;
     }
   for (guint i = 0; i < plan->n_edges; i++)
-    rooms[plan->edges[i].room].edge_m += plan->edges[i].length;
+    if (!left || plan->edges[i].done == 0)
+      rooms[plan->edges[i].room].edge_m += plan->edges[i].length;
   for (guint r = 0; r < plan->job->n_rooms; r++)
-    rooms[r].area = estimate->room_m2[r];
+    rooms[r].area = left ? areas[r] : estimate->room_m2[r];
   return rooms;
 }
 
@@ -122,11 +128,27 @@ add_line (OxQuote *quote, const OxCostRate *rate, const char *room, double quant
   g_array_append_val (quote->lines, line);
 }
 
-OxQuote *
-ox_quote_new (const OxEstimate *estimate)
+/* Whole drums for the share of the wheel's hours that is left, set-up and clean-up of the shifts that are left; what is
+ * paid once is not to pay again. */
+static double
+whole_left (const OxEstimate *estimate, OxCostDriver driver, const RoomWork *rooms)
+{
+  double wheel = 0, hours = estimate->plan->totals.strip_hours;
+  for (guint r = 0; r < estimate->plan->job->n_rooms; r++)
+    wheel += rooms[r].wheel;
+  if (driver == OX_COST_LABOUR_HOUR)
+    return estimate->left->shifts->len * (estimate->rules.setup_min + estimate->rules.cleanup_min) / 60;
+  if (driver != OX_COST_DUST_DRUM || hours <= 0)
+    return 0;
+  double volume = ox_dust_volume (estimate->dust_kg * wheel / hours, ox_basis ("dust-bulk"));
+  return ox_dust_drums_to_order (ox_dust_drums (volume, ox_basis ("drum-litres"), ox_basis ("drum-fill")));
+}
+
+static OxQuote *
+make_quote (const OxEstimate *estimate, gboolean left)
 {
   const OxJob *job = estimate->plan->job;
-  g_autofree RoomWork *rooms = work_of_rooms (estimate);
+  g_autofree RoomWork *rooms = work_of_rooms (estimate, left);
   OxQuote *quote = g_new0 (OxQuote, 1);
   quote->lines = g_array_new (FALSE, FALSE, sizeof (OxCostLine));
   for (guint i = 0; i < job->costs->n; i++)
@@ -134,11 +156,23 @@ ox_quote_new (const OxEstimate *estimate)
       const OxCostRate *rate = &job->costs->rates[i];
       for (guint r = 0; r < job->n_rooms; r++)
         add_line (quote, rate, job->rooms[r]->id, room_quantity (estimate, rate->per, &rooms[r]));
-      add_line (quote, rate, "", whole_quantity (estimate, rate->per));
+      add_line (quote, rate, "", left ? whole_left (estimate, rate->per, rooms) : whole_quantity (estimate, rate->per));
     }
   quote->valid = ox_cost_sum ((OxCostLine *) (gpointer) quote->lines->data, quote->lines->len,
                               (guint) lround (job->costs->contingency * HUNDREDTHS), &quote->sum);
   return quote;
+}
+
+OxQuote *
+ox_quote_new (const OxEstimate *estimate)
+{
+  return make_quote (estimate, FALSE);
+}
+
+OxQuote *
+ox_quote_left_new (const OxEstimate *estimate)
+{
+  return estimate->left != NULL ? make_quote (estimate, TRUE) : NULL;
 }
 
 void

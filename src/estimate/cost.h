@@ -21,6 +21,9 @@ typedef struct
  * drums are whole and the job's. Quantities are rounded to two decimals, as they are shown, before they are multiplied.
  */
 OxQuote *ox_quote_new (const OxEstimate *estimate) G_GNUC_WARN_UNUSED_RESULT;
+
+/* ox_quote_left_new: the same of what is left (estimate/left.h), without what is paid once; (nullable): NULL where nothing of the plan is done */
+OxQuote *ox_quote_left_new (const OxEstimate *estimate) G_GNUC_WARN_UNUSED_RESULT;
 void ox_quote_free (OxQuote *quote);
 
 /* ox_cost_driver_name: the usual translated name of a rate of that kind */

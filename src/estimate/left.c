@@ -57,3 +57,45 @@ ox_left_work (const OxPlan *plan, const OxWorkRules *rules)
   left.first_day = later (rules->first_day, next);
   return ox_work_new (plan, &left);
 }
+
+/* Target that done strips cover with all its coats. */
+static OxRegion *
+done_floor (const OxPlan *plan)
+{
+  g_autofree OxStrip *done = g_new (OxStrip, plan->n_strips + 1);
+  guint n = 0;
+  for (guint i = 0; i < plan->n_strips; i++)
+    if (plan->strips[i].done > 0)
+      done[n++] = plan->strips[i];
+  OxRegion *floor = ox_region_ref (plan->target);
+  for (guint k = 0; k < plan->n_coats; k++)
+    {
+      g_autoptr (OxRegion) covered
+          = ox_strips_covered (done, n, (OxStripsOf){ -1, k + 1, -1 }, plan->job->machine->blast_length);
+      g_autoptr (OxRegion) missed = ox_region_difference (plan->coats[k], covered);
+      OxRegion *rest = ox_region_difference (floor, missed);
+      ox_region_unref (floor);
+      floor = rest;
+    }
+  return floor;
+}
+
+double *
+ox_left_areas (const OxPlan *plan, const double *room_m2)
+{
+  const OxJob *job = plan->job;
+  g_autoptr (OxRegion) floor = done_floor (plan);
+  double *left = g_new0 (double, job->n_rooms + 1);
+  for (guint i = 0; i < job->n_rooms; i++)
+    {
+      g_autoptr (OxRegion) ground = ox_region_new_ring (job->rooms[i]->ring);
+      g_autoptr (OxRegion) within = ox_region_intersection (ground, floor);
+      left[i] = room_m2[i] - ox_region_area (within);
+    }
+  for (guint i = 0; i < plan->n_edges; i++)
+    if (plan->edges[i].done > 0)
+      left[plan->edges[i].room] -= plan->edges[i].area;
+  for (guint i = 0; i < job->n_rooms; i++)
+    left[i] = MAX (left[i], 0);
+  return left;
+}

@@ -14,4 +14,12 @@ G_BEGIN_DECLS
  */
 OxWork *ox_left_work (const OxPlan *plan, const OxWorkRules *rules) G_GNUC_WARN_UNUSED_RESULT;
 
+/* ox_left_areas:
+ * @room_m2: m2 of target in each room of the job
+ *
+ * Less floor that done strips cover with all the coats that it asks for, and less done edge work.
+ * Returns: (transfer full): m2 left in each room
+ */
+double *ox_left_areas (const OxPlan *plan, const double *room_m2) G_GNUC_WARN_UNUSED_RESULT;
+
 G_END_DECLS

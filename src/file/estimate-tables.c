@@ -142,7 +142,7 @@ line_name (const OxJob *job, const OxCostLine *line)
 char *
 ox_table_cost (const OxEstimate *estimate)
 {
-  g_autoptr (OxQuote) quote = ox_quote_new (estimate);
+  g_autoptr (OxQuote) quote = ox_quote_new (estimate), left = ox_quote_left_new (estimate);
   OxCsv csv = ox_csv_start ("what,room,quantity,unit,rate,amount");
   for (guint i = 0; quote->valid && i < quote->lines->len; i++)
     {
@@ -161,6 +161,8 @@ ox_table_cost (const OxEstimate *estimate)
       add_sum (&csv, "subtotal", quote->sum.subtotal);
       add_sum (&csv, "contingency", quote->sum.contingency);
       add_sum (&csv, "total", quote->sum.total);
+      if (left != NULL && left->valid)
+        add_sum (&csv, "left", left->sum.total);
     }
   return ox_csv_end (&csv);
 }

@@ -2,6 +2,7 @@
  * SPDX-License-Identifier: GPL-3.0-or-later
  */
 #include "base/words.h"
+#include "estimate/cost.h"
 #include "estimate/spots.h"
 #include "record/progress.h"
 #include "sheets/draft.h"
@@ -243,6 +244,27 @@ recorded_block (const OxSheetRun *run, const OxProgressDay *day, const char *tit
   return block;
 }
 
+/* Hours and shifts of what is left, with their days, where the plan is begun. */
+static void
+add_left (const OxSheetRun *run, OxBlock *block)
+{
+  const OxFigure *hours = ox_estimate_find (run->estimate, "left-hours"),
+                 *shifts = ox_estimate_find (run->estimate, "left-shifts");
+  if (hours == NULL || shifts == NULL)
+    return;
+  g_autofree char *crew = ox_figure_value_text (hours, run->job->units),
+                  *count = ox_figure_value_text (shifts, run->job->units);
+  g_autofree char *days = g_strdup_printf ("%s: %s", count, shifts->assumption);
+  add_pair (block, _ ("All hours of the crew"), crew);
+  add_pair (block, _ ("Shifts"), days);
+  g_autoptr (OxQuote) quote = ox_quote_left_new (run->estimate);
+  if (!quote->valid || quote->lines->len == 0)
+    return;
+  g_autofree char *total = ox_cost_text (quote->sum.total);
+  g_autofree char *cost = g_strdup_printf ("%s %s", total, run->job->costs->currency);
+  add_pair (block, _ ("Cost, without fixed sums"), cost);
+}
+
 /* one sheet for all days of the record, and what is left */
 static void
 append_record (OxSheetRun *run)
@@ -257,7 +279,9 @@ append_record (OxSheetRun *run)
       g_ptr_array_add (blocks, recorded_block (run, &progress->days[i], title));
     }
   g_ptr_array_add (blocks, recorded_block (run, &progress->done, _ ("Done so far")));
-  g_ptr_array_add (blocks, recorded_block (run, &progress->left, _ ("Left to do")));
+  OxBlock *left = recorded_block (run, &progress->left, _ ("Left to do"));
+  add_left (run, left);
+  g_ptr_array_add (blocks, left);
   OxFlow flow = { blocks, 0, 0, FALSE, OX_BLOCK_GAP_MM };
   ox_flow_finish (&flow, run, _ ("Day sheet"), _ ("What the record says was done, day by day, and what is left."));
 }

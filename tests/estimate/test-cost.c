@@ -84,6 +84,36 @@ test_text (void)
   g_assert_cmpstr (text, ==, "-1234,50");
 }
 
+/* By hand, with 25 of 40 strips done: 15 strips with their starts and 14 moves take 33.25 min, 0.55 h, 26.40; one shift's set-up and clean-up 72.00; edge
+ * work as above 91.63; 90 m2 less the 10 m by 5.05 m that are done, 39.50 m2, 5.93; the travel is paid. 195.96, with 10 % (19.60) 215.56. */
+static void
+test_left (void)
+{
+  static const char *const amounts[] = { "26.40", "72.00", "91.63", "5.93" };
+  g_autoptr (OxPlan) plan = made_plan (40, 9, "");
+  g_autoptr (OxCosts) costs = make_costs ();
+  ox_costs_unref (plan->job->costs);
+  plan->job->costs = ox_costs_ref (costs);
+  g_autoptr (OxEstimate) before = ox_estimate_new (plan, NULL);
+  g_assert_null (ox_quote_left_new (before));
+  plan->n_coats = 1;
+  plan->coats = g_new0 (OxRegion *, 1);
+  plan->coats[0] = ox_region_ref (plan->target);
+  for (guint i = 0; i < 25; i++)
+    plan->strips[i].done = i + 1;
+  g_autoptr (OxEstimate) estimate = ox_estimate_new (plan, NULL);
+  g_autoptr (OxQuote) left = ox_quote_left_new (estimate);
+  g_assert_true (left->valid);
+  g_assert_cmpuint (left->lines->len, ==, G_N_ELEMENTS (amounts));
+  for (guint i = 0; i < G_N_ELEMENTS (amounts); i++)
+    {
+      g_autofree char *text = ox_money_text (g_array_index (left->lines, OxCostLine, i).amount);
+      g_assert_cmpstr (text, ==, amounts[i]);
+    }
+  g_autofree char *total = ox_money_text (left->sum.total);
+  g_assert_cmpstr (total, ==, "215.56");
+}
+
 int
 main (int argc, char **argv)
 {
@@ -92,5 +122,6 @@ main (int argc, char **argv)
   g_test_add_func ("/estimate/cost/no-rates", test_no_rates);
   g_test_add_func ("/estimate/cost/edge-work-by-the-metre", test_edge_metres);
   g_test_add_func ("/estimate/cost/text/decimal-sign", test_text);
+  g_test_add_func ("/estimate/cost/left", test_left);
   return g_test_run ();
 }

@@ -86,6 +86,8 @@ test_filled (void)
   g_assert_nonnull (ox_test_find_text (set->pages[0].drawing, "Done on 2026-10-05"));
   g_assert_nonnull (ox_test_find_text (set->pages[0].drawing, "CSP 4"));
   g_assert_nonnull (ox_test_find_text (set->pages[0].drawing, "Left to do"));
+  g_autofree char *strips = g_strdup_printf ("%u of %u strips", again->n_strips - 1, again->n_strips);
+  g_assert_nonnull (ox_test_find_text (set->pages[0].drawing, strips));
   g_assert_null (ox_test_find_text (blank->pages[0].drawing, "Left to do"));
 }
 
