@@ -14,6 +14,7 @@ sh "$root/.ci/need-packages" \
   gcc libc6-dev locales meson pkgconf gettext python3 \
   libglib2.0-dev libxml2-dev libgeos-dev libcairo2-dev libpango1.0-dev libgtk-4-dev libpoppler-glib-dev libxtst-dev \
   librsvg2-common fonts-dejavu-core xvfb xauth \
+  dbus-daemon at-spi2-core python3-pyatspi \
   librsvg2-bin poppler-utils qpdf libxml2-utils mallard-rng desktop-file-utils appstream python3-pyclipper python3-shapely \
   || exit 1
 

@@ -298,13 +298,26 @@ ox_window_set_stage (OxWindow *self, OxStage stage)
   ox_window_update_pages (self);
 }
 
+gboolean
+ox_window_find_stage (const char *name, OxStage *stage)
+{
+  for (guint i = 0; i < OX_N_STAGES; i++)
+    if (g_str_equal (ox_stage_name (i), name))
+      {
+        *stage = i;
+        return TRUE;
+      }
+  return FALSE;
+}
+
 static void
 stage_cb (GSimpleAction *action, GVariant *value, gpointer data)
 {
+  OxStage stage;
+
   (void) action;
-  for (guint i = 0; i < OX_N_STAGES; i++)
-    if (g_str_equal (ox_stage_name (i), g_variant_get_string (value, NULL)))
-      ox_window_set_stage (data, i);
+  if (ox_window_find_stage (g_variant_get_string (value, NULL), &stage))
+    ox_window_set_stage (data, stage);
 }
 
 static void

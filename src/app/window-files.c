@@ -57,6 +57,7 @@ ox_window_open (OxWindow *self, const char *path)
     }
   note_recent (self, path);
   ox_canvas_fit (self->canvas);
+  ox_window_set_stage (self, self->last_stage);
   return TRUE;
 }
 
@@ -341,7 +342,10 @@ ox_window_close_request (OxWindow *self)
         {
           g_autofree char *file = ox_window_size_default_file ();
 
-          ox_window_size_save (GTK_WINDOW (self), file);
+          OxWindowPanes panes = { .panel_px = gtk_paned_get_position (self->parts) };
+
+          g_strlcpy (panes.stage, ox_stage_name (self->stage), sizeof panes.stage);
+          ox_window_size_save (GTK_WINDOW (self), &panes, file);
         }
       ox_session_close (self->session);
       return FALSE;

@@ -17,6 +17,7 @@ struct _OxWindow
   OxPageView *pages;
   OxStageBar *stages;
   OxSheetsPanel *sheets;
+  GtkPaned *parts;  /* panel and middle */
   GtkStack *panels; /* one child a stage */
   GtkStack *middle; /* "floor" or "sheets" */
   GtkLabel *title;
@@ -37,6 +38,7 @@ struct _OxWindow
 
   OxChooseFile choose_file;
   OxStage stage;
+  OxStage last_stage;   /* where the last window was left: a job that is opened is shown there */
   gboolean pages_stale;
   gboolean closing;     /* asked and answered: the next close goes through */
   gboolean close_after; /* close when the save that is being asked for is done */
@@ -50,6 +52,7 @@ void ox_window_show_hint (OxWindow *self); /* instead of a sentence told before 
 void ox_window_add_actions (OxWindow *self);
 void ox_window_update_actions (OxWindow *self);
 void ox_window_set_stage (OxWindow *self, OxStage stage);
+gboolean ox_window_find_stage (const char *name, OxStage *stage); /* FALSE when none is called so */
 
 /* window-place.c */
 void ox_window_add_place_actions (OxWindow *self);

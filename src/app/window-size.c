@@ -23,11 +23,13 @@ read_px (GKeyFile *keys, const char *key)
 }
 
 void
-ox_window_size_restore (GtkWindow *window, const char *file)
+ox_window_size_restore (GtkWindow *window, OxWindowPanes *panes, const char *file)
 {
   g_autoptr (GKeyFile) keys = g_key_file_new ();
+  g_autofree char *stage = NULL;
   int width, height;
 
+  *panes = (OxWindowPanes){ 0 };
   if (!g_key_file_load_from_file (keys, file, G_KEY_FILE_NONE, NULL))
     return;
   width = read_px (keys, "width");
@@ -36,11 +38,14 @@ ox_window_size_restore (GtkWindow *window, const char *file)
     gtk_window_set_default_size (window, width, height);
   if (g_key_file_get_boolean (keys, GROUP, "maximised", NULL))
     gtk_window_maximize (window);
+  panes->panel_px = read_px (keys, "panel");
+  stage = g_key_file_get_string (keys, GROUP, "stage", NULL);
+  g_strlcpy (panes->stage, stage != NULL ? stage : "", sizeof panes->stage);
 }
 
 /* Of a maximised window GTK tells the size that it had before. */
 void
-ox_window_size_save (GtkWindow *window, const char *file)
+ox_window_size_save (GtkWindow *window, const OxWindowPanes *panes, const char *file)
 {
   g_autoptr (GKeyFile) keys = g_key_file_new ();
   g_autofree char *folder = g_path_get_dirname (file);
@@ -50,6 +55,8 @@ ox_window_size_save (GtkWindow *window, const char *file)
   g_key_file_set_integer (keys, GROUP, "width", width);
   g_key_file_set_integer (keys, GROUP, "height", height);
   g_key_file_set_boolean (keys, GROUP, "maximised", gtk_window_is_maximized (window));
+  g_key_file_set_integer (keys, GROUP, "panel", panes->panel_px);
+  g_key_file_set_string (keys, GROUP, "stage", panes->stage);
   if (g_mkdir_with_parents (folder, 0700) == 0)
     g_key_file_save_to_file (keys, file, NULL);
 }

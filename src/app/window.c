@@ -386,25 +386,34 @@ static void
 build (OxWindow *self)
 {
   GtkWidget *column = gtk_box_new (GTK_ORIENTATION_VERTICAL, 0);
-  GtkWidget *row = gtk_box_new (GTK_ORIENTATION_HORIZONTAL, 0);
+  GtkWidget *parts = gtk_paned_new (GTK_ORIENTATION_HORIZONTAL);
 
+  self->parts = GTK_PANED (parts);
   self->canvas = OX_CANVAS (ox_canvas_new (self->session));
   self->stages = OX_STAGE_BAR (ox_stage_bar_new (self->session));
   ox_actions_add_canvas_keys (GTK_WIDGET (self->canvas));
   gtk_window_set_titlebar (GTK_WINDOW (self), make_header (self));
-  gtk_widget_set_vexpand (row, TRUE);
-  gtk_box_append (GTK_BOX (row), make_panels (self));
-  gtk_box_append (GTK_BOX (row), make_middle (self));
+  gtk_widget_set_vexpand (parts, TRUE);
+  gtk_accessible_update_property (GTK_ACCESSIBLE (parts), GTK_ACCESSIBLE_PROPERTY_LABEL, _ ("Panel and floor"), -1);
+  gtk_paned_set_start_child (self->parts, make_panels (self));
+  gtk_paned_set_end_child (self->parts, make_middle (self));
+  gtk_paned_set_resize_start_child (self->parts, FALSE);
+  gtk_paned_set_shrink_start_child (self->parts, FALSE);
+  gtk_paned_set_shrink_end_child (self->parts, FALSE);
   gtk_box_append (GTK_BOX (column), GTK_WIDGET (self->stages));
-  gtk_box_append (GTK_BOX (column), row);
+  gtk_box_append (GTK_BOX (column), parts);
   gtk_box_append (GTK_BOX (column), ox_docket_new (self->session));
   gtk_window_set_child (GTK_WINDOW (self), column);
   gtk_window_set_default_size (GTK_WINDOW (self), WIDTH_PX, HEIGHT_PX);
   if (gtk_window_get_application (GTK_WINDOW (self)) != NULL)
     {
       g_autofree char *file = ox_window_size_default_file ();
+      OxWindowPanes panes;
 
-      ox_window_size_restore (GTK_WINDOW (self), file);
+      ox_window_size_restore (GTK_WINDOW (self), &panes, file);
+      if (panes.panel_px > 0)
+        gtk_paned_set_position (self->parts, panes.panel_px);
+      ox_window_find_stage (panes.stage, &self->last_stage);
     }
 }
 

@@ -10,9 +10,10 @@ static GtkWindow *
 restored (const char *file, int *width, int *height)
 {
   GtkWindow *window = GTK_WINDOW (gtk_window_new ());
+  OxWindowPanes panes;
 
   gtk_window_set_default_size (window, 700, 500);
-  ox_window_size_restore (window, file);
+  ox_window_size_restore (window, &panes, file);
   gtk_window_get_default_size (window, width, height);
   return window;
 }
@@ -26,7 +27,7 @@ test_comes_back (void)
   int width, height;
 
   gtk_window_set_default_size (window, 1111, 777);
-  ox_window_size_save (window, file);
+  ox_window_size_save (window, &(OxWindowPanes){ 0 }, file);
   gtk_window_destroy (window);
   window = restored (file, &width, &height);
   g_assert_cmpint (width, ==, 1111);
@@ -48,7 +49,7 @@ test_maximised (void)
   gtk_window_maximize (window);
   gtk_window_present (window);
   OX_WAIT_FOR (gtk_window_is_maximized (window));
-  ox_window_size_save (window, file);
+  ox_window_size_save (window, &(OxWindowPanes){ 0 }, file);
   gtk_window_destroy (window);
   window = restored (file, &width, &height);
   gtk_window_present (window);

@@ -6,6 +6,7 @@
 #include "app/application.h"
 #include "app/field.h"
 
+#include <X11/XKBlib.h>
 #include <X11/extensions/XTest.h>
 #include <X11/keysym.h>
 #include <gdk/x11/gdkx.h>
@@ -212,6 +213,18 @@ ox_ui_chord (GtkWidget *widget, const guint *held, guint keysym)
   XTestFakeKeyEvent (server, XKeysymToKeycode (server, keysym), False, CurrentTime);
   while (n-- > 0)
     XTestFakeKeyEvent (server, XKeysymToKeycode (server, held[n]), False, CurrentTime);
+  deliver (widget);
+}
+
+void
+ox_ui_layouts (GtkWidget *widget, const char *layouts, guint group)
+{
+  const char *command[] = { "setxkbmap", "-layout", layouts, NULL };
+  int status = -1;
+
+  g_assert_true (g_spawn_sync (NULL, (char **) command, NULL, G_SPAWN_SEARCH_PATH, NULL, NULL, NULL, NULL, &status, NULL));
+  g_assert_cmpint (status, ==, 0);
+  XkbLockGroup (server_of (widget), XkbUseCoreKbd, group);
   deliver (widget);
 }
 

@@ -39,6 +39,9 @@ void ox_ui_keys (GtkWidget *widget, const char *keys); /* signs; \n, \t and \033
 /* ox_ui_chord: one key with others held down: X11 keysyms, @held (nullable) ends with 0 */
 void ox_ui_chord (GtkWidget *widget, const guint *held, guint keysym);
 
+/* ox_ui_layouts: @layouts: "us,ru"; the one of number @group is in use from now on */
+void ox_ui_layouts (GtkWidget *widget, const char *layouts, guint group);
+
 /* ox_ui_picture: what @widget looks like */
 GdkTexture *ox_ui_picture (GtkWidget *widget) G_GNUC_WARN_UNUSED_RESULT;
 

@@ -237,6 +237,7 @@ ox_page_view_init (OxPageView *self)
   gtk_widget_set_vexpand (self->why, TRUE);
   self->bar = gtk_box_new (GTK_ORIENTATION_HORIZONTAL, 8);
   self->label = GTK_LABEL (gtk_label_new (NULL));
+  gtk_label_set_ellipsize (self->label, PANGO_ELLIPSIZE_END); /* of large letters there are too many for a small window */
   self->back = make_turn_button (self, "go-previous-symbolic", _ ("Page before"));
   self->forward = make_turn_button (self, "go-next-symbolic", _ ("Next page"));
   gtk_widget_set_halign (self->bar, GTK_ALIGN_CENTER);

@@ -108,7 +108,7 @@ static GtkWidget *
 make_card (OxStageBar *self, OxStage stage)
 {
   GtkWidget *button = gtk_toggle_button_new ();
-  GtkWidget *row = gtk_box_new (GTK_ORIENTATION_HORIZONTAL, 10);
+  GtkWidget *row = gtk_box_new (GTK_ORIENTATION_HORIZONTAL, 8);
   GtkWidget *column = gtk_box_new (GTK_ORIENTATION_VERTICAL, 0);
   GtkWidget *title = gtk_label_new (_ (stages[stage].title));
   GtkWidget *result = gtk_label_new (NULL);
