@@ -8,14 +8,15 @@
 #include "file/job-xml.h"
 #include "record/which.h"
 
-const char ox_usage_mark[] = "oxturn-batch mark JOB --date 2026-09-14 [--strips 1-40] [--edges E1-E3] [--meter-start H "
-                             "--meter-end H] [--note TEXT] -o OUT";
+const char ox_usage_mark[] = "oxturn-batch mark JOB --date 2026-09-14 [--strips 1-40] [--edges E1-E3] [--machine N] "
+                             "[--meter-start H --meter-end H] [--note TEXT] -o OUT";
 
 typedef struct
 {
   char *date, *strips, *edges, *note, *out;
   char *meter_start, *meter_end;
   double meter_start_h, meter_end_h; /* OX_METER_UNREAD where not told */
+  int machine;                       /* of the meter and the day's note, from 1 */
 } Told;
 
 static void
@@ -60,11 +61,11 @@ notes_day (const Told *told)
 static gboolean
 mark_day (OxJob **job, const Told *told, GError **error)
 {
-  const OxRecordDay *before = ox_record_find_day ((*job)->record, told->date);
+  const OxRecordDay *before = ox_record_find_day ((*job)->record, told->date, (guint) told->machine);
   const char *old = before != NULL && before->notes != NULL ? before->notes : "";
   g_autofree char *notes = notes_day (told) && *old != '\0' ? g_strconcat (old, "\n", told->note, NULL)
-                                                           : g_strdup (notes_day (told) ? told->note : old);
-  OxRecordDay day = { told->date, told->meter_start_h, told->meter_end_h, notes };
+                                                            : g_strdup (notes_day (told) ? told->note : old);
+  OxRecordDay day = { told->date, told->meter_start_h, told->meter_end_h, notes, (guint) told->machine };
   if (before != NULL && day.meter_start_h < 0)
     day.meter_start_h = before->meter_start_h;
   if (before != NULL && day.meter_end_h < 0)
@@ -110,6 +111,17 @@ read_meter (const char *text, double *hours)
   return FALSE;
 }
 
+/* FALSE for what is no machine, which has been said */
+static gboolean
+machine_fits (int machine)
+{
+  if (machine >= 1 && machine <= OX_MACHINES_MOST)
+    return TRUE;
+  g_autofree char *what = g_strdup_printf (_ ("--machine %d: 1 to %d is allowed"), machine, OX_MACHINES_MOST);
+  ox_exit_usage (what, ox_usage_mark);
+  return FALSE;
+}
+
 /* (nullable): what is missing for anything to be marked */
 static const char *
 find_missing (const char *path, const Told *told)
@@ -128,12 +140,13 @@ find_missing (const char *path, const Told *told)
 OxExit
 ox_command_mark (int argc, char **argv)
 {
-  g_auto (Told) told = { .meter_start_h = OX_METER_UNREAD, .meter_end_h = OX_METER_UNREAD };
+  g_auto (Told) told = { .meter_start_h = OX_METER_UNREAD, .meter_end_h = OX_METER_UNREAD, .machine = 1 };
   const char *path;
   const GOptionEntry options[] = {
     { "date", 0, 0, G_OPTION_ARG_STRING, &told.date, NULL, NULL },
     { "strips", 0, 0, G_OPTION_ARG_STRING, &told.strips, NULL, NULL },
     { "edges", 0, 0, G_OPTION_ARG_STRING, &told.edges, NULL, NULL },
+    { "machine", 0, 0, G_OPTION_ARG_INT, &told.machine, NULL, NULL },
     { "meter-start", 0, 0, G_OPTION_ARG_STRING, &told.meter_start, NULL, NULL },
     { "meter-end", 0, 0, G_OPTION_ARG_STRING, &told.meter_end, NULL, NULL },
     { "note", 0, 0, G_OPTION_ARG_STRING, &told.note, NULL, NULL },
@@ -142,7 +155,8 @@ ox_command_mark (int argc, char **argv)
   };
   if (!ox_command_parse (&argc, &argv, options, ox_usage_mark, &path))
     return OX_EXIT_USAGE;
-  if (!read_meter (told.meter_start, &told.meter_start_h) || !read_meter (told.meter_end, &told.meter_end_h))
+  if (!machine_fits (told.machine) || !read_meter (told.meter_start, &told.meter_start_h)
+      || !read_meter (told.meter_end, &told.meter_end_h))
     return OX_EXIT_USAGE;
   const char *missing = find_missing (path, &told);
   if (missing != NULL)

@@ -128,7 +128,7 @@ ox_card_brings_part (const OxEstimate *estimate, guint part)
   const OxMachine *machine = estimate->plan->job->machine;
   g_return_val_if_fail (part < machine->n_wear, FALSE);
   const OxPlan *plan = estimate->plan;
-  double meter = estimate->left != NULL ? ox_record_meter_hours (plan->job->record) : 0, hours = 0;
+  double meter = estimate->left != NULL ? ox_record_meter_hours (plan->job->record, MAX (machine->wear[part].machine, 1)) : 0, hours = 0;
   double left = ox_wear_hours_left (machine->wear[part].interval_h, ox_wear_run (machine->wear[part].interval_h, machine->wear[part].run_h, meter));
   for (guint i = 0; i < plan->n_strips; i++)
     hours += plan->strips[i].done == 0 ? plan->strips[i].minutes / 60 : 0;

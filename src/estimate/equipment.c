@@ -100,21 +100,28 @@ wear_note (const OxWearPart *part, double run, const OxPiece *check, guint strip
                           check->shift, part->interval_h, run);
 }
 
+static char *
+part_label (const OxWearPart *part)
+{
+  return part->machine > 0 ? g_strdup_printf (_ ("%s, machine %u"), _ (part->name), part->machine)
+                           : g_strdup (_ (part->name));
+}
+
 void
 ox_figures_wear (OxEstimate *self)
 {
   const OxMachine *machine = self->plan->job->machine;
-  double meter = self->left != NULL ? ox_record_meter_hours (self->plan->job->record) : 0;
   for (guint i = 0; i < machine->n_wear; i++)
     {
       const OxWearPart *part = &machine->wear[i];
+      double meter = self->left != NULL ? ox_record_meter_hours (self->plan->job->record, MAX (part->machine, 1)) : 0;
       double run = ox_wear_run (part->interval_h, part->run_h, meter);
       guint strip;
       const OxPiece *check = first_check (self, i, &strip);
       g_autofree char *id = g_strdup_printf ("wear-left-%u", i + 1);
       ox_figure_add (self, (OxFigure){ .group = OX_FIGURE_WEAR,
                                        .id = g_intern_string (id),
-                                       .label = g_strdup (_ (part->name)),
+                                       .label = part_label (part),
                                        .unit = "h",
                                        .decimals = 1,
                                        .value = ox_wear_hours_left (part->interval_h, run),

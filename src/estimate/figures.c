@@ -68,11 +68,11 @@ ox_figures_floor (OxEstimate *self)
   for (guint i = 0; i < G_N_ELEMENTS (rows); i++)
     if (self->plan->n_coats > 1 || !g_str_equal (rows[i].id, "coats"))
       ox_figure_add (self, (OxFigure){ .group = OX_FIGURE_FLOOR,
-                                     .id = rows[i].id,
-                                     .label = g_strdup (rows[i].label),
-                                     .unit = rows[i].unit,
-                                     .value = rows[i].value,
-                                     .decimals = 1 });
+                                       .id = rows[i].id,
+                                       .label = g_strdup (rows[i].label),
+                                       .unit = rows[i].unit,
+                                       .value = rows[i].value,
+                                       .decimals = 1 });
   for (guint room = 0; self->plan->job->n_rooms > 1 && room < self->plan->job->n_rooms; room++)
     add_room (self, room);
 }
@@ -99,7 +99,8 @@ speeds_text (const OxPlan *plan)
   for (guint i = 0; i < plan->n_strips; i++)
     for (guint k = 0; k < MAX (plan->strips[i].n_paces, 1); k++)
       {
-        double speed = plan->strips[i].n_paces > 0 ? plan->paces[plan->strips[i].pace + k].speed : plan->strips[i].speed;
+        double speed
+            = plan->strips[i].n_paces > 0 ? plan->paces[plan->strips[i].pace + k].speed : plan->strips[i].speed;
         slowest = MIN (slowest, speed);
         fastest = MAX (fastest, speed);
       }
@@ -129,7 +130,8 @@ shifts_assumption (const OxEstimate *self)
   if (!self->work->full)
     return g_strdup (_ ("breaks, set-up and clean-up leave no time to work"));
   if (self->work->endless)
-    return g_strdup_printf (_ ("the edge work alone takes more than %d of them; look at its rate"), OX_WORK_SHIFTS_MOST);
+    return g_strdup_printf (_ ("the edge work alone takes more than %d of them; look at its rate"),
+                            OX_WORK_SHIFTS_MOST);
   return g_strdup_printf (_ ("of %.1f h, %u at work together"), self->rules.shift_min / 60, self->rules.machines);
 }
 
@@ -316,17 +318,39 @@ add_area_doses (OxEstimate *self)
       const OxCondition *area = job->conditions[i];
       if (area->speed_m_per_min <= 0)
         continue;
-      ox_figure_add (self, (OxFigure){ .group = OX_FIGURE_PROFILE,
-                                       .id = "dose-area",
-                                       .room = area->id,
-                                       .label = g_strdup_printf (_ ("%s: dose of a coat"), *area->name ? area->name : area->id),
-                                       .unit = "kg/m2",
-                                       .value = ox_profile_dose (job->machine->flow_kg_min, job->machine->blast_width,
-                                                                 area->speed_m_per_min),
-                                       .decimals = 1,
-                                       .assumption = g_strdup_printf (_ ("%.0f kg/min at %.1f m/min; calibrate on a test patch"),
-                                                                      job->machine->flow_kg_min, area->speed_m_per_min) });
+      ox_figure_add (
+          self, (OxFigure){ .group = OX_FIGURE_PROFILE,
+                            .id = "dose-area",
+                            .room = area->id,
+                            .label = g_strdup_printf (_ ("%s: dose of a coat"), *area->name ? area->name : area->id),
+                            .unit = "kg/m2",
+                            .value = ox_profile_dose (job->machine->flow_kg_min, job->machine->blast_width,
+                                                      area->speed_m_per_min),
+                            .decimals = 1,
+                            .assumption = g_strdup_printf (_ ("%.0f kg/min at %.1f m/min; calibrate on a test patch"),
+                                                           job->machine->flow_kg_min, area->speed_m_per_min) });
     }
+}
+
+/* Of the last pattern trial. */
+static void
+add_balance (OxEstimate *self)
+{
+  const OxPatch *patch = ox_patches_trial (self->plan->job->patches);
+  if (!patch)
+    return;
+  double balance = ox_patch_balance (patch);
+  g_autofree char *advice = ox_patch_advice_text (patch);
+  ox_figure_add (self,
+                 (OxFigure){ .group = OX_FIGURE_PROFILE,
+                             .id = "pattern-balance",
+                             .label = g_strdup (_ ("Balance of the pattern")),
+                             .unit = "%",
+                             .value = balance,
+                             .decimals = 1,
+                             .verdict = fabs (balance) > ox_basis ("cage-even") ? OX_VERDICT_WARN : OX_VERDICT_FINE,
+                             .basis = "cage-even",
+                             .assumption = g_strdup_printf (_ ("pattern trial of %s; %s"), patch->id, advice) });
 }
 
 void
@@ -339,6 +363,7 @@ ox_figures_profile (OxEstimate *self)
   for (guint i = 0; i < self->plan->job->n_rooms; i++)
     add_asked (self, self->plan->job->rooms[i]);
   add_patches (self);
+  add_balance (self);
   ox_figure_add (self,
                  (OxFigure){ .group = OX_FIGURE_PROFILE,
                              .id = "dose",

@@ -3,6 +3,7 @@
  */
 #pragma once
 #include "job/terms.h"
+#include "trade/cage.h"
 #include "trade/profile.h"
 G_BEGIN_DECLS
 
@@ -14,5 +15,11 @@ double ox_patch_depth (const OxPatch *patch);
  *
  * The curve of trade/profile.h through all patches whose depth is known. */
 OxFitVerdict ox_patches_fit (const OxPatches *patches, OxProfileFit *out, guint *n);
+
+/* ox_patch_balance: percent of the pattern trial, above 0 where the right side is cut deeper (trade/cage.h); only where ox_patch_has_trial() */
+double ox_patch_balance (const OxPatch *patch);
+
+/* ox_patch_advice_text: what is to be done with the feed cage: "turn the cage so that the pattern goes left"; (transfer full) */
+char *ox_patch_advice_text (const OxPatch *patch) G_GNUC_WARN_UNUSED_RESULT;
 
 G_END_DECLS

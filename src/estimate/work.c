@@ -70,6 +70,8 @@ add_due (Hand *hand, const OxStrip *strip)
     }
   for (guint i = 0; i < machine->n_wear; i++)
     {
+      if (!ox_wear_part_is_on (&machine->wear[i], hand->machine + 1))
+        continue;
       if (hand->wear_min[i] > 0 && hand->wear_min[i] + strip->minutes > machine->wear[i].interval_h * 60 + SHIFT_FULL)
         {
           add_piece (hand, OX_PIECE_WEAR, i, strip->room, hand->rules->wear_check_min);
@@ -140,7 +142,7 @@ add_machine (Hand *hand, const guint *machine)
 {
   const OxPlan *plan = hand->plan;
   const OxMachine *own = plan->job->machine;
-  double meter = ox_record_meter_hours (plan->job->record);
+  double meter = ox_record_meter_hours (plan->job->record, hand->machine + 1);
   int last = -1;
   g_autofree gboolean *strips = g_new0 (gboolean, plan->job->n_rooms + 1);
   for (guint i = 0; i < own->n_wear; i++)

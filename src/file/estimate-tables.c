@@ -5,6 +5,7 @@
 #include "estimate/cost.h"
 #include "estimate/spots.h"
 #include "file/csv.h"
+#include "file/job-words.h"
 #include "file/tables.h"
 
 #define COMPUTED 6
@@ -110,12 +111,11 @@ ox_table_shifts (const OxEstimate *estimate)
   return ox_csv_end (&csv);
 }
 
+/* As in job files, but for the one that has been "area" here from the first. */
 static const char *
 driver_word (OxCostDriver driver)
 {
-  static const char *const words[] = { "labour-hour", "edge-hour", "machine-hour", "abrasive-kg", "dust-drum",
-                                       "wear-hour",   "area",      "fixed",        "edge-m" };
-  return words[driver];
+  return driver == OX_COST_AREA ? "area" : ox_words_cost[driver];
 }
 
 static void

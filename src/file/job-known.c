@@ -2,6 +2,7 @@
  * SPDX-License-Identifier: GPL-3.0-or-later
  */
 #include "file/job-known.h"
+#include "base/shown.h"
 #include <glib/gi18n-lib.h>
 #include <string.h>
 #include "file/job-known-private.h"
@@ -24,7 +25,7 @@ static const OxKnown table[] = {
   { "machine", "abrasive", "hopper-kg flow-kg-min loss-share", "", 0 },
   { "machine", "hose", "hose-bore hose-length hose-flow", "", 0 },
   { "machine", "supply", "volts phases amperes cord-length cord-mm2", "", 0 },
-  { "machine", "wear", "name interval-h run-h", "", OX_KNOWN_MANY },
+  { "machine", "wear", "name interval-h run-h machine", "", OX_KNOWN_MANY },
   { "job", "rates", "edge-m2-per-hour edge-m-per-hour", "", 0 },
   { "job", "calendar",
     "first-day start shift-h break-min setup-min cleanup-min refill-min drum-change-min wear-check-min machines days "
@@ -34,8 +35,9 @@ static const OxKnown table[] = {
   { "costs", "rate", "per name amount", "", OX_KNOWN_MANY },
   { "job", "outfit", "shot circuit", "cord", 0 },
   { "outfit", "cord", "length mm2", "", OX_KNOWN_MANY },
-  { "job", "patch", "id date speed flow-kg-min depth-mm csp volume-ml note", "diameter", OX_KNOWN_MANY },
+  { "job", "patch", "id date speed flow-kg-min depth-mm csp volume-ml note", "diameter trial", OX_KNOWN_MANY },
   { "patch", "diameter", "mm", "", OX_KNOWN_MANY },
+  { "patch", "trial", "left-mm middle-mm right-mm cage cage-to", "", 0 },
   { "job", "scope", "", "inclusion exclusion assumption revision sign-off", 0 },
   { "scope", "inclusion", "key text", "", OX_KNOWN_MANY },
   { "scope", "exclusion", "key text", "", OX_KNOWN_MANY },
@@ -56,7 +58,7 @@ static const OxKnown table[] = {
   { "job", "station", "id name kind x y length", "", OX_KNOWN_MANY | OX_KNOWN_ITEM },
   { "job", "condition", "id name speed coats profile", "corner", OX_KNOWN_MANY | OX_KNOWN_ITEM },
   { "job", "record", "", "day strip edge", 0 },
-  { "record", "day", "date meter-start meter-end notes", "", OX_KNOWN_MANY },
+  { "record", "day", "date machine meter-start meter-end notes", "", OX_KNOWN_MANY },
   { "record", "strip", "date room kind coat x1 y1 x2 y2 width kept csp depth-mm note", "", OX_KNOWN_MANY },
   { "record", "edge", "date room wkt note", "", OX_KNOWN_MANY },
   { "job", "traced-plan", "id name kind page x y width depth angle strength locked hidden", "part",
@@ -150,8 +152,8 @@ check_attributes (const Walk *walk, const xmlNode *node, const OxKnown *known)
   for (const xmlAttr *attribute = node->properties; attribute; attribute = attribute->next)
     if (!ox_known_has_attribute (known, attribute) && !ox_known_is_foreign (attribute->ns) && !walk->newer)
       /* TRANSLATORS: attribute found, element, list of the attributes that it may have */
-      return refuse (walk, node, _ ("attribute “%.40s” is not known in <%s>; allowed are: %s"), attribute->name,
-                     node->name, list_or_nothing (known->attributes));
+      return refuse (walk, node, _ ("attribute “%s” is not known in <%s>; allowed are: %s"),
+                     ox_shown ((const char *) attribute->name).text, node->name, list_or_nothing (known->attributes));
   return TRUE;
 }
 
@@ -181,17 +183,17 @@ check_child (const Walk *walk, const xmlNode *node, const OxKnown *above, const 
       if ((walk->newer || ox_known_is_foreign (child->ns)) && !(above->flags & OX_KNOWN_TEXT))
         return TRUE;
       /* TRANSLATORS: element found, element around it, list of the elements that it may have */
-      return refuse (walk, child, _ ("element <%.40s> is not known in <%s>; allowed are: %s"), child->name, node->name,
-                     list_or_nothing (above->children));
+      return refuse (walk, child, _ ("element <%s> is not known in <%s>; allowed are: %s"),
+                     ox_shown ((const char *) child->name).text, node->name, list_or_nothing (above->children));
     }
   if (child->type == XML_TEXT_NODE && !(above->flags & OX_KNOWN_TEXT) && !xmlIsBlankNode (child))
     {
-      g_autofree char *found = g_strstrip (g_strndup ((const char *) child->content, 40));
-      g_autofree char *valid = g_utf8_make_valid (found, -1);
-      return refuse (walk, child, _ ("text “%s” stands in <%s>, which may hold elements only"), valid, node->name);
+      g_autofree char *found = g_strstrip (g_strdup ((const char *) child->content));
+      return refuse (walk, child, _ ("text “%s” stands in <%s>, which may hold elements only"), ox_shown (found).text,
+                     node->name);
     }
   if (child->type == XML_ENTITY_REF_NODE)
-    return refuse (walk, child, _ ("entity “%.40s” is not known"), child->name);
+    return refuse (walk, child, _ ("entity “%s” is not known"), ox_shown ((const char *) child->name).text);
   return TRUE;
 }
 

@@ -28,6 +28,10 @@ gboolean ox_known_check (const char *file_name, const xmlNode *root, gboolean ne
 /* ox_known_rest: Returns: (transfer full) (nullable): the rest of @node, the root or an item; NULL when all is known */
 char *ox_known_rest (const xmlNode *node) G_GNUC_WARN_UNUSED_RESULT;
 
+/* ox_known_rest_names: Returns: (transfer full): names of the elements of the root that @rest (nullable), that of a root, has something for: a set of
+ * strings */
+GHashTable *ox_known_rest_names (const char *rest) G_GNUC_WARN_UNUSED_RESULT;
+
 /* ox_known_merge: puts a rest back into @node. Parts of a rest that have lost their place (a corner that is gone) are left out. */
 void ox_known_merge (xmlNode *node, const char *rest);
 

@@ -2,6 +2,7 @@
  * SPDX-License-Identifier: GPL-3.0-or-later
  */
 #include "file/job-read.h"
+#include "base/shown.h"
 #include <glib/gi18n-lib.h>
 #include "file/job-known.h"
 #include "file/job-schema.h"
@@ -45,7 +46,8 @@ read_version (const OxReader *reader, const xmlNode *root, gboolean *newer, char
   guint64 major, minor;
   if (g_strv_length (parts) != 2 || !g_ascii_string_to_unsigned (parts[0], 10, 1, 9999, &major, NULL)
       || !g_ascii_string_to_unsigned (parts[1], 10, 0, 9999, &minor, NULL) || (parts[1][0] == '0' && parts[1][1]))
-    return ox_read_fail (reader, root, _ ("version “%.40s” of the job: two numbers such as 1.0 are needed"), text);
+    return ox_read_fail (reader, root, _ ("version “%s” of the job: two numbers such as 1.0 are needed"),
+                         ox_shown (text).text);
   if (major > OX_JOB_VERSION_MAJOR)
     {
       g_set_error (
@@ -84,18 +86,21 @@ static gboolean
 read_wear (const Load *load, const xmlNode *node, OxMachine *machine)
 {
   static const OxRange ranges[] = {
-    { "interval-h", 0, TRUE, 1e6, FALSE, NAN },
-    { "run-h", 0, FALSE, 1e6, FALSE, NAN },
+    { "interval-h", 0, TRUE, OX_WEAR_MOST_H, FALSE, NAN },
+    { "run-h", 0, FALSE, OX_WEAR_MOST_H, FALSE, NAN },
   };
+  static const OxRange machine_range = { "machine", 1, FALSE, OX_MACHINES_MOST, FALSE, 0 };
   double hours[2];
+  guint number;
   if (machine->n_wear == OX_MACHINE_MAX_WEAR)
     return ox_read_fail (&load->reader, node, _ ("the machine has more than %d wear parts"), OX_MACHINE_MAX_WEAR);
-  if (!ox_read_numbers (&load->reader, node, ranges, 2, hours))
+  if (!ox_read_numbers (&load->reader, node, ranges, 2, hours)
+      || !ox_read_whole (&load->reader, node, &machine_range, &number))
     return FALSE;
   g_autofree char *name = ox_read_text (&load->reader, node, "name", NULL);
   if (!name)
     return FALSE;
-  machine->wear[machine->n_wear++] = (OxWearPart){ g_steal_pointer (&name), hours[0], hours[1] };
+  machine->wear[machine->n_wear++] = (OxWearPart){ g_steal_pointer (&name), hours[0], hours[1], number };
   return TRUE;
 }
 
@@ -192,8 +197,9 @@ read_root (const Load *load, xmlNode *root)
   g_autofree char *version = NULL;
   gboolean newer = FALSE;
   if (!ox_known_is_ours (root, "job"))
-    return ox_read_fail (&load->reader, root, _ ("<%.40s> of namespace “%.60s” stands here; <job> of “%s” is needed"),
-                         root->name, root->ns ? (const char *) root->ns->href : "", OX_JOB_NAMESPACE);
+    return ox_read_fail (&load->reader, root, _ ("<%s> of namespace “%s” stands here; <job> of “%s” is needed"),
+                         ox_shown ((const char *) root->name).text,
+                         ox_shown (root->ns ? (const char *) root->ns->href : "").text, OX_JOB_NAMESPACE);
   if (!read_version (&load->reader, root, &newer, &version)
       || !ox_known_check (load->reader.file_name, root, newer, load->reader.error))
     return FALSE;

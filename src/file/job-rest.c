@@ -216,6 +216,19 @@ first_element (xmlNode *node)
   return child;
 }
 
+GHashTable *
+ox_known_rest_names (const char *rest)
+{
+  GHashTable *names = g_hash_table_new_full (g_str_hash, g_str_equal, g_free, NULL);
+  g_autoptr (xmlDoc) doc = rest ? ox_xml_parse ("rest", rest, strlen (rest), NULL) : NULL;
+  if (!doc)
+    return names;
+  for (xmlNode *child = xmlDocGetRootElement (doc)->children; child; child = child->next)
+    if (ox_known_find (child))
+      g_hash_table_add (names, g_strdup ((const char *) child->name));
+  return names;
+}
+
 void
 ox_known_merge (xmlNode *node, const char *rest)
 {

@@ -95,6 +95,8 @@ add_machine (xmlNode *root, const OxMachine *machine)
       set_text (wear, "name", machine->wear[i].name);
       set_number (wear, "interval-h", machine->wear[i].interval_h, FIGURE_DECIMALS);
       set_number (wear, "run-h", machine->wear[i].run_h, FIGURE_DECIMALS);
+      if (machine->wear[i].machine > 0)
+        set_number (wear, "machine", machine->wear[i].machine, 0);
     }
 }
 
@@ -244,6 +246,25 @@ add_traced (xmlNode *root, const OxTracedPlan *traced)
 }
 
 static void
+set_cage (xmlNode *node, const char *key, guint minutes)
+{
+  g_autofree char *clock = g_strdup_printf ("%u:%02u", minutes / 60, minutes % 60);
+  if (minutes > 0)
+    set_text (node, key, clock);
+}
+
+static void
+add_trial (xmlNode *patch_node, const OxPatch *patch)
+{
+  xmlNode *node = add_element (patch_node, "trial");
+  set_number (node, "left-mm", patch->left_mm, FIGURE_DECIMALS);
+  set_figure_if_any (node, "middle-mm", patch->middle_mm);
+  set_number (node, "right-mm", patch->right_mm, FIGURE_DECIMALS);
+  set_cage (node, "cage", patch->cage_min);
+  set_cage (node, "cage-to", patch->cage_to_min);
+}
+
+static void
 add_patch (xmlNode *root, const OxPatch *patch)
 {
   xmlNode *node = add_element (root, "patch");
@@ -258,6 +279,8 @@ add_patch (xmlNode *root, const OxPatch *patch)
   set_text_if_any (node, "note", patch->note);
   for (guint i = 0; i < patch->n_diameters; i++)
     set_number (add_element (node, "diameter"), "mm", patch->diameters_mm[i], FIGURE_DECIMALS);
+  if (ox_patch_has_trial (patch))
+    add_trial (node, patch);
 }
 
 static void
@@ -370,26 +393,26 @@ add_setup (xmlNode *root, const OxSheetSetup *setup)
     set_text (node, "orientation", ox_words_orientation[setup->orientation]);
 }
 
-/* What stands at its default is not written. */
+/* What stands at its default is not written, but where a newer version put something into it (@rest). */
 static void
-add_terms (xmlNode *root, const OxJob *job)
+add_terms (xmlNode *root, const OxJob *job, GHashTable *rest)
 {
   g_autoptr (OxCalendar) calendar = ox_calendar_default ();
   g_autoptr (OxCosts) costs = ox_costs_default ();
   g_autoptr (OxOutfit) outfit = ox_outfit_default ();
-  if (!ox_calendar_equal (job->calendar, calendar))
+  if (!ox_calendar_equal (job->calendar, calendar) || g_hash_table_contains (rest, "calendar"))
     add_calendar (root, job->calendar);
-  if (!ox_costs_equal (job->costs, costs))
+  if (!ox_costs_equal (job->costs, costs) || g_hash_table_contains (rest, "costs"))
     add_costs (root, job->costs);
-  if (!ox_outfit_equal (job->outfit, outfit))
+  if (!ox_outfit_equal (job->outfit, outfit) || g_hash_table_contains (rest, "outfit"))
     add_outfit (root, job->outfit);
   for (guint i = 0; i < job->patches->n; i++)
     add_patch (root, &job->patches->items[i]);
   g_autoptr (OxScope) scope = ox_scope_default ();
   g_autoptr (OxSheetSetup) setup = ox_sheet_setup_new (&(OxSheetSetup){ .language = NULL });
-  if (!ox_scope_equal (job->scope, scope))
+  if (!ox_scope_equal (job->scope, scope) || g_hash_table_contains (rest, "scope"))
     add_scope (root, job->scope);
-  if (!ox_sheet_setup_equal (job->setup, setup))
+  if (!ox_sheet_setup_equal (job->setup, setup) || g_hash_table_contains (rest, "sheets"))
     add_setup (root, job->setup);
 }
 
@@ -398,6 +421,8 @@ add_day (xmlNode *record, const OxRecordDay *day)
 {
   xmlNode *node = add_element (record, "day");
   set_text (node, "date", day->date);
+  if (day->machine > 1)
+    set_number (node, "machine", day->machine, 0);
   if (day->meter_start_h >= 0)
     set_number (node, "meter-start", day->meter_start_h, FIGURE_DECIMALS);
   if (day->meter_end_h >= 0)
@@ -441,9 +466,9 @@ add_done_edge (xmlNode *record, const OxDoneEdge *edge)
 }
 
 static void
-add_record (xmlNode *root, const OxRecord *record)
+add_record (xmlNode *root, const OxRecord *record, GHashTable *rest)
 {
-  if (ox_record_is_empty (record))
+  if (ox_record_is_empty (record) && !g_hash_table_contains (rest, "record"))
     return;
   xmlNode *node = add_element (root, "record");
   for (guint i = 0; i < record->n_days; i++)
@@ -479,6 +504,7 @@ xmlDoc *
 ox_job_write_tree (const OxJob *job)
 {
   xmlDoc *doc = xmlNewDoc (BAD_CAST "1.0");
+  g_autoptr (GHashTable) rest = ox_known_rest_names (job->extra);
   xmlNode *root = xmlNewDocNode (doc, NULL, BAD_CAST "job", NULL);
   xmlSetNs (root, xmlNewNs (root, BAD_CAST OX_JOB_NAMESPACE, NULL));
   xmlDocSetRootElement (doc, root);
@@ -488,9 +514,9 @@ ox_job_write_tree (const OxJob *job)
   add_texts (root, job->texts);
   add_machine (root, job->machine);
   add_rates (root, job->rates);
-  add_terms (root, job);
+  add_terms (root, job, rest);
   add_items (root, job);
-  add_record (root, job->record);
+  add_record (root, job->record, rest);
   merge_rest (root, job->extra);
   return doc;
 }

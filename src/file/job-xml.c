@@ -57,9 +57,10 @@ ox_job_file_write (const OxJob *job, const char *path, GError **error)
   if (length <= OX_JOB_FILE_MAX_BYTES)
     return ox_atomic_write (path, text, length, error);
   g_autofree char *name = g_filename_display_name (path);
-  g_set_error (error, OX_FILE_ERROR, OX_FILE_ERROR_TOO_LARGE,
-               _ ("%s would have %.1f MB, and no more than %d MB are read; nothing was written. Leave a traced plan out, "
-                  "or shorten the notes of the record"),
-               name, (double) length / (1024 * 1024), OX_JOB_FILE_MAX_BYTES / (1024 * 1024));
+  g_set_error (
+      error, OX_FILE_ERROR, OX_FILE_ERROR_TOO_LARGE,
+      _ ("%s would have %.1f MB, and no more than %d MB are read; nothing was written. Leave a traced plan out, "
+         "or shorten the notes of the record"),
+      name, (double) length / (1024 * 1024), OX_JOB_FILE_MAX_BYTES / (1024 * 1024));
   return FALSE;
 }

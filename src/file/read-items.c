@@ -2,6 +2,7 @@
  * SPDX-License-Identifier: GPL-3.0-or-later
  */
 #include "file/read-items.h"
+#include "base/shown.h"
 #include <glib/gi18n-lib.h>
 #include "file/job-known.h"
 #include "file/job-words.h"
@@ -50,8 +51,8 @@ read_head (const OxReader *reader, const xmlNode *node, Head *head)
     return FALSE;
   if (!ox_text_is_id (head->id))
     return ox_read_fail (reader, node,
-                         _ ("id “%.40s” of %s: letters, digits, “-” and “_” are allowed, a letter first, 64 at most"),
-                         head->id, node->name);
+                         _ ("id “%s” of %s: letters, digits, “-” and “_” are allowed, a letter first, 64 at most"),
+                         ox_shown (head->id).text, node->name);
   head->name = ox_read_text (reader, node, "name", "");
   head->rest = ox_known_rest (node);
   return head->name != NULL;
@@ -323,8 +324,13 @@ ox_read_item (const OxReader *reader, const xmlNode *node, OxJobBuilder *builder
     const char *element;
     gboolean (*read) (const OxReader *reader, const xmlNode *node, OxJobBuilder *builder);
   } rows[] = {
-    { "room", read_room },   { "excluded", read_excluded }, { "doorway", read_doorway },
-    { "joint", read_joint }, { "station", read_station },   { "condition", read_condition }, { "traced-plan", ox_read_traced },
+    { "room", read_room },
+    { "excluded", read_excluded },
+    { "doorway", read_doorway },
+    { "joint", read_joint },
+    { "station", read_station },
+    { "condition", read_condition },
+    { "traced-plan", ox_read_traced },
   };
   for (guint i = 0; i < G_N_ELEMENTS (rows); i++)
     if (xmlStrEqual (node->name, BAD_CAST rows[i].element))

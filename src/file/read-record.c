@@ -8,9 +8,6 @@
 #include "file/job-words.h"
 #include "geometry/wkt.h"
 
-#define METER_MOST 1e6 /* h */
-#define WIDTH_MOST 10  /* m */
-
 /* The record in the making. Texts and rings are owned by @texts and @outlines, and borrowed by the others. */
 typedef struct
 {
@@ -33,19 +30,21 @@ own (const Draft *draft, char *text)
 static gboolean
 read_day (const Draft *draft, const xmlNode *node)
 {
-  static const OxRange start = { "meter-start", 0, FALSE, METER_MOST, FALSE, OX_METER_UNREAD };
-  static const OxRange end = { "meter-end", 0, FALSE, METER_MOST, FALSE, OX_METER_UNREAD };
+  static const OxRange start = { "meter-start", 0, FALSE, OX_METER_MOST, FALSE, OX_METER_UNREAD };
+  static const OxRange end = { "meter-end", 0, FALSE, OX_METER_MOST, FALSE, OX_METER_UNREAD };
   const OxReader *reader = draft->reader;
   OxRecordDay day = { .date = own (draft, ox_read_date (reader, node, "date", NULL)) };
   day.notes = day.date ? own (draft, ox_read_text (reader, node, "notes", "")) : NULL;
   if (!day.notes || !ox_read_number (reader, node, &start, &day.meter_start_h)
-      || !ox_read_number (reader, node, &end, &day.meter_end_h))
+      || !ox_read_number (reader, node, &end, &day.meter_end_h)
+      || !ox_read_whole (reader, node, &(OxRange){ "machine", 1, FALSE, OX_MACHINES_MOST, FALSE, 1 }, &day.machine))
     return FALSE;
   if (day.meter_end_h >= 0 && day.meter_end_h < day.meter_start_h)
     return ox_read_fail (reader, node, _ ("meter-end of day %s is %g h; meter-start, %g h, or more is needed"),
                          day.date, day.meter_end_h, day.meter_start_h);
   for (guint i = 0; i < draft->days->len; i++)
-    if (g_str_equal (g_array_index (draft->days, OxRecordDay, i).date, day.date))
+    if (g_str_equal (g_array_index (draft->days, OxRecordDay, i).date, day.date)
+        && g_array_index (draft->days, OxRecordDay, i).machine == day.machine)
       return ox_read_fail (reader, node, _ ("date “%s” is that of another day of the record already"), day.date);
   g_array_append_val (draft->days, day);
   return TRUE;
@@ -55,12 +54,9 @@ static gboolean
 read_ends (const OxReader *reader, const xmlNode *node, OxDoneStrip *strip)
 {
   static const OxRange ranges[] = {
-    { "x1", -OX_COORD_MAX, FALSE, OX_COORD_MAX, TRUE, NAN },
-    { "y1", -OX_COORD_MAX, FALSE, OX_COORD_MAX, TRUE, NAN },
-    { "x2", -OX_COORD_MAX, FALSE, OX_COORD_MAX, TRUE, NAN },
-    { "y2", -OX_COORD_MAX, FALSE, OX_COORD_MAX, TRUE, NAN },
-    { "width", 0, TRUE, WIDTH_MOST, TRUE, NAN },
-    { "depth-mm", 0, FALSE, 100, FALSE, 0 },
+    { "x1", -OX_COORD_MAX, FALSE, OX_COORD_MAX, TRUE, NAN }, { "y1", -OX_COORD_MAX, FALSE, OX_COORD_MAX, TRUE, NAN },
+    { "x2", -OX_COORD_MAX, FALSE, OX_COORD_MAX, TRUE, NAN }, { "y2", -OX_COORD_MAX, FALSE, OX_COORD_MAX, TRUE, NAN },
+    { "width", 0, TRUE, OX_DONE_WIDTH_MOST, TRUE, NAN },     { "depth-mm", 0, FALSE, OX_TEXTURE_MOST_MM, FALSE, 0 },
   };
   double v[G_N_ELEMENTS (ranges)];
   if (!ox_read_numbers (reader, node, ranges, G_N_ELEMENTS (ranges), v))
@@ -85,7 +81,7 @@ read_strip (const Draft *draft, const xmlNode *node)
   strip->note = strip->room ? own (draft, ox_read_text (reader, node, "note", "")) : NULL;
   if (!strip->note || !ox_read_choice (reader, node, &(OxChoice){ "kind", ox_words_done, 0 }, &strip->crosswise)
       || !ox_read_whole (reader, node, &(OxRange){ "coat", 1, FALSE, 4, FALSE, 1 }, &strip->coat)
-      || !ox_read_whole (reader, node, &(OxRange){ "csp", 1, FALSE, 10, FALSE, 0 }, &strip->csp)
+      || !ox_read_whole (reader, node, &(OxRange){ "csp", 1, FALSE, OX_CSP_MOST, FALSE, 0 }, &strip->csp)
       || !ox_read_whole (reader, node, &(OxRange){ "kept", 0, FALSE, draft->strips->len, FALSE, 0 }, &strip->kept)
       || !read_ends (reader, node, strip))
     return FALSE;

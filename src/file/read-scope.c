@@ -2,6 +2,7 @@
  * SPDX-License-Identifier: GPL-3.0-or-later
  */
 #include "file/read-scope.h"
+#include "base/shown.h"
 #include "base/words.h"
 #include "file/job-known.h"
 #include "file/job-words.h"
@@ -48,8 +49,8 @@ read_line (const OxReader *reader, const xmlNode *node, OxScopeList list, Draft 
   if (strlen (line.text) > OX_SCOPE_LINE_BYTES_MOST)
     return ox_read_fail (reader, node, _ ("text of %s has more than %d bytes"), node->name, OX_SCOPE_LINE_BYTES_MOST);
   if (ox_scope_line_text (list, &line)[0] == '\0')
-    return ox_read_fail (reader, node, _ ("key “%.40s” of %s is none that is known; a text is needed"), line.key,
-                         node->name);
+    return ox_read_fail (reader, node, _ ("key “%s” of %s is none that is known; a text is needed"),
+                         ox_shown (line.key).text, node->name);
   g_array_append_val (draft->lines[list], line);
   return TRUE;
 }
@@ -70,7 +71,7 @@ read_revision (const OxReader *reader, const xmlNode *node, Draft *draft)
     return FALSE;
   for (guint i = 0; i < draft->revisions->len; i++)
     if (g_str_equal (g_array_index (draft->revisions, OxRevision, i).mark, row.mark))
-      return ox_read_fail (reader, node, _ ("mark “%.40s” is that of another revision already"), row.mark);
+      return ox_read_fail (reader, node, _ ("mark “%s” is that of another revision already"), ox_shown (row.mark).text);
   g_array_append_val (draft->revisions, row);
   return TRUE;
 }
@@ -155,8 +156,8 @@ read_language (const OxReader *reader, const xmlNode *node, char **out)
   if (!*out)
     return FALSE;
   return !**out || ox_language_find (*out, &language)
-         || ox_read_fail (reader, node, _ ("language “%.40s” of %s is none that sheets can have here"), *out,
-                          node->name);
+         || ox_read_fail (reader, node, _ ("language “%s” of %s is none that sheets can have here"),
+                          ox_shown (*out).text, node->name);
 }
 
 static gboolean

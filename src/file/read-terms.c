@@ -2,6 +2,7 @@
  * SPDX-License-Identifier: GPL-3.0-or-later
  */
 #include "file/read-terms.h"
+#include "base/shown.h"
 #include <glib/gi18n-lib.h>
 #include <math.h>
 #include "file/job-known.h"
@@ -18,9 +19,45 @@ read_diameters (const OxReader *reader, const xmlNode *node, OxPatch *patch)
         continue;
       if (patch->n_diameters == OX_PATCH_MOST_DIAMETERS)
         return ox_read_fail (reader, child, _ ("a test patch has more than %d diameters"), OX_PATCH_MOST_DIAMETERS);
-      if (!ox_read_number (reader, child, &(OxRange){ "mm", 0, TRUE, 10000, FALSE, NAN },
+      if (!ox_read_number (reader, child, &(OxRange){ "mm", 0, TRUE, OX_PATCH_MOST_DIAMETER, FALSE, NAN },
                            &patch->diameters_mm[patch->n_diameters++]))
         return FALSE;
+    }
+  return TRUE;
+}
+
+/* Where the feed cage stands: "9:15" */
+static gboolean
+read_cage (const OxReader *reader, const xmlNode *node, const char *key, guint *minutes)
+{
+  g_autofree char *text = ox_read_text (reader, node, key, "");
+  if (!text)
+    return FALSE;
+  return !*text || ox_text_read_clock (text, OX_CAGE_LEAST_MIN / 60, OX_CAGE_MOST_MIN / 60, minutes)
+         || ox_read_fail (reader, node, _ ("%s “%s” of %s: a place on a clock from 1:00 to 12:59 is needed"), key,
+                          ox_shown (text).text, node->name);
+}
+
+static gboolean
+read_trial (const OxReader *reader, const xmlNode *parent, OxPatch *patch)
+{
+  static const OxRange ranges[] = {
+    { "left-mm", 0, TRUE, OX_TEXTURE_MOST_MM, FALSE, NAN },
+    { "middle-mm", 0, TRUE, OX_TEXTURE_MOST_MM, FALSE, 0 },
+    { "right-mm", 0, TRUE, OX_TEXTURE_MOST_MM, FALSE, NAN },
+  };
+  double v[G_N_ELEMENTS (ranges)];
+  for (const xmlNode *node = parent->children; node; node = node->next)
+    {
+      if (!ox_known_is_ours (node, "trial"))
+        continue;
+      if (!ox_read_numbers (reader, node, ranges, G_N_ELEMENTS (ranges), v)
+          || !read_cage (reader, node, "cage", &patch->cage_min)
+          || !read_cage (reader, node, "cage-to", &patch->cage_to_min))
+        return FALSE;
+      patch->left_mm = v[0];
+      patch->middle_mm = v[1];
+      patch->right_mm = v[2];
     }
   return TRUE;
 }
@@ -29,10 +66,10 @@ static gboolean
 read_patch (const OxReader *reader, const xmlNode *node, OxPatch *patch)
 {
   static const OxRange ranges[] = {
-    { "speed", 0, TRUE, 1000, FALSE, NAN },
-    { "flow-kg-min", 0, FALSE, 10000, FALSE, 0 },
-    { "depth-mm", 0, FALSE, 100, FALSE, 0 },
-    { "volume-ml", 0, FALSE, 10000, FALSE, 0 },
+    { "speed", 0, TRUE, OX_PATCH_MOST_SPEED, FALSE, NAN },
+    { "flow-kg-min", 0, FALSE, OX_PATCH_MOST_FLOW, FALSE, 0 },
+    { "depth-mm", 0, FALSE, OX_TEXTURE_MOST_MM, FALSE, 0 },
+    { "volume-ml", 0, FALSE, OX_PATCH_MOST_VOLUME, FALSE, 0 },
   };
   double v[G_N_ELEMENTS (ranges)];
   patch->id = ox_read_text (reader, node, "id", NULL);
@@ -40,18 +77,18 @@ read_patch (const OxReader *reader, const xmlNode *node, OxPatch *patch)
     return FALSE;
   if (!ox_text_is_id (patch->id))
     return ox_read_fail (reader, node,
-                         _ ("id “%.40s” of %s: letters, digits, “-” and “_” are allowed, a letter first, 64 at most"),
-                         patch->id, node->name);
+                         _ ("id “%s” of %s: letters, digits, “-” and “_” are allowed, a letter first, 64 at most"),
+                         ox_shown (patch->id).text, node->name);
   patch->date = ox_read_date (reader, node, "date", "");
   patch->note = patch->date ? ox_read_text (reader, node, "note", "") : NULL;
   if (!patch->note || !ox_read_numbers (reader, node, ranges, G_N_ELEMENTS (ranges), v)
-      || !ox_read_whole (reader, node, &(OxRange){ "csp", 1, FALSE, 10, FALSE, 0 }, &patch->csp))
+      || !ox_read_whole (reader, node, &(OxRange){ "csp", 1, FALSE, OX_CSP_MOST, FALSE, 0 }, &patch->csp))
     return FALSE;
   patch->speed_m_per_min = v[0];
   patch->flow_kg_min = v[1];
   patch->depth_mm = v[2];
   patch->volume_ml = v[3];
-  return read_diameters (reader, node, patch);
+  return read_diameters (reader, node, patch) && read_trial (reader, node, patch);
 }
 
 static void
@@ -94,18 +131,9 @@ read_start (const OxReader *reader, const xmlNode *node, guint *minutes)
   g_autofree char *text = ox_read_text (reader, node, "start", NULL);
   if (!text)
     return FALSE;
-  if (strlen (text) == 5 && g_ascii_isdigit (text[0]) && g_ascii_isdigit (text[1]) && text[2] == ':'
-      && g_ascii_isdigit (text[3]) && g_ascii_isdigit (text[4]))
-    {
-      guint hours = (guint) (text[0] - '0') * 10 + (guint) (text[1] - '0');
-      *minutes = (guint) (text[3] - '0') * 10 + (guint) (text[4] - '0');
-      if (hours < 24 && *minutes < 60)
-        {
-          *minutes += 60 * hours;
-          return TRUE;
-        }
-    }
-  return ox_read_fail (reader, node, _ ("start “%.40s” of %s: a time from 00:00 to 23:59 is needed"), text, node->name);
+  return (strlen (text) == 5 && ox_text_read_clock (text, 0, 23, minutes))
+         || ox_read_fail (reader, node, _ ("start “%s” of %s: a time from 00:00 to 23:59 is needed"),
+                          ox_shown (text).text, node->name);
 }
 
 static gboolean
@@ -114,22 +142,25 @@ read_days (const OxReader *reader, const xmlNode *node, guint *days)
   g_autofree char *text = ox_read_text (reader, node, "days", NULL);
   if (!text)
     return FALSE;
-  g_auto (GStrv) words = g_strsplit (text, " ", 8);
+  /* As many blanks as anybody likes, which is what a list of the schema is. */
+  g_auto (GStrv) words = g_strsplit_set (text, " \t\n\r", -1);
   g_autofree char *allowed = g_strjoinv (" ", (char **) ox_words_day);
   *days = 0;
   for (guint i = 0; words[i]; i++)
     {
       guint day = 0;
+      if (!*words[i])
+        continue;
       while (ox_words_day[day] && !g_str_equal (ox_words_day[day], words[i]))
         day++;
       if (!ox_words_day[day])
-        return ox_read_fail (reader, node, _ ("days “%.40s” of %s: one or more of %s are needed"), text, node->name,
-                             allowed);
+        return ox_read_fail (reader, node, _ ("days “%s” of %s: one or more of %s are needed"), ox_shown (text).text,
+                             node->name, allowed);
       *days |= 1u << day;
     }
   if (*days == 0)
-    return ox_read_fail (reader, node, _ ("days “%.40s” of %s: one or more of %s are needed"), text, node->name,
-                         allowed);
+    return ox_read_fail (reader, node, _ ("days “%s” of %s: one or more of %s are needed"), ox_shown (text).text,
+                         node->name, allowed);
   return TRUE;
 }
 
@@ -137,18 +168,24 @@ static gboolean
 read_calendar (const OxReader *reader, const xmlNode *node, OxJobBuilder *builder)
 {
   static const OxRange ranges[] = {
-    { "shift-h", 0, TRUE, 24, FALSE, NAN },           { "break-min", 0, FALSE, 1440, FALSE, NAN },
-    { "setup-min", 0, FALSE, 1440, FALSE, NAN },      { "cleanup-min", 0, FALSE, 1440, FALSE, NAN },
-    { "refill-min", 0, FALSE, 1440, FALSE, NAN },     { "drum-change-min", 0, FALSE, 1440, FALSE, NAN },
-    { "wear-check-min", 0, FALSE, 1440, FALSE, NAN }, { "noise-db", 0, TRUE, 200, FALSE, 0 },
-    { "silica-machine", 0, TRUE, 100000, FALSE, 0 },  { "silica-hand", 0, TRUE, 100000, FALSE, 0 },
+    { "shift-h", 0, TRUE, OX_SHIFT_MOST_H, FALSE, NAN },
+    { "break-min", 0, FALSE, OX_CALENDAR_MOST_MIN, FALSE, NAN },
+    { "setup-min", 0, FALSE, OX_CALENDAR_MOST_MIN, FALSE, NAN },
+    { "cleanup-min", 0, FALSE, OX_CALENDAR_MOST_MIN, FALSE, NAN },
+    { "refill-min", 0, FALSE, OX_CALENDAR_MOST_MIN, FALSE, NAN },
+    { "drum-change-min", 0, FALSE, OX_CALENDAR_MOST_MIN, FALSE, NAN },
+    { "wear-check-min", 0, FALSE, OX_CALENDAR_MOST_MIN, FALSE, NAN },
+    { "noise-db", 0, TRUE, OX_NOISE_MOST_DB, FALSE, 0 },
+    { "silica-machine", 0, TRUE, OX_SILICA_MOST, FALSE, 0 },
+    { "silica-hand", 0, TRUE, OX_SILICA_MOST, FALSE, 0 },
   };
   double v[G_N_ELEMENTS (ranges)];
   OxCalendar draft = { .start_min = 0 };
   g_autofree char *first_day = ox_read_date (reader, node, "first-day", "");
   if (!first_day || !read_start (reader, node, &draft.start_min)
       || !ox_read_numbers (reader, node, ranges, G_N_ELEMENTS (ranges), v)
-      || !ox_read_whole (reader, node, &(OxRange){ "machines", 1, FALSE, 20, FALSE, NAN }, &draft.machines)
+      || !ox_read_whole (reader, node, &(OxRange){ "machines", 1, FALSE, OX_MACHINES_MOST, FALSE, NAN },
+                         &draft.machines)
       || !read_days (reader, node, &draft.days))
     return FALSE;
   draft.first_day = first_day;
@@ -180,8 +217,8 @@ read_rate (const OxReader *reader, const xmlNode *node, OxCostRate *rate)
   if (!rate->amount)
     return FALSE;
   return ox_money_parse (rate->amount, &amount)
-         || ox_read_fail (reader, node, _ ("amount “%.40s” of %s: digits with at most 4 decimals are needed"),
-                          rate->amount, node->name);
+         || ox_read_fail (reader, node, _ ("amount “%s” of %s: digits with at most 4 decimals are needed"),
+                          ox_shown (rate->amount).text, node->name);
 }
 
 static void
@@ -225,11 +262,14 @@ read_costs (const OxReader *reader, const xmlNode *node, OxJobBuilder *builder)
 static gboolean
 read_outfit (const OxReader *reader, const xmlNode *node, OxJobBuilder *builder)
 {
-  static const OxRange ranges[] = { { "length", 0, TRUE, 10000, FALSE, NAN }, { "mm2", 0, TRUE, 1000, FALSE, NAN } };
+  static const OxRange ranges[]
+      = { { "length", 0, TRUE, OX_CORD_MOST_M, FALSE, NAN }, { "mm2", 0, TRUE, OX_CORD_MOST_MM2, FALSE, NAN } };
   double v[G_N_ELEMENTS (ranges)];
   OxOutfit draft = { .n_cords = 0 };
   g_autofree char *shot = ox_read_text (reader, node, "shot", "");
-  if (!shot || !ox_read_number (reader, node, &(OxRange){ "circuit", 0, TRUE, 10000, FALSE, 0 }, &draft.circuit_a))
+  if (!shot
+      || !ox_read_number (reader, node, &(OxRange){ "circuit", 0, TRUE, OX_CIRCUIT_MOST_A, FALSE, 0 },
+                          &draft.circuit_a))
     return FALSE;
   for (const xmlNode *child = node->children; child; child = child->next)
     {

@@ -1,4 +1,4 @@
-/* Oxturn: file/read-terms - test patches, calendar and cost from their elements.
+/* Oxturn: file/read-terms - test patches, calendar, cost and outfit from their elements.
  * SPDX-License-Identifier: GPL-3.0-or-later
  */
 #pragma once

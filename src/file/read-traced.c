@@ -2,6 +2,7 @@
  * SPDX-License-Identifier: GPL-3.0-or-later
  */
 #include "file/read-traced.h"
+#include "base/shown.h"
 #include <glib/gi18n-lib.h>
 #include <string.h>
 #include "file/job-known.h"
@@ -9,7 +10,9 @@
 #include "file/picture.h"
 #include "job/text.h"
 
-#define PART_BYTES (3 * 1024 * 1024) /* of the file in one part; 4 MB of base64, and a multiple of 3, so that only the last is padded */
+#define PART_BYTES                                                                                                     \
+  (3 * 1024 * 1024) /* of the file in one part; 4 MB of base64, and a multiple of 3, so that only the last is padded   \
+                     */
 
 /* FALSE for anything that is no base64: g_base64_decode_step() would pass over it. */
 static gboolean
@@ -54,8 +57,8 @@ check_picture (const OxReader *reader, const xmlNode *node, GBytes *data, OxTrac
   if (!ox_picture_sniff (data, &head, &error))
     return ox_read_fail (reader, node, "%s", error->message);
   return head.kind == kind
-         || ox_read_fail (reader, node, _ ("the parts of this traced plan hold %s; %s is needed"), ox_words_traced[head.kind],
-                          ox_words_traced[kind]);
+         || ox_read_fail (reader, node, _ ("the parts of this traced plan hold %s; %s is needed"),
+                          ox_words_traced[head.kind], ox_words_traced[kind]);
 }
 
 static gboolean
@@ -108,8 +111,8 @@ ox_read_traced (const OxReader *reader, const xmlNode *node, OxJobBuilder *build
     return FALSE;
   if (!ox_text_is_id (id))
     return ox_read_fail (reader, node,
-                         _ ("id “%.40s” of %s: letters, digits, “-” and “_” are allowed, a letter first, 64 at most"), id,
-                         node->name);
+                         _ ("id “%s” of %s: letters, digits, “-” and “_” are allowed, a letter first, 64 at most"),
+                         ox_shown (id).text, node->name);
   if (!read_switches (reader, node, &draft) || !read_place (reader, node, &draft))
     return FALSE;
   g_autoptr (GBytes) data = read_parts (reader, node);

@@ -2,6 +2,7 @@
  * SPDX-License-Identifier: GPL-3.0-or-later
  */
 #include "file/read-value.h"
+#include "base/shown.h"
 #include <glib/gi18n-lib.h>
 #include <math.h>
 #include <string.h>
@@ -9,9 +10,6 @@
 #include "file/job-xml.h"
 #include "geometry/point.h"
 #include "job/text.h"
-
-/* Characters of a wrong value that are shown; it may be megabytes long. */
-#define SHOWN 40
 
 gboolean
 ox_read_fail (const OxReader *reader, const xmlNode *node, const char *format, ...)
@@ -34,25 +32,13 @@ attribute_text (const xmlNode *node, const char *key)
   return text;
 }
 
-static char *
-shown (const char *text)
-{
-  if (g_utf8_strlen (text, -1) <= SHOWN)
-    return g_strdup (text);
-  g_autofree char *start = g_utf8_substring (text, 0, SHOWN);
-  return g_strconcat (start, "…", NULL);
-}
-
 /* "solid O3", "corner of room R1", "machine": the names are those of the elements, so they are not translated */
 static char *
 place_text (const xmlNode *node)
 {
   g_autofree char *id = attribute_text (node, "id");
   if (id)
-    {
-      g_autofree char *short_id = shown (id);
-      return g_strdup_printf ("%s %s", node->name, short_id);
-    }
+    return g_strdup_printf ("%s %s", node->name, ox_shown (id).text);
   if (!node->parent || node->parent->type != XML_ELEMENT_NODE || !node->parent->parent
       || node->parent->parent->type != XML_ELEMENT_NODE)
     return g_strdup ((const char *) node->name);
@@ -80,16 +66,15 @@ ox_read_text (const OxReader *reader, const xmlNode *node, const char *key, cons
 static gboolean
 fail_range (const OxReader *reader, const xmlNode *node, const OxRange *range, const char *text)
 {
-  g_autofree char *found = shown (text);
   g_autofree char *place = place_text (node);
   g_autofree char *least = ox_number_text (range->least, 6);
   g_autofree char *most = ox_number_text (range->most, 6);
   if (range->above)
     /* TRANSLATORS: attribute, value found, place, ends of what is allowed */
     return ox_read_fail (reader, node, _ ("%s “%s” of %s: a number of more than %s and at most %s is needed"),
-                         range->key, found, place, least, most);
+                         range->key, ox_shown (text).text, place, least, most);
   /* TRANSLATORS: attribute, value found, place, ends of what is allowed */
-  return ox_read_fail (reader, node, _ ("%s “%s” of %s: a number from %s to %s is needed"), range->key, found, place,
+  return ox_read_fail (reader, node, _ ("%s “%s” of %s: a number from %s to %s is needed"), range->key, ox_shown (text).text, place,
                        least, most);
 }
 
@@ -145,9 +130,9 @@ ox_read_choice (const OxReader *reader, const xmlNode *node, const OxChoice *cho
   g_autofree char *allowed = g_strjoinv (", ", (char **) choice->words);
   if (!text)
     return ox_read_fail (reader, node, _ ("%s has no %s; one of %s is needed"), place, choice->key, allowed);
-  g_autofree char *short_text = shown (text);
   /* TRANSLATORS: attribute, value found, place, list of words */
-  return ox_read_fail (reader, node, _ ("%s “%s” of %s: one of %s is needed"), choice->key, short_text, place, allowed);
+  return ox_read_fail (reader, node, _ ("%s “%s” of %s: one of %s is needed"), choice->key, ox_shown (text).text, place,
+                       allowed);
 }
 
 gboolean
@@ -168,7 +153,8 @@ ox_read_date (const OxReader *reader, const xmlNode *node, const char *key, cons
   g_autofree char *date = ox_read_text (reader, node, key, otherwise);
   if (!date || (otherwise && g_str_equal (date, otherwise)) || (*date && ox_text_is_date (date)))
     return g_steal_pointer (&date);
-  ox_read_fail (reader, node, _ ("%s “%.40s” of %s: a day such as 2026-09-14 is needed"), key, date, node->name);
+  ox_read_fail (reader, node, _ ("%s “%s” of %s: a day such as 2026-09-14 is needed"), key, ox_shown (date).text,
+                node->name);
   return NULL;
 }
 

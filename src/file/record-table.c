@@ -47,6 +47,7 @@ add_day (OxCsv *csv, const char *what, const OxProgressDay *day)
   add_if_any (csv, day->most_csp, day->most_csp > 0);
   add_if_any (csv, day->depth_mm, day->depths > 0);
   ox_csv_text (csv, day->notes);
+  ox_csv_text (csv, day->machine_meters);
   ox_csv_row (csv);
 }
 
@@ -56,7 +57,7 @@ ox_table_record (const OxPlan *plan)
   g_autoptr (OxProgress) progress = ox_progress_new (plan);
   OxCsv csv
       = ox_csv_start ("what,date,strips,strip_numbers,edge_areas,edge_numbers,strip_m,blasted_m2,edge_m2,strip_hours,"
-                      "move_hours,edge_hours,meter_hours,csp_least,csp_most,depth_mm,notes");
+                      "move_hours,edge_hours,meter_hours,csp_least,csp_most,depth_mm,notes,machine_meters");
   for (guint i = 0; i < progress->n_days; i++)
     add_day (&csv, "day", &progress->days[i]);
   add_day (&csv, "done", &progress->done);

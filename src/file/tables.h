@@ -10,7 +10,7 @@
  *      zones.csv     id,room,area_m2,wkt,coat
  *      edge.csv      id,room,cause,area_m2,length_m,wkt,done
  *      stations.csv  id,kind,x,y,length_m,strips,farthest_m
- *      summary.json  machine, rates, totals, out_of_reach
+ *      summary.json  machine, rates, totals, out_of_reach, record
  *      quantities.csv  item,room,quantity,unit,verdict,basis
  *      shifts.csv    shift,date,machine,strips,edge,strip_minutes,move_minutes,start_minutes,refill_minutes,drum_minutes,wear_minutes,
  *                    edge_minutes,setup_minutes,cleanup_minutes,break_minutes,total_minutes
@@ -18,7 +18,7 @@
  *      checks.csv    check,room,x,y,strip
  *      days.csv      shift,date,machine,kind,id,room,length_m,area_m2,minutes,done,csp,depth_mm,note
  *      record.csv    what,date,strips,strip_numbers,edge_areas,edge_numbers,strip_m,blasted_m2,edge_m2,strip_hours,move_hours,edge_hours,meter_hours,
- *                    csp_least,csp_most,depth_mm,notes
+ *                    csp_least,csp_most,depth_mm,notes,machine_meters
  */
 #pragma once
 #include <gio/gio.h>

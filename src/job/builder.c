@@ -6,6 +6,7 @@
 #include "job/job-private.h"
 #include "job/machine-fields.h"
 #include "job/sign-off.h"
+#include "job/value.h"
 
 typedef struct
 {
@@ -125,15 +126,6 @@ ox_job_builder_set_texts (OxJobBuilder *builder, const OxTexts *texts)
   builder->texts = copy;
 }
 
-/* Figures as a file holds them, so that a job read back plans to the same bytes: 1e-6 of the unit is far finer than any
- * data plate. */
-static double
-snap_figure (double value)
-{
-  double snapped = round (value * 1e6) / 1e6;
-  return snapped == 0 ? 0 : snapped;
-}
-
 void
 ox_job_builder_set_machine (OxJobBuilder *builder, const OxMachine *machine)
 {
@@ -141,11 +133,11 @@ ox_job_builder_set_machine (OxJobBuilder *builder, const OxMachine *machine)
   guint n;
   const OxMachineField *fields = ox_machine_fields (&n);
   for (guint i = 0; i < n; i++)
-    *ox_machine_field_at (copy, &fields[i]) = snap_figure (ox_machine_field_value (copy, &fields[i]));
+    *ox_machine_field_at (copy, &fields[i]) = ox_value_snap (ox_machine_field_value (copy, &fields[i]));
   for (guint i = 0; i < copy->n_wear; i++)
     {
-      copy->wear[i].interval_h = snap_figure (copy->wear[i].interval_h);
-      copy->wear[i].run_h = snap_figure (copy->wear[i].run_h);
+      copy->wear[i].interval_h = ox_value_snap (copy->wear[i].interval_h);
+      copy->wear[i].run_h = ox_value_snap (copy->wear[i].run_h);
     }
   ox_machine_free (builder->machine);
   builder->machine = copy;
@@ -154,7 +146,7 @@ ox_job_builder_set_machine (OxJobBuilder *builder, const OxMachine *machine)
 void
 ox_job_builder_set_rates (OxJobBuilder *builder, OxRates rates)
 {
-  builder->rates = (OxRates){ snap_figure (rates.edge_m2_per_hour), snap_figure (rates.edge_m_per_hour) };
+  builder->rates = (OxRates){ ox_value_snap (rates.edge_m2_per_hour), ox_value_snap (rates.edge_m_per_hour) };
 }
 
 void
@@ -166,7 +158,7 @@ ox_job_builder_set_units (OxJobBuilder *builder, OxUnits units)
 void
 ox_job_builder_set_north (OxJobBuilder *builder, double north_deg)
 {
-  builder->north_deg = snap_figure (north_deg);
+  builder->north_deg = ox_value_snap (north_deg);
 }
 
 void

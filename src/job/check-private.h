@@ -8,10 +8,13 @@ G_BEGIN_DECLS
 /* ox_finding_add: @text: (transfer full); @at: (nullable): where on the floor */
 void ox_finding_add (GPtrArray *findings, OxFindingKind kind, const char *id, const OxPoint *at, char *text);
 
+/* ox_finding_date: an error of item @id where @date is neither a day nor "" */
+void ox_finding_date (const char *id, const char *date, GPtrArray *findings);
+
 /* ox_check_overlaps: errors for rooms that lie on one another; rooms with @sound[i] FALSE are passed over */
 void ox_check_overlaps (const OxJob *job, const gboolean *sound, GPtrArray *findings);
 
-/* ox_check_terms: errors of test patches, calendar and cost */
+/* ox_check_terms: errors of test patches, calendar, cost and outfit */
 void ox_check_terms (const OxJob *job, GPtrArray *findings);
 
 /* ox_check_record: errors of what is marked done */

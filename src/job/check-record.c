@@ -2,11 +2,10 @@
  * SPDX-License-Identifier: GPL-3.0-or-later
  */
 #include "job/check-private.h"
+#include "base/shown.h"
 #include "base/words.h"
 #include "job/text.h"
-
-#define METER_MOST 1e6  /* h */
-#define WIDTH_MOST 10.0 /* m */
+#include "job/value.h"
 
 static void
 add (GPtrArray *findings, const OxPoint *at, char *text)
@@ -14,71 +13,64 @@ add (GPtrArray *findings, const OxPoint *at, char *text)
   ox_finding_add (findings, OX_FINDING_ERROR, "", at, text);
 }
 
-/* FALSE for NaN, too */
-static gboolean
-is_within (double value, double least, double most)
-{
-  return value >= least && value <= most;
-}
-
-static gboolean
-point_fits (OxPoint p)
-{
-  return is_within (p.x, -OX_COORD_MAX, OX_COORD_MAX) && is_within (p.y, -OX_COORD_MAX, OX_COORD_MAX);
-}
-
 static void
 check_date (const char *date, GPtrArray *findings)
 {
   if (!*date || !ox_text_is_date (date))
     add (findings, NULL,
-         g_strdup_printf (_ ("“%.40s” is no day of the record; one such as 2026-09-14 is needed"), date));
+         g_strdup_printf (_ ("“%s” is no day of the record; one such as 2026-09-14 is needed"), ox_shown (date).text));
 }
 
 static gboolean
 meter_fits (double hours)
 {
-  return hours == OX_METER_UNREAD || is_within (hours, 0, METER_MOST);
+  return hours == OX_METER_UNREAD || ox_value_is_within (hours, 0, OX_METER_MOST);
 }
 
 static void
 check_day (const OxRecordDay *day, GPtrArray *findings)
 {
   check_date (day->date, findings);
+  if (day->machine > OX_MACHINES_MOST)
+    add (findings, NULL,
+         g_strdup_printf (_ ("A day of the record is that of machine %u; 1 to %d is allowed"), day->machine,
+                          OX_MACHINES_MOST));
   if (!meter_fits (day->meter_start_h) || !meter_fits (day->meter_end_h))
     add (findings, NULL,
-         g_strdup_printf (_ ("A meter reading of %.40s is out of range; 0 to 1000000 h is allowed"), day->date));
+         g_strdup_printf (_ ("A meter reading of %s is out of range; 0 to 1000000 h is allowed"),
+                          ox_shown (day->date).text));
   else if (day->meter_end_h >= 0 && day->meter_end_h < day->meter_start_h)
     add (findings, NULL,
-         g_strdup_printf (_ ("The meter of %.40s ends at %g h, before its start at %g h"), day->date, day->meter_end_h,
-                          day->meter_start_h));
+         g_strdup_printf (_ ("The meter of %s ends at %g h, before its start at %g h"), ox_shown (day->date).text,
+                          day->meter_end_h, day->meter_start_h));
 }
 
 static void
 check_strip (const OxDoneStrip *strip, GPtrArray *findings)
 {
   check_date (strip->date, findings);
-  if (!point_fits (strip->a) || !point_fits (strip->b))
+  if (!ox_value_is_place (strip->a) || !ox_value_is_place (strip->b))
     add (findings, NULL,
          g_strdup_printf (_ ("A strip done runs from %g, %g to %g, %g; coordinates from -10000 to 10000 m are allowed"),
                           strip->a.x, strip->a.y, strip->b.x, strip->b.y));
   else if (ox_point_distance (strip->a, strip->b) < OX_GRID)
     add (findings, &strip->a, g_strdup_printf (_ ("A strip done at %g, %g has no length"), strip->a.x, strip->a.y));
-  if (!is_within (strip->width, OX_GRID, WIDTH_MOST))
+  if (!ox_value_is_within (strip->width, OX_GRID, OX_DONE_WIDTH_MOST))
     add (findings, NULL,
-         g_strdup_printf (_ ("The width of a strip done on %.40s is %g m; over 0 to 10 m is allowed"), strip->date,
-                          strip->width));
+         g_strdup_printf (_ ("The width of a strip done on %s is %g m; over 0 to 10 m is allowed"),
+                          ox_shown (strip->date).text, strip->width));
   if (strip->coat > 4)
     add (findings, NULL,
-         g_strdup_printf (_ ("A strip done on %.40s is of coat %u; 1 to 4 is allowed"), strip->date, strip->coat));
-  if (strip->csp > 10)
+         g_strdup_printf (_ ("A strip done on %s is of coat %u; 1 to 4 is allowed"), ox_shown (strip->date).text,
+                          strip->coat));
+  if (strip->csp > OX_CSP_MOST)
     add (findings, NULL,
-         g_strdup_printf (_ ("A strip done on %.40s has a profile of CSP %u; 1 to 10 is allowed"), strip->date,
-                          strip->csp));
-  if (!is_within (strip->depth_mm, 0, 100))
+         g_strdup_printf (_ ("A strip done on %s has a profile of CSP %u; 1 to 10 is allowed"),
+                          ox_shown (strip->date).text, strip->csp));
+  if (!ox_value_is_within (strip->depth_mm, 0, OX_TEXTURE_MOST_MM))
     add (findings, NULL,
-         g_strdup_printf (_ ("The texture depth of a strip done on %.40s is %g mm; 0 to 100 mm is allowed"), strip->date,
-                          strip->depth_mm));
+         g_strdup_printf (_ ("The texture depth of a strip done on %s is %g mm; 0 to 100 mm is allowed"),
+                          ox_shown (strip->date).text, strip->depth_mm));
 }
 
 static void
@@ -91,18 +83,19 @@ check_edge (const OxDoneEdge *edge, GPtrArray *findings)
       OxPoint where = { 0, 0 };
       gboolean fits = TRUE;
       for (guint k = 0; k < ring->n; k++)
-        fits = fits && point_fits (ring->points[k]);
+        fits = fits && ox_value_is_place (ring->points[k]);
       if (!fits)
         add (findings, NULL,
-             g_strdup_printf (_ ("Edge work done on %.40s has corners beyond -10000 to 10000 m"), edge->date));
+             g_strdup_printf (_ ("Edge work done on %s has corners beyond -10000 to 10000 m"),
+                              ox_shown (edge->date).text));
       else if (ring->n < 3)
         add (findings, NULL,
-             g_strdup_printf (_ ("An outline of edge work done on %.40s has %u corners; 3 or more are needed"),
-                              edge->date, ring->n));
+             g_strdup_printf (_ ("An outline of edge work done on %s has %u corners; 3 or more are needed"),
+                              ox_shown (edge->date).text, ring->n));
       else if (!ox_ring_is_simple (ring, &where))
         add (findings, &where,
-             g_strdup_printf (_ ("The outline of edge work done on %.40s meets itself at %.3f, %.3f"), edge->date,
-                              where.x, where.y));
+             g_strdup_printf (_ ("The outline of edge work done on %s meets itself at %.3f, %.3f"),
+                              ox_shown (edge->date).text, where.x, where.y));
     }
 }
 

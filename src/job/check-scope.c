@@ -2,6 +2,7 @@
  * SPDX-License-Identifier: GPL-3.0-or-later
  */
 #include "job/check-private.h"
+#include "base/shown.h"
 #include "base/words.h"
 #include "job/text.h"
 
@@ -9,13 +10,6 @@ static void
 add (GPtrArray *findings, char *text)
 {
   ox_finding_add (findings, OX_FINDING_ERROR, "", NULL, text);
-}
-
-static void
-check_date (const char *date, GPtrArray *findings)
-{
-  if (!ox_text_is_date (date))
-    add (findings, g_strdup_printf (_ ("“%.40s” is no day; one such as 2026-09-14 is needed, or nothing"), date));
 }
 
 static void
@@ -28,12 +22,12 @@ check_lines (const OxScope *scope, OxScopeList list, GPtrArray *findings)
     {
       const OxScopeLine *line = &scope->lines[list][i];
       if (strlen (line->text) > OX_SCOPE_LINE_BYTES_MOST)
-        add (findings, g_strdup_printf (_ ("The line “%.40s…” of the scope is too long; %d bytes are allowed"),
-                                        line->text, OX_SCOPE_LINE_BYTES_MOST));
+        add (findings, g_strdup_printf (_ ("The line “%s” of the scope is too long; %d bytes are allowed"),
+                                        ox_shown (line->text).text, OX_SCOPE_LINE_BYTES_MOST));
       if (ox_scope_line_text (list, line)[0] == '\0')
-        add (findings, line->key[0] ? g_strdup_printf (_ ("“%.40s” is no line of the scope that is known here; its "
+        add (findings, line->key[0] ? g_strdup_printf (_ ("“%s” is no line of the scope that is known here; its "
                                                           "text is needed"),
-                                                       line->key)
+                                                       ox_shown (line->key).text)
                                     : g_strdup (_ ("A line of the scope is empty; a text is needed")));
     }
 }
@@ -49,14 +43,14 @@ check_revisions (const OxJob *job, GPtrArray *findings)
   for (guint i = 0; i < scope->n_revisions; i++)
     {
       const OxRevision *row = &scope->revisions[i];
-      check_date (row->date, findings);
-      check_date (row->accepted_on, findings);
+      ox_finding_date ("", row->date, findings);
+      ox_finding_date ("", row->accepted_on, findings);
       if (!g_hash_table_add (seen, row->mark))
-        add (findings,
-             g_strdup_printf (_ ("Two revisions have the mark “%.40s”; each needs one of its own"), row->mark));
+        add (findings, g_strdup_printf (_ ("Two revisions have the mark “%s”; each needs one of its own"),
+                                        ox_shown (row->mark).text));
       if (row->accepted_by[0] && g_str_equal (row->mark, job->texts->revision))
-        add (findings, g_strdup_printf (_ ("Revision “%.40s” was signed and has changed since; it needs another mark"),
-                                        row->mark));
+        add (findings, g_strdup_printf (_ ("Revision “%s” was signed and has changed since; it needs another mark"),
+                                        ox_shown (row->mark).text));
     }
 }
 
@@ -64,13 +58,14 @@ static void
 check_sign_off (const OxJob *job, GPtrArray *findings)
 {
   const OxSignOff *sign_off = &job->scope->sign_off;
-  check_date (sign_off->date, findings);
+  ox_finding_date ("", sign_off->date, findings);
   if (!ox_scope_is_signed (job->scope))
     return;
   if (!g_str_equal (sign_off->number, job->texts->number) || !g_str_equal (sign_off->revision, job->texts->revision))
-    add (findings, g_strdup_printf (_ ("The sign-off is for drawing “%.40s” revision “%.40s”, and the drawing is "
-                                       "“%.40s” revision “%.40s”; it must be for this one"),
-                                    sign_off->number, sign_off->revision, job->texts->number, job->texts->revision));
+    add (findings, g_strdup_printf (_ ("The sign-off is for drawing “%s” revision “%s”, and the drawing is "
+                                       "“%s” revision “%s”; it must be for this one"),
+                                    ox_shown (sign_off->number).text, ox_shown (sign_off->revision).text,
+                                    ox_shown (job->texts->number).text, ox_shown (job->texts->revision).text));
 }
 
 static void
@@ -78,7 +73,7 @@ check_paper (const char *name, GPtrArray *findings)
 {
   g_autofree char *names = g_strjoinv (", ", (char **) ox_setup_papers);
   if (*name && !g_strv_contains (ox_setup_papers, name))
-    add (findings, g_strdup_printf (_ ("“%.40s” is none of the papers %s"), name, names));
+    add (findings, g_strdup_printf (_ ("“%s” is none of the papers %s"), ox_shown (name).text, names));
 }
 
 static void
@@ -89,7 +84,8 @@ check_setup (const OxSheetSetup *setup, GPtrArray *findings)
   check_paper (setup->schedule_paper, findings);
   check_paper (setup->tiles, findings);
   if (setup->language[0] && !ox_language_find (setup->language, &language))
-    add (findings, g_strdup_printf (_ ("“%.40s” is no language that sheets can have here"), setup->language));
+    add (findings,
+         g_strdup_printf (_ ("“%s” is no language that sheets can have here"), ox_shown (setup->language).text));
   if (setup->scale != 0 && !(setup->scale >= 1 && setup->scale <= OX_SETUP_SCALE_MOST))
     add (findings, g_strdup (_ ("The scale of the sheets is out of range: 1:1 to 1:100000 is allowed")));
 }

@@ -2,10 +2,12 @@
  * SPDX-License-Identifier: GPL-3.0-or-later
  */
 #include "job/check.h"
+#include "base/shown.h"
 #include "base/words.h"
 #include "job/check-private.h"
 #include "job/job-private.h"
 #include "job/text.h"
+#include "job/value.h"
 
 #define ROOM_LEAST_AREA 0.01 /* m2 */
 #define KEEP_BACK_MOST 100.0 /* m */
@@ -43,24 +45,20 @@ error_at (GPtrArray *findings, const char *id, const OxPoint *at, char *text)
   ox_finding_add (findings, OX_FINDING_ERROR, id, at, text);
 }
 
-/* FALSE for NaN, too */
-static gboolean
-is_within (double value, double least, double most)
+void
+ox_finding_date (const char *id, const char *date, GPtrArray *findings)
 {
-  return value >= least && value <= most;
-}
-
-static gboolean
-point_fits (OxPoint p)
-{
-  return is_within (p.x, -OX_COORD_MAX, OX_COORD_MAX) && is_within (p.y, -OX_COORD_MAX, OX_COORD_MAX);
+  if (!ox_text_is_date (date))
+    error_at (
+        findings, id, NULL,
+        g_strdup_printf (_ ("“%s” is no day; one such as 2026-09-14 is needed, or nothing"), ox_shown (date).text));
 }
 
 static gboolean
 check_points (const char *id, const OxPoint *points, guint n, GPtrArray *findings)
 {
   for (guint i = 0; i < n; i++)
-    if (!point_fits (points[i]))
+    if (!ox_value_is_place (points[i]))
       {
         error_at (findings, id, NULL,
                   g_strdup_printf (_ ("Corner %u of %s is at %g, %g; coordinates from -10000 to 10000 m are allowed"),
@@ -107,7 +105,7 @@ check_area (const char *id, const OxRing *ring, GPtrArray *findings)
 static void
 check_keep_back (const char *id, double keep_back, const OxPoint *at, GPtrArray *findings)
 {
-  if (!is_within (keep_back, 0, KEEP_BACK_MOST))
+  if (!ox_value_is_within (keep_back, 0, KEEP_BACK_MOST))
     error_at (findings, id, at,
               g_strdup_printf (_ ("The keep-back of a drop of %s is %g m; 0 to 100 m is allowed"), id, keep_back));
 }
@@ -124,7 +122,7 @@ check_room (const OxRoom *room, GPtrArray *findings)
     error_at (findings, room->id, NULL,
               g_strdup_printf (_ ("The strips of %s are to run along side %u; it has sides 1 to %u"), room->id,
                                direction->side + 1, room->ring->n));
-  if (direction->kind == OX_DIRECTION_ANGLE && !is_within (direction->angle_deg, -360, 360))
+  if (direction->kind == OX_DIRECTION_ANGLE && !ox_value_is_within (direction->angle_deg, -360, 360))
     error_at (findings, room->id, NULL,
               g_strdup_printf (_ ("The strips of %s are to run at %g degrees; -360 to 360 is allowed"), room->id,
                                direction->angle_deg));
@@ -134,7 +132,7 @@ check_room (const OxRoom *room, GPtrArray *findings)
 static void
 check_size (const char *id, const char *what, double size, OxPoint at, GPtrArray *findings)
 {
-  if (!is_within (size, OX_GRID, OX_COORD_MAX))
+  if (!ox_value_is_within (size, OX_GRID, OX_COORD_MAX))
     error_at (findings, id, &at,
               /* TRANSLATORS: "The width of O3 is 0 m; ..." */
               g_strdup_printf (_ ("The %s of %s is %g m; more than 0 and at most 10000 m is allowed"), what, id, size));
@@ -155,7 +153,7 @@ check_obstacle (const OxObstacle *obstacle, GPtrArray *findings)
         {
           check_size (id, _ ("width"), shape->width, shape->centre, findings);
           check_size (id, _ ("depth"), shape->depth, shape->centre, findings);
-          if (!is_within (shape->angle_deg, -360, 360))
+          if (!ox_value_is_within (shape->angle_deg, -360, 360))
             error_at (
                 findings, id, &shape->centre,
                 g_strdup_printf (_ ("The angle of %s is %g degrees; -360 to 360 is allowed"), id, shape->angle_deg));
@@ -173,7 +171,7 @@ check_doorway (const OxDoorway *doorway, GPtrArray *findings)
   if (ox_point_distance (doorway->a, doorway->b) < OX_GRID)
     error_at (findings, doorway->id, &doorway->a,
               g_strdup_printf (_ ("Doorway %s has no width; its two ends must be apart"), doorway->id));
-  if (!is_within (doorway->depth, 0, DEPTH_MOST))
+  if (!ox_value_is_within (doorway->depth, 0, DEPTH_MOST))
     error_at (
         findings, doorway->id, &doorway->a,
         g_strdup_printf (_ ("The depth of doorway %s is %g m; 0 to 100 m is allowed"), doorway->id, doorway->depth));
@@ -192,7 +190,7 @@ static void
 check_station (const OxStation *station, GPtrArray *findings)
 {
   check_points (station->id, &station->at, 1, findings);
-  if (!is_within (station->length, 0, STATION_LENGTH_MOST))
+  if (!ox_value_is_within (station->length, 0, STATION_LENGTH_MOST))
     error_at (
         findings, station->id, NULL,
         g_strdup_printf (_ ("The length at station %s is %g m; 0 to 1000 m is allowed"), station->id, station->length));
@@ -212,7 +210,7 @@ check_condition (const OxCondition *condition, GPtrArray *findings)
   if (check_outline (condition->id, condition->ring, findings))
     check_area (condition->id, condition->ring, findings);
   check_coats (condition->id, condition->coats, 0, findings);
-  if (!is_within (condition->speed_m_per_min, 0, SPEED_MOST))
+  if (!ox_value_is_within (condition->speed_m_per_min, 0, SPEED_MOST))
     error_at (findings, condition->id, NULL,
               g_strdup_printf (_ ("The walking speed in %s is %g m/min; 0 to 1000 m/min is allowed"), condition->id,
                                condition->speed_m_per_min));
@@ -226,13 +224,13 @@ check_traced (const OxTracedPlan *traced, GPtrArray *findings)
     return;
   check_size (id, _ ("width"), traced->width, traced->middle, findings);
   check_size (id, _ ("depth"), traced->depth, traced->middle, findings);
-  if (!is_within (traced->angle_deg, -360, 360))
+  if (!ox_value_is_within (traced->angle_deg, -360, 360))
     error_at (findings, id, &traced->middle,
               g_strdup_printf (_ ("The angle of %s is %g degrees; -360 to 360 is allowed"), id, traced->angle_deg));
-  if (!is_within (traced->strength, OX_TRACED_MIN_STRENGTH, 1))
+  if (!ox_value_is_within (traced->strength, OX_TRACED_MIN_STRENGTH, 1))
     error_at (findings, id, &traced->middle,
               g_strdup_printf (_ ("The strength of %s is %g %%; 5 to 100 %% is allowed"), id, traced->strength * 100));
-  if (!is_within (traced->page, 1, OX_TRACED_MAX_PAGE))
+  if (!ox_value_is_within (traced->page, 1, OX_TRACED_MAX_PAGE))
     error_at (findings, id, &traced->middle,
               g_strdup_printf (_ ("%s shows page %u; 1 to %d is allowed"), id, traced->page, OX_TRACED_MAX_PAGE));
 }
@@ -286,11 +284,11 @@ check_figures (const OxJob *job, GPtrArray *findings)
     error_at (
         findings, "", NULL,
         g_strdup_printf (_ ("The hand rate of edge work is %g m²/h; more than 0 and at most 10000 is allowed"), rate));
-  if (!is_within (job->rates.edge_m_per_hour, 0, EDGE_RATE_MOST))
+  if (!ox_value_is_within (job->rates.edge_m_per_hour, 0, EDGE_RATE_MOST))
     error_at (findings, "", NULL,
               g_strdup_printf (_ ("The hand rate of edge work by length is %g m/h; 0 to 10000 is allowed"),
                                job->rates.edge_m_per_hour));
-  if (!is_within (job->north_deg, -360, 360))
+  if (!ox_value_is_within (job->north_deg, -360, 360))
     error_at (findings, "", NULL,
               g_strdup_printf (_ ("North is at %g degrees; -360 to 360 is allowed"), job->north_deg));
 }
@@ -302,7 +300,7 @@ check_items (const OxJob *job, gboolean *sound, GPtrArray *findings)
     {
       sound[i] = check_room (job->rooms[i], findings);
       check_coats (job->rooms[i]->id, job->rooms[i]->coats, 1, findings);
-      if (!is_within (job->rooms[i]->coat_turn_deg, -360, 360))
+      if (!ox_value_is_within (job->rooms[i]->coat_turn_deg, -360, 360))
         error_at (findings, job->rooms[i]->id, NULL,
                   g_strdup_printf (_ ("The coats of %s are turned by %g degrees; -360 to 360 is allowed"),
                                    job->rooms[i]->id, job->rooms[i]->coat_turn_deg));

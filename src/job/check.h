@@ -25,7 +25,7 @@ void ox_finding_free (OxFinding *finding);
 /* ox_job_check:
  * Rules: ids unique and well formed; rooms simple rings of 3 or more corners, area over 0.01 m2, coordinates within +/-10 km, no two rooms overlap
  * (shared sides are fine); shapes with positive sizes; overlap under blast width, machine figures finite and in range; rates > 0; a keep-back >= 0;
- * a direction's side exists; coats 1 to 4; dates that exist, amounts that are decimal; a record whose strips and areas have places and dates. Obstacles may cross sides and one another.
+ * a direction's side exists; coats 1 to 4; dates that exist, amounts that are decimal; 10 min to work in a shift; a record whose strips and areas have places and dates. Obstacles may cross sides and one another.
  * Returns: (transfer full): array of OxFinding*, errors first, with free function; empty when nothing is wrong
  */
 GPtrArray *ox_job_check (const OxJob *job) G_GNUC_WARN_UNUSED_RESULT;

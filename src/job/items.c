@@ -3,16 +3,9 @@
  */
 #include "job/items.h"
 #include "job/text.h"
+#include "job/value.h"
 
 #define DEGREES (G_PI / 180.0)
-
-/* Angles are stored to 1e-6 degree: 0.2 mm over 10 km, finer than OX_GRID asks for. */
-static double
-snap_degrees (double degrees)
-{
-  double snapped = round (degrees * 1e6) / 1e6;
-  return snapped == 0 ? 0 : snapped;
-}
 
 OxRoom *
 ox_room_new (const OxRoom *room)
@@ -31,10 +24,10 @@ ox_room_new (const OxRoom *room)
   if (room->direction.kind == OX_DIRECTION_SIDE)
     self->direction.side = room->direction.side;
   if (room->direction.kind == OX_DIRECTION_ANGLE)
-    self->direction.angle_deg = snap_degrees (room->direction.angle_deg);
+    self->direction.angle_deg = ox_value_snap (room->direction.angle_deg);
   self->profile = ox_text_clean (room->profile, FALSE);
   self->coats = room->coats > 0 ? room->coats : 1;
-  self->coat_turn_deg = room->coats > 0 ? snap_degrees (room->coat_turn_deg) : 90;
+  self->coat_turn_deg = room->coats > 0 ? ox_value_snap (room->coat_turn_deg) : 90;
   self->extra = g_strdup (room->extra);
   return self;
 }
@@ -87,7 +80,7 @@ shape_make (const OxShape *shape)
       made.centre = ox_point_snap (shape->centre);
       made.width = ox_snap (shape->width);
       made.depth = ox_snap (shape->depth);
-      made.angle_deg = snap_degrees (shape->angle_deg);
+      made.angle_deg = ox_value_snap (shape->angle_deg);
       made.ring = ox_ring_new_rectangle (made.centre, made.width, made.depth, made.angle_deg * DEGREES);
       break;
     case OX_SHAPE_CIRCLE:
@@ -289,7 +282,7 @@ ox_condition_new (const OxCondition *condition)
   self->id = g_strdup (condition->id ? condition->id : "");
   self->name = ox_text_clean (condition->name, FALSE);
   self->ring = ox_ring_ref (condition->ring);
-  self->speed_m_per_min = round (condition->speed_m_per_min * 1e6) / 1e6;
+  self->speed_m_per_min = ox_value_snap (condition->speed_m_per_min);
   self->coats = condition->coats;
   self->profile = ox_text_clean (condition->profile, FALSE);
   self->extra = g_strdup (condition->extra);

@@ -72,7 +72,14 @@ ox_machine_free (OxMachine *machine)
 static gboolean
 wear_equal (const OxWearPart *a, const OxWearPart *b)
 {
-  return g_strcmp0 (a->name, b->name) == 0 && a->interval_h == b->interval_h && a->run_h == b->run_h;
+  return g_strcmp0 (a->name, b->name) == 0 && a->interval_h == b->interval_h && a->run_h == b->run_h
+         && a->machine == b->machine;
+}
+
+gboolean
+ox_wear_part_is_on (const OxWearPart *part, guint machine)
+{
+  return part->machine == 0 || part->machine == machine;
 }
 
 gboolean
@@ -127,11 +134,14 @@ check_wear (const OxMachine *machine)
   for (guint i = 0; i < machine->n_wear; i++)
     {
       const OxWearPart *part = &machine->wear[i];
-      if (!isfinite (part->interval_h) || part->interval_h <= 0 || part->interval_h > 1e6)
+      if (!isfinite (part->interval_h) || part->interval_h <= 0 || part->interval_h > OX_WEAR_MOST_H)
         return g_strdup_printf (_ ("Wear part “%s”: hours between checks must be more than 0 and at most 1000000"),
                                 part->name);
-      if (!isfinite (part->run_h) || part->run_h < 0 || part->run_h > 1e6)
+      if (!isfinite (part->run_h) || part->run_h < 0 || part->run_h > OX_WEAR_MOST_H)
         return g_strdup_printf (_ ("Wear part “%s”: hours run must be 0 to 1000000"), part->name);
+      if (part->machine > OX_MACHINES_MOST)
+        return g_strdup_printf (_ ("Wear part “%s”: the machine must be one of 1 to %d, or all"), part->name,
+                                OX_MACHINES_MOST);
     }
   return NULL;
 }

@@ -13,13 +13,16 @@
 #include <glib.h>
 G_BEGIN_DECLS
 
-#define OX_MACHINE_MAX_WEAR 12
+#define OX_MACHINES_MOST 20 /* of one kind at work in a job */
+#define OX_MACHINE_MAX_WEAR 40
+#define OX_WEAR_MOST_H 1e6
 
 typedef struct
 {
   char *name;
   double interval_h; /* between checks, > 0 */
   double run_h;      /* hours run since the last check, >= 0 */
+  guint machine;     /* of which of the machines at work, 1 to OX_MACHINES_MOST; 0: of each alike */
 } OxWearPart;
 
 typedef struct
@@ -50,6 +53,9 @@ typedef struct
   guint n_wear;
   OxWearPart wear[OX_MACHINE_MAX_WEAR];
 } OxMachine;
+
+/* ox_wear_part_is_on: whether machine number @machine, from 1, has it */
+gboolean ox_wear_part_is_on (const OxWearPart *part, guint machine);
 
 /* ox_machine_copy: deep copy; (transfer full), free with ox_machine_free() */
 OxMachine *ox_machine_copy (const OxMachine *machine) G_GNUC_WARN_UNUSED_RESULT;

@@ -4,24 +4,17 @@
 #include "job/outfit.h"
 #include <math.h>
 #include "job/text.h"
-
-/* As a file holds it, so that a job read back is the same. */
-static double
-snap_figure (double value)
-{
-  double snapped = round (value * 1e6) / 1e6;
-  return snapped == 0 ? 0 : snapped;
-}
+#include "job/value.h"
 
 OxOutfit *
 ox_outfit_new (const OxOutfit *outfit)
 {
   OxOutfit *self = g_atomic_rc_box_new0 (OxOutfit);
   self->shot = ox_text_clean (outfit->shot, FALSE);
-  self->circuit_a = snap_figure (outfit->circuit_a);
+  self->circuit_a = ox_value_snap (outfit->circuit_a);
   self->n_cords = MIN (outfit->n_cords, OX_OUTFIT_MOST_CORDS);
   for (guint i = 0; i < self->n_cords; i++)
-    self->cords[i] = (OxCordPart){ snap_figure (outfit->cords[i].length), snap_figure (outfit->cords[i].mm2) };
+    self->cords[i] = (OxCordPart){ ox_value_snap (outfit->cords[i].length), ox_value_snap (outfit->cords[i].mm2) };
   return self;
 }
 
@@ -58,13 +51,4 @@ OxOutfit *
 ox_outfit_default (void)
 {
   return ox_outfit_new (&(OxOutfit){ .shot = NULL });
-}
-
-double
-ox_outfit_cord_length (const OxOutfit *outfit)
-{
-  double length = 0;
-  for (guint i = 0; i < outfit->n_cords; i++)
-    length += outfit->cords[i].length;
-  return length;
 }

@@ -11,6 +11,7 @@ G_BEGIN_DECLS
 #define OX_CIRCUIT_MOST_A 10000.0
 #define OX_CORD_MOST_M 10000.0
 #define OX_CORD_MOST_MM2 1000.0
+#define OX_SHOT_MOST_BYTES 40
 
 typedef struct
 {
@@ -35,9 +36,6 @@ gboolean ox_outfit_equal (const OxOutfit *a, const OxOutfit *b);
 
 /* ox_outfit_default: nothing set; (transfer full) */
 OxOutfit *ox_outfit_default (void) G_GNUC_WARN_UNUSED_RESULT;
-
-/* ox_outfit_cord_length: of all cords together, m; 0 without one */
-double ox_outfit_cord_length (const OxOutfit *outfit);
 
 G_DEFINE_AUTOPTR_CLEANUP_FUNC (OxOutfit, ox_outfit_unref)
 G_END_DECLS

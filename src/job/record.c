@@ -4,20 +4,13 @@
 #include "job/record.h"
 #include <string.h>
 #include "job/text.h"
+#include "job/value.h"
 
 #define GOLDEN G_GUINT64_CONSTANT (0x9e3779b97f4a7c15) /* 2^64 over the golden ratio, an odd number of mixed bits */
 
 #define LEAST_RING_M2 1e-6
 #define LEAST_EDGE_M2 1e-3 /* less of a marked area than this is no floor that anybody worked */
 #define UNFOLD 0.0005      /* m taken off an area whose outline the grid would fold up */
-
-/* As a file holds it, so that a job read back is the same. */
-static double
-snap_figure (double value)
-{
-  double snapped = round (value * 1e6) / 1e6;
-  return snapped == 0 ? 0 : snapped;
-}
 
 /* Finite ends on the grid; others stay for ox_job_check() to find. */
 static OxPoint
@@ -31,9 +24,10 @@ day_copy (const OxRecordDay *day)
 {
   return (OxRecordDay){
     .date = ox_text_clean (day->date, FALSE),
-    .meter_start_h = day->meter_start_h < 0 ? OX_METER_UNREAD : snap_figure (day->meter_start_h),
-    .meter_end_h = day->meter_end_h < 0 ? OX_METER_UNREAD : snap_figure (day->meter_end_h),
+    .meter_start_h = day->meter_start_h < 0 ? OX_METER_UNREAD : ox_value_snap (day->meter_start_h),
+    .meter_end_h = day->meter_end_h < 0 ? OX_METER_UNREAD : ox_value_snap (day->meter_end_h),
     .notes = ox_text_clean (day->notes, TRUE),
+    .machine = MAX (day->machine, 1),
   };
 }
 
@@ -48,8 +42,8 @@ strip_copy (const OxDoneStrip *strip)
   copy.coat = MAX (strip->coat, 1);
   copy.crosswise = strip->crosswise != FALSE;
   copy.date = ox_text_clean (strip->date, FALSE);
-  copy.depth_mm = snap_figure (strip->depth_mm);
-  copy.note = ox_text_clean (strip->note, FALSE);
+  copy.depth_mm = ox_value_snap (strip->depth_mm);
+  copy.note = ox_text_clean (strip->note, TRUE);
   return copy;
 }
 
@@ -57,7 +51,7 @@ static OxDoneEdge
 edge_copy (const OxDoneEdge *edge)
 {
   OxDoneEdge copy = { ox_text_clean (edge->room, FALSE), 0, g_new0 (OxRing *, edge->n_rings + 1),
-                      ox_text_clean (edge->date, FALSE), ox_text_clean (edge->note, FALSE) };
+                      ox_text_clean (edge->date, FALSE), ox_text_clean (edge->note, TRUE) };
   gboolean dropped = TRUE; /* the outline that a hole would belong to */
   for (guint i = 0; i < edge->n_rings; i++)
     {
@@ -117,15 +111,22 @@ draft_new (guint strips)
   return draft;
 }
 
+static int
+compare_days (const OxRecordDay *a, const OxRecordDay *b)
+{
+  int order = strcmp (a->date, b->date);
+  return order != 0 ? order : (a->machine > b->machine) - (a->machine < b->machine);
+}
+
 static void
 draft_add_day (Draft *draft, const OxRecordDay *day)
 {
   OxRecordDay copy = day_copy (day);
   guint at = draft->days->len;
-  while (at > 0 && strcmp (g_array_index (draft->days, OxRecordDay, at - 1).date, copy.date) > 0)
+  while (at > 0 && compare_days (&g_array_index (draft->days, OxRecordDay, at - 1), &copy) > 0)
     at--;
   OxRecordDay *before = at > 0 ? &g_array_index (draft->days, OxRecordDay, at - 1) : NULL;
-  if (before && g_str_equal (before->date, copy.date))
+  if (before && compare_days (before, &copy) == 0)
     {
       day_clear (before);
       *before = copy;
@@ -330,10 +331,10 @@ ox_record_without_edge_floor (const OxRecord *record, const OxRegion *floor)
 /* --- what can be asked ----------------------------------------------------------------------------------------- */
 
 const OxRecordDay *
-ox_record_find_day (const OxRecord *record, const char *date)
+ox_record_find_day (const OxRecord *record, const char *date, guint machine)
 {
   for (guint i = 0; i < record->n_days; i++)
-    if (g_str_equal (record->days[i].date, date))
+    if (g_str_equal (record->days[i].date, date) && record->days[i].machine == machine)
       return &record->days[i];
   return NULL;
 }
@@ -343,15 +344,16 @@ ox_record_day_hours (const OxRecordDay *day)
 {
   if (day->meter_start_h < 0 || day->meter_end_h < 0)
     return 0;
-  return snap_figure (day->meter_end_h - day->meter_start_h);
+  return ox_value_snap (day->meter_end_h - day->meter_start_h);
 }
 
 double
-ox_record_meter_hours (const OxRecord *record)
+ox_record_meter_hours (const OxRecord *record, guint machine)
 {
   double sum = 0;
   for (guint i = 0; i < record->n_days; i++)
-    sum += ox_record_day_hours (&record->days[i]);
+    if (machine == 0 || record->days[i].machine == machine)
+      sum += ox_record_day_hours (&record->days[i]);
   return sum;
 }
 

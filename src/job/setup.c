@@ -4,6 +4,7 @@
 #include "job/setup.h"
 #include <math.h>
 #include "job/text.h"
+#include "job/value.h"
 
 const char *const ox_setup_papers[]
     = { "A4",     "A3",     "A2",     "A1",     "A0",     "Letter",  "Tabloid", "ANSI C", "ANSI D",
@@ -17,7 +18,7 @@ ox_sheet_setup_new (const OxSheetSetup *setup)
   self->paper = ox_text_clean (setup->paper, FALSE);
   self->schedule_paper = ox_text_clean (setup->schedule_paper, FALSE);
   self->tiles = ox_text_clean (setup->tiles, FALSE);
-  self->scale = round (setup->scale * 1e6) / 1e6;
+  self->scale = ox_value_snap (setup->scale);
   self->orientation = setup->orientation;
   return self;
 }

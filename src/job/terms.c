@@ -4,15 +4,8 @@
 #include "job/terms.h"
 #include <math.h>
 #include "job/text.h"
+#include "job/value.h"
 #include "trade/defaults.h"
-
-/* As a file holds it, so that a job read back is the same. */
-static double
-snap_figure (double value)
-{
-  double snapped = round (value * 1e6) / 1e6;
-  return snapped == 0 ? 0 : snapped;
-}
 
 static OxPatch
 patch_copy (const OxPatch *patch)
@@ -21,13 +14,16 @@ patch_copy (const OxPatch *patch)
   copy.id = g_strdup (patch->id ? patch->id : "");
   copy.date = ox_text_clean (patch->date, FALSE);
   copy.note = ox_text_clean (patch->note, FALSE);
-  copy.speed_m_per_min = snap_figure (patch->speed_m_per_min);
-  copy.flow_kg_min = snap_figure (patch->flow_kg_min);
-  copy.depth_mm = snap_figure (patch->depth_mm);
-  copy.volume_ml = snap_figure (patch->volume_ml);
+  copy.speed_m_per_min = ox_value_snap (patch->speed_m_per_min);
+  copy.flow_kg_min = ox_value_snap (patch->flow_kg_min);
+  copy.depth_mm = ox_value_snap (patch->depth_mm);
+  copy.volume_ml = ox_value_snap (patch->volume_ml);
+  copy.left_mm = ox_value_snap (patch->left_mm);
+  copy.middle_mm = ox_value_snap (patch->middle_mm);
+  copy.right_mm = ox_value_snap (patch->right_mm);
   copy.n_diameters = MIN (patch->n_diameters, OX_PATCH_MOST_DIAMETERS);
   for (guint i = 0; i < copy.n_diameters; i++)
-    copy.diameters_mm[i] = snap_figure (patch->diameters_mm[i]);
+    copy.diameters_mm[i] = ox_value_snap (patch->diameters_mm[i]);
   return copy;
 }
 
@@ -73,7 +69,8 @@ patch_equal (const OxPatch *a, const OxPatch *b)
   gboolean same = g_str_equal (a->id, b->id) && g_str_equal (a->date, b->date) && g_str_equal (a->note, b->note)
                   && a->speed_m_per_min == b->speed_m_per_min && a->flow_kg_min == b->flow_kg_min
                   && a->depth_mm == b->depth_mm && a->csp == b->csp && a->volume_ml == b->volume_ml
-                  && a->n_diameters == b->n_diameters;
+                  && a->n_diameters == b->n_diameters && a->left_mm == b->left_mm && a->middle_mm == b->middle_mm
+                  && a->right_mm == b->right_mm && a->cage_min == b->cage_min && a->cage_to_min == b->cage_to_min;
   for (guint i = 0; same && i < a->n_diameters; i++)
     same = a->diameters_mm[i] == b->diameters_mm[i];
   return same;
@@ -88,22 +85,37 @@ ox_patches_equal (const OxPatches *a, const OxPatches *b)
   return same;
 }
 
+gboolean
+ox_patch_has_trial (const OxPatch *patch)
+{
+  return patch->left_mm > 0 && patch->right_mm > 0;
+}
+
+const OxPatch *
+ox_patches_trial (const OxPatches *patches)
+{
+  for (guint i = patches->n; i > 0; i--)
+    if (ox_patch_has_trial (&patches->items[i - 1]))
+      return &patches->items[i - 1];
+  return NULL;
+}
+
 OxCalendar *
 ox_calendar_new (const OxCalendar *calendar)
 {
   OxCalendar *self = g_atomic_rc_box_new0 (OxCalendar);
   *self = *calendar;
   self->first_day = ox_text_clean (calendar->first_day, FALSE);
-  self->shift_h = snap_figure (calendar->shift_h);
-  self->break_min = snap_figure (calendar->break_min);
-  self->setup_min = snap_figure (calendar->setup_min);
-  self->cleanup_min = snap_figure (calendar->cleanup_min);
-  self->refill_min = snap_figure (calendar->refill_min);
-  self->drum_change_min = snap_figure (calendar->drum_change_min);
-  self->wear_check_min = snap_figure (calendar->wear_check_min);
-  self->noise_db = snap_figure (calendar->noise_db);
-  self->silica_machine = snap_figure (calendar->silica_machine);
-  self->silica_hand = snap_figure (calendar->silica_hand);
+  self->shift_h = ox_value_snap (calendar->shift_h);
+  self->break_min = ox_value_snap (calendar->break_min);
+  self->setup_min = ox_value_snap (calendar->setup_min);
+  self->cleanup_min = ox_value_snap (calendar->cleanup_min);
+  self->refill_min = ox_value_snap (calendar->refill_min);
+  self->drum_change_min = ox_value_snap (calendar->drum_change_min);
+  self->wear_check_min = ox_value_snap (calendar->wear_check_min);
+  self->noise_db = ox_value_snap (calendar->noise_db);
+  self->silica_machine = ox_value_snap (calendar->silica_machine);
+  self->silica_hand = ox_value_snap (calendar->silica_hand);
   return self;
 }
 

@@ -5,8 +5,18 @@
  * struct on the stack, changing a member and making a new one. A job always has one of each.
  */
 #pragma once
-#include <glib.h>
+#include "job/machine.h"
 G_BEGIN_DECLS
+
+/* Most that a figure may be; far beyond any site, near enough to catch a slipped decimal point. */
+#define OX_CSP_MOST 10
+#define OX_TEXTURE_MOST_MM 100.0 /* mean texture depth */
+#define OX_PATCH_MOST_SPEED 1000.0     /* m/min */
+#define OX_PATCH_MOST_FLOW 10000.0     /* kg/min */
+#define OX_PATCH_MOST_VOLUME 10000.0   /* ml */
+#define OX_PATCH_MOST_DIAMETER 10000.0 /* mm */
+#define OX_CAGE_LEAST_MIN 60 /* 1:00 on the face of the feed cage's clock */
+#define OX_CAGE_MOST_MIN 779 /* 12:59 */
 
 #define OX_SHIFT_LEAST_MIN 10.0 /* to work, of a shift without breaks, set-up and clean-up */
 #define OX_PATCH_MOST_DIAMETERS 12
@@ -14,7 +24,8 @@ G_BEGIN_DECLS
 #define OX_COST_LINES_MOST 200
 #define OX_SHIFT_MOST_H 24.0
 #define OX_CALENDAR_MOST_MIN 1440.0 /* of each of its minutes */
-#define OX_CALENDAR_MOST_MACHINES 20
+#define OX_NOISE_MOST_DB 200.0
+#define OX_SILICA_MOST 100000.0 /* ug/m3 */
 
 /* A trial at a known walking speed whose profile was measured. */
 typedef struct
@@ -29,6 +40,10 @@ typedef struct
   guint n_diameters;
   double diameters_mm[OX_PATCH_MOST_DIAMETERS]; /* of it, > 0 */
   char *note;
+  /* Pattern trial: texture depth in the three thirds of one strip, looking along the travel; 0 unknown, left and right both or neither. */
+  double left_mm, middle_mm, right_mm;
+  guint cage_min;         /* where the feed cage stood, read as a clock: minutes after twelve, OX_CAGE_LEAST_MIN to OX_CAGE_MOST_MIN; 0 unknown */
+  guint cage_to_min;      /* where it was turned to, the same; 0: it was not, or nobody wrote it down */
 } OxPatch;
 
 typedef struct
@@ -49,7 +64,7 @@ typedef struct
   double refill_min;     /* a refill of the hopper */
   double drum_change_min;
   double wear_check_min;
-  guint machines;        /* that work in parallel, 1 to OX_CALENDAR_MOST_MACHINES */
+  guint machines;        /* that work in parallel, 1 to OX_MACHINES_MOST */
   guint days;            /* working weekdays: bit 0 Monday ... bit 6 Sunday; one at least */
   double noise_db;       /* measured at the ear beside machine and collector, dB(A), 0 to 200; 0: not measured */
   double silica_machine; /* measured where the machine's operator breathes, µg/m3, 0 to 100000; 0: not measured */
@@ -90,6 +105,13 @@ OxPatches *ox_patches_new (const OxPatches *patches) G_GNUC_WARN_UNUSED_RESULT;
 OxPatches *ox_patches_ref (const OxPatches *patches);
 void ox_patches_unref (const OxPatches *patches);
 gboolean ox_patches_equal (const OxPatches *a, const OxPatches *b); /* patch by patch, in order */
+
+/* ox_patch_has_trial: whether left and right of its strip were read */
+gboolean ox_patch_has_trial (const OxPatch *patch);
+
+/* ox_patches_trial: the last patch with a pattern trial, which is how the machine is set now; (nullable) */
+const OxPatch *ox_patches_trial (const OxPatches *patches);
+
 OxCalendar *ox_calendar_new (const OxCalendar *calendar) G_GNUC_WARN_UNUSED_RESULT;
 OxCalendar *ox_calendar_ref (const OxCalendar *calendar);
 void ox_calendar_unref (const OxCalendar *calendar);

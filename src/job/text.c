@@ -59,3 +59,18 @@ ox_text_is_date (const char *text)
   guint day = (guint) g_ascii_strtoull (text + 8, NULL, 10);
   return g_date_valid_dmy ((GDateDay) day, (GDateMonth) month, (GDateYear) year);
 }
+
+gboolean
+ox_text_read_clock (const char *text, guint first, guint last, guint *minutes)
+{
+  gsize digits = strspn (text, "0123456789");
+  if (digits < 1 || digits > 2 || text[digits] != ':' || strspn (text + digits + 1, "0123456789") != 2
+      || text[digits + 3] != '\0')
+    return FALSE;
+  guint hour = (guint) g_ascii_strtoull (text, NULL, 10),
+        minute = (guint) g_ascii_strtoull (text + digits + 1, NULL, 10);
+  if (hour < first || hour > last || minute > 59)
+    return FALSE;
+  *minutes = hour * 60 + minute;
+  return TRUE;
+}

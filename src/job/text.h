@@ -23,4 +23,10 @@ gboolean ox_text_is_id (const char *text);
 /* ox_text_is_date: "" or a day that there is, as YYYY-MM-DD */
 gboolean ox_text_is_date (const char *text);
 
+/* ox_text_read_clock:
+ * @text: "9:05" or "09:05"
+ * @first, @last: hours allowed
+ * @minutes: (out): after midnight; untouched where it is no such time */
+gboolean ox_text_read_clock (const char *text, guint first, guint last, guint *minutes) G_GNUC_WARN_UNUSED_RESULT;
+
 G_END_DECLS

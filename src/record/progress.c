@@ -3,6 +3,7 @@
  */
 #include "record/progress.h"
 #include <string.h>
+#include "base/number.h"
 #include "plan/floor.h"
 #include "plan/leftover.h"
 #include "record/which.h"
@@ -32,19 +33,39 @@ compare_days (gconstpointer a, gconstpointer b)
   return strcmp (((const OxProgressDay *) a)->date, ((const OxProgressDay *) b)->date);
 }
 
+/* What one machine's crew wrote down. */
+static void
+add_machine (OxProgressDay *day, const OxRecordDay *own, GString *notes, GString *meters)
+{
+  if (own->meter_start_h >= 0 && own->meter_end_h >= 0)
+    {
+      day->metered = TRUE;
+      day->meter_hours += ox_record_day_hours (own);
+      g_string_append_printf (meters, "%s%u: ", meters->len > 0 ? ", " : "", own->machine);
+      ox_number_append (meters, ox_record_day_hours (own), 2);
+    }
+  if (*own->notes == '\0')
+    return;
+  g_string_append (notes, notes->len > 0 ? "\n" : "");
+  if (own->machine > 1)
+    g_string_append_printf (notes, "%u: ", own->machine);
+  g_string_append (notes, own->notes);
+}
+
 static void
 list_day (Tally *tally, GHashTable *seen, const char *date)
 {
   if (!g_hash_table_add (seen, (gpointer) date))
     return;
-  const OxRecordDay *own = ox_record_find_day (tally->plan->job->record, date);
-  OxProgressDay day = { .date = g_strdup (date), .notes = "" };
-  if (own != NULL)
-    {
-      day.notes = own->notes;
-      day.metered = own->meter_start_h >= 0 && own->meter_end_h >= 0;
-      day.meter_hours = ox_record_day_hours (own);
-    }
+  OxProgressDay day = { .date = g_strdup (date) };
+  g_autoptr (GString) notes = g_string_new (NULL);
+  g_autoptr (GString) meters = g_string_new (NULL);
+  for (guint i = 0; i < tally->plan->job->record->n_days; i++)
+    if (g_str_equal (tally->plan->job->record->days[i].date, date))
+      add_machine (&day, &tally->plan->job->record->days[i], notes, meters);
+  day.notes = g_string_free (g_steal_pointer (&notes), FALSE);
+  day.machine_meters
+      = strchr (meters->str, ',') || !g_str_has_prefix (meters->str, "1:") ? g_strdup (meters->str) : g_strdup ("");
   g_array_append_val (tally->days, day);
 }
 
@@ -196,7 +217,8 @@ name_sum (const OxPlan *plan, OxProgressDay *sum)
     if (plan->edges[i - 1].done > 0)
       g_array_append_val (edges, i);
   sum->date = g_strdup ("");
-  sum->notes = "";
+  sum->notes = g_strdup ("");
+  sum->machine_meters = g_strdup ("");
   sum->strip_numbers = ox_which_text ((const guint *) (gconstpointer) strips->data, strips->len, "");
   sum->edge_numbers = ox_which_text ((const guint *) (gconstpointer) edges->data, edges->len, "E");
 }
@@ -241,7 +263,8 @@ ox_progress_new (const OxPlan *plan)
     }
   name_sum (plan, &self->done);
   self->left.date = g_strdup ("");
-  self->left.notes = "";
+  self->left.notes = g_strdup ("");
+  self->left.machine_meters = g_strdup ("");
   add_strips (plan, NULL, &self->left, NULL);
   add_edges (plan, NULL, &self->left);
   self->left.blasted_m2 = MAX (plan->totals.coats_m2 - self->done.blasted_m2, 0);
@@ -262,6 +285,8 @@ clear_day (OxProgressDay *day)
   g_free (day->date);
   g_free (day->strip_numbers);
   g_free (day->edge_numbers);
+  g_free (day->machine_meters);
+  g_free (day->notes);
 }
 
 void

@@ -19,12 +19,13 @@ typedef struct
   double blasted_m2;   /* of target, floor counted once a coat */
   double edge_m2;
   double strip_hours, move_hours, edge_hours; /* planned */
-  double meter_hours;  /* 0 where a reading is missing */
-  gboolean metered;    /* whether both readings are there */
+  double meter_hours;  /* of all machines; 0 where a reading is missing */
+  gboolean metered;    /* whether both readings of one machine are there */
+  char *machine_meters; /* hours machine by machine where a record has more than the first one: "1: 5.5, 2: 4"; else "" */
   guint least_csp, most_csp; /* of the strips that were measured; 0: none was */
   guint depths;        /* strips with a depth */
   double depth_mm;     /* mean of those, 0 without */
-  const char *notes;   /* of the day; "" for a sum; belongs to the job */
+  char *notes;         /* of the day, machine by machine where there are several; lines split by \n; "" for a sum */
 } OxProgressDay;
 
 typedef struct

@@ -2,6 +2,7 @@
  * SPDX-License-Identifier: GPL-3.0-or-later
  */
 #include "record/which.h"
+#include "base/shown.h"
 #include <string.h>
 #include "base/words.h"
 
@@ -56,7 +57,8 @@ static gboolean
 fail_syntax (const Reader *reader, GError **error)
 {
   g_set_error (error, OX_WHICH_ERROR, OX_WHICH_ERROR_SYNTAX,
-               _ ("“%.40s” is no number; numbers and runs such as 7, 12-40 or -40 are needed"), reader->at);
+               _ ("“%s” is no number; numbers and runs such as 7, 12-40 or -40 are needed"),
+               ox_shown (reader->at).text);
   return FALSE;
 }
 

@@ -220,6 +220,17 @@ profile_text (const OxProgressDay *day)
   return g_string_free (g_steal_pointer (&text), FALSE);
 }
 
+/* "9.5", of several machines "9.5 (1: 5.5, 2: 4)" */
+static char *
+meter_text (const OxProgressDay *day)
+{
+  if (!day->metered)
+    return g_strdup ("");
+  g_autofree char *hours = ox_measure_number (day->meter_hours, 2);
+  return *day->machine_meters != '\0' ? g_strdup_printf ("%s (%s)", hours, day->machine_meters)
+                                      : g_steal_pointer (&hours);
+}
+
 /* what was done on a day, and what it was planned to take; the sum of all days, and what is left, look alike */
 static OxBlock *
 recorded_block (const OxSheetRun *run, const OxProgressDay *day, const char *title)
@@ -230,7 +241,7 @@ recorded_block (const OxSheetRun *run, const OxProgressDay *day, const char *tit
   g_autofree char *edge = ox_measure_area (run->job->units, day->edge_m2);
   g_autofree char *count = g_strdup_printf ("%u", day->strips);
   g_autofree char *planned = ox_measure_number (ox_progress_hours (day), 2);
-  g_autofree char *meter = day->metered ? ox_measure_number (day->meter_hours, 2) : g_strdup ("");
+  g_autofree char *meter = meter_text (day);
   g_autofree char *profile = profile_text (day);
   ox_block_set_columns (block, columns, G_N_ELEMENTS (columns));
   add_pair (block, _ ("Strips"), *day->strip_numbers != '\0' ? day->strip_numbers : count);
@@ -240,7 +251,7 @@ recorded_block (const OxSheetRun *run, const OxProgressDay *day, const char *tit
   add_pair (block, _ ("Planned for it, h"), planned);
   add_pair (block, _ ("On the meter, h"), meter);
   add_pair (block, _ ("Profile read"), profile);
-  add_pair (block, _ ("Notes"), day->notes != NULL ? day->notes : "");
+  add_pair (block, _ ("Notes"), day->notes);
   return block;
 }
 

@@ -4,6 +4,7 @@
 #include "base/words.h"
 #include "estimate/basis.h"
 #include "estimate/card.h"
+#include "estimate/patches.h"
 #include "estimate/settings.h"
 #include "sheets/cautions.h"
 #include "sheets/draft.h"
@@ -96,7 +97,9 @@ parts_block (const OxForm *form, const OxEstimate *estimate)
       gboolean bring = ox_card_brings_part (estimate, i);
       g_autofree char *run = ox_measure_number (part->run_h, 1);
       g_autofree char *left = ox_measure_number (ox_wear_hours_left (part->interval_h, part->run_h), 1);
-      ox_block_add_cells (block, bring, _ (part->name), run, left, bring ? _ ("yes") : "\xe2\x80\x93", NULL);
+      g_autofree char *name = part->machine > 0 ? g_strdup_printf (_ ("%s, machine %u"), _ (part->name), part->machine)
+                                                : g_strdup (_ (part->name));
+      ox_block_add_cells (block, bring, name, run, left, bring ? _ ("yes") : "\xe2\x80\x93", NULL);
     }
   return block;
 }
@@ -173,19 +176,61 @@ trial_drawing (double width_mm)
   return ox_drawing_builder_end (builder);
 }
 
-static OxBlock *
-pattern_block (const OxForm *form, GPtrArray *lines)
+static void
+add_trial_blanks (OxBlock *block)
 {
-  OxBlock *block = ox_block_new (_ ("Pattern trial"), form->block_mm, form->body_mm);
-  g_autoptr (OxDrawing) picture = trial_drawing (form->block_mm);
-  ox_block_add_drawing (block, picture, TRIAL_MM);
-  add_lines (block, lines, "pattern");
   ox_block_add_blank (block, _ ("Left, mm"), 1.0 / 3, FALSE);
   ox_block_add_blank (block, _ ("Middle, mm"), 1.0 / 3, FALSE);
   ox_block_add_blank (block, _ ("Right, mm"), 1.0 / 3, TRUE);
   ox_block_add_blank (block, _ ("Balance, %"), 1.0 / 3, FALSE);
   ox_block_add_blank (block, _ ("Cage at, o'clock"), 1.0 / 3, FALSE);
   ox_block_add_blank (block, _ ("Cage turned to"), 1.0 / 3, TRUE);
+}
+
+/* "Cage at, o'clock 9:15" */
+static void
+append_clock (GString *text, const char *label, guint minutes)
+{
+  g_autofree char *clock = ox_card_clock_text (minutes / 60.0);
+  if (minutes > 0)
+    g_string_append_printf (text, "%s%s: %s", text->len > 0 ? "; " : "", label, clock);
+}
+
+/* What the last trial found, and what is to be done. */
+static void
+add_trial (OxBlock *block, const OxPatch *patch)
+{
+  g_autofree char *left = ox_measure_number (patch->left_mm, 2);
+  g_autofree char *middle = patch->middle_mm > 0 ? ox_measure_number (patch->middle_mm, 2) : g_strdup ("\xe2\x80\x93");
+  g_autofree char *right = ox_measure_number (patch->right_mm, 2);
+  g_autofree char *balance = ox_measure_number (ox_patch_balance (patch), 0);
+  g_autofree char *advice = ox_patch_advice_text (patch);
+  g_autofree char *readings = g_strdup_printf (_ ("%s %s: left %s mm, middle %s mm, right %s mm."), patch->id,
+                                               patch->date, left, middle, right);
+  g_autofree char *result = g_strdup_printf (_ ("Balance %s %%: %s."), balance, advice);
+  g_autoptr (GString) cage = g_string_new (NULL);
+  const OxColumn column = { NULL, 1, OX_ALIGN_START };
+  ox_block_set_columns (block, &column, 1);
+  append_clock (cage, _ ("Cage at, o'clock"), patch->cage_min);
+  append_clock (cage, _ ("Cage turned to"), patch->cage_to_min);
+  ox_block_add_cells (block, TRUE, readings, NULL);
+  ox_block_add_cells (block, TRUE, result, NULL);
+  if (cage->len > 0)
+    ox_block_add_cells (block, TRUE, cage->str, NULL);
+}
+
+static OxBlock *
+pattern_block (const OxForm *form, const OxEstimate *estimate, GPtrArray *lines)
+{
+  OxBlock *block = ox_block_new (_ ("Pattern trial"), form->block_mm, form->body_mm);
+  g_autoptr (OxDrawing) picture = trial_drawing (form->block_mm);
+  ox_block_add_drawing (block, picture, TRIAL_MM);
+  add_lines (block, lines, "pattern");
+  const OxPatch *patch = ox_patches_trial (estimate->plan->job->patches);
+  if (patch != NULL)
+    add_trial (block, patch);
+  else
+    add_trial_blanks (block);
   return block;
 }
 
@@ -203,7 +248,7 @@ gather_blocks (const OxForm *form, const OxEstimate *estimate, OxCautionsChoice 
   add_lines (order, lines, "stop");
   g_ptr_array_add (blocks, order);
   g_ptr_array_add (blocks, lines_block (form, lines, "walking", _ ("Walking")));
-  g_ptr_array_add (blocks, pattern_block (form, lines));
+  g_ptr_array_add (blocks, pattern_block (form, estimate, lines));
   g_ptr_array_add (blocks, ox_cautions_block_new (form, estimate, cautions));
   return blocks;
 }

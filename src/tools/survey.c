@@ -2,6 +2,7 @@
  * SPDX-License-Identifier: GPL-3.0-or-later
  */
 #include "tools/survey.h"
+#include "base/shown.h"
 
 #include "base/number.h"
 #include "geometry/ring.h"
@@ -21,7 +22,8 @@ ox_survey_free (OxSurvey *survey)
 
 /* --- Lines --- */
 
-/* Parts the line at a semicolon or a tab, else at its last blank, else at its last comma: a decimal comma needs one of the others. */
+/* Parts the line at a semicolon or a tab, else at its last blank, else at its last comma: a decimal comma needs one of
+ * the others. */
 static gboolean
 part (const char *line, char **first, char **second)
 {
@@ -134,11 +136,12 @@ read_lines (Reading *self, const char *text, GError **error)
         continue;
       if (self->options->form == OX_SURVEY_LIST)
         g_set_error (error, OX_SURVEY_ERROR, OX_SURVEY_ERROR_LINE,
-                     _ ("Line %u, \342\200\234%.40s\342\200\235: write x and y, such as 12.5, 3"), i + 1, line);
+                     _ ("Line %u, \342\200\234%s\342\200\235: write x and y, such as 12.5, 3"), i + 1,
+                     ox_shown (line).text);
       else
         g_set_error (error, OX_SURVEY_ERROR, OX_SURVEY_ERROR_LINE,
-                     _ ("Line %u, \342\200\234%.40s\342\200\235: write a length and a direction, such as 6.35 90"),
-                     i + 1, line);
+                     _ ("Line %u, \342\200\234%s\342\200\235: write a length and a direction, such as 6.35 90"), i + 1,
+                     ox_shown (line).text);
       return FALSE;
     }
   return TRUE;

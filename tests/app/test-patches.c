@@ -125,6 +125,34 @@ test_sand_patch (void)
   ox_ui_close (window);
 }
 
+/* 0.40 mm left and 0.60 mm right are 20 % of balance: the pattern has to go left. */
+static void
+test_trial (void)
+{
+  g_autoptr (OxJob) job = ox_test_floor_rectangle (10, 8, "compact");
+  OxWindow *window = ox_ui_open (job);
+  GtkWindow *form = open_form (window);
+  const OxPatch *patch;
+
+  press (form, "Add Patch");
+  g_assert_true (says (GTK_WIDGET (form), "No pattern trial"));
+  fill (form, "Texture left, mm", "0,4");
+  fill (form, "Texture middle, mm", "0.5");
+  fill (form, "Texture right, mm", "0.6");
+  g_assert_true (says (GTK_WIDGET (form), "Balance 20 %: the right side is deeper: turn the cage so that the pattern goes left."));
+  fill (form, "Cage at, o'clock", "9:00");
+  fill (form, "Cage turned to", "09:10");
+  ox_form_accept (form);
+  g_assert_cmpuint (job_of (window)->patches->n, ==, 1);
+  patch = &job_of (window)->patches->items[0];
+  g_assert_cmpfloat (patch->left_mm, ==, 0.4);
+  g_assert_cmpfloat (patch->middle_mm, ==, 0.5);
+  g_assert_cmpfloat (patch->right_mm, ==, 0.6);
+  g_assert_cmpuint (patch->cage_min, ==, 540);
+  g_assert_cmpuint (patch->cage_to_min, ==, 550);
+  ox_ui_close (window);
+}
+
 /* A patch with something wrong in it is neither set nor left for another one. */
 static void
 test_refuses (void)
@@ -139,6 +167,9 @@ test_refuses (void)
     { "Diameters, mm", "200 0", "numbers over 0", "" },
     { "Diameters, mm", "1 2 3 4 5 6 7 8 9 10 11 12 13", "at most 12", "" },
     { "Date, year-month-day", "10.9.2026", "no day", "" },
+    { "Texture left, mm", "0.4", "left and right is needed", "0" },
+    { "Cage at, o'clock", "quarter past", "“quarter past” is no place on a clock", "" },
+    { "Cage turned to", "13:00", "1:00 to 12:59", "" },
     { "Patch", "1st", "a letter first", "P2" },
     { "Patch", "P1", "the id P1", "P2" },
   };
@@ -236,6 +267,7 @@ main (int argc, char **argv)
   ox_ui_init (&argc, &argv);
   g_test_add_func ("/app/patches/speed", test_speed);
   g_test_add_func ("/app/patches/sand-patch", test_sand_patch);
+  g_test_add_func ("/app/patches/trial", test_trial);
   g_test_add_func ("/app/patches/refuses", test_refuses);
   g_test_add_func ("/app/patches/wrong", test_wrong);
   g_test_add_func ("/app/patches/reversed", test_reversed);

@@ -2,6 +2,7 @@
  * SPDX-License-Identifier: GPL-3.0-or-later
  */
 #include "app/field.h"
+#include "job/edit.h"
 #include "support/floors.h"
 #include "ui.h"
 
@@ -167,6 +168,19 @@ test_edge_work (void)
   ox_ui_close (window);
 }
 
+/* Types notes, which may have several lines, and leaves them. */
+static void
+note (const char *text)
+{
+  GtkWidget *view = ox_ui_find (GTK_WIDGET (window), GTK_TYPE_TEXT_VIEW, "Notes");
+
+  gtk_widget_grab_focus (view);
+  ox_ui_settle (window);
+  gtk_text_buffer_set_text (gtk_text_view_get_buffer (GTK_TEXT_VIEW (view)), text, -1);
+  gtk_widget_grab_focus (GTK_WIDGET (ox_window_get_canvas (window)));
+  ox_ui_settle (window);
+}
+
 /* Meter, notes and the profile read go with the day and the strips. */
 static void
 test_day (void)
@@ -179,8 +193,7 @@ test_day (void)
   drag (1, 4);
   fill ("Meter at the start, h", "100");
   fill ("Meter at the end, h", "105,5");
-  fill ("Notes", "rain at noon");
-  ox_ui_settle (window);
+  note ("rain\nat noon");
   record = ox_session_get_job (session)->record;
   g_assert_cmpuint (record->n_strips, ==, 4);
   g_assert_cmpstr (record->strips[0].date, ==, "2026-11-30");
@@ -189,9 +202,9 @@ test_day (void)
   g_assert_cmpuint (record->n_days, ==, 1);
   g_assert_cmpfloat (record->days[0].meter_start_h, ==, 100);
   g_assert_cmpfloat (record->days[0].meter_end_h, ==, 105.5);
-  g_assert_cmpstr (record->days[0].notes, ==, "rain at noon");
+  g_assert_cmpstr (record->days[0].notes, ==, "rain\nat noon");
   g_assert_true (says (GTK_WIDGET (window), "5.5 h on the meter"));
-  g_assert_true (says (GTK_WIDGET (window), "CSP 4; 0.42 mm; rain at noon"));
+  g_assert_true (says (GTK_WIDGET (window), "CSP 4; 0.42 mm; rain\nat noon"));
   /* Another day is empty; a click on the first one in the list brings it back. */
   fill ("Day, year-month-day", "2026-12-01");
   g_assert_cmpstr (
@@ -216,7 +229,7 @@ test_day_with_a_fault (void)
   remove = ox_ui_find (GTK_WIDGET (window), GTK_TYPE_BUTTON, "Remove Day");
   g_assert_false (gtk_widget_get_sensitive (remove));
   fill ("Meter at the end, h", "1o5");
-  fill ("Notes", "rain at noon");
+  note ("rain at noon");
   fill ("Meter at the start, h", "100");
   ox_ui_settle (window);
   g_assert_cmpstr (ox_session_get_job (session)->record->days[0].notes, ==, "rain at noon");
@@ -233,6 +246,37 @@ test_day_with_a_fault (void)
   g_assert_cmpstr (ox_field_get_text (end), ==, "");
   ox_session_undo (session);
   g_assert_cmpuint (ox_session_get_job (session)->record->n_days, ==, 1);
+  ox_ui_close (window);
+}
+
+/* Where two machines are at work each has its meter and notes; with one the panel does not ask. */
+static void
+test_machines (void)
+{
+  const OxRecord *record;
+  OxCalendar two;
+  g_autoptr (OxCalendar) calendar = NULL;
+  g_autoptr (OxJob) job = NULL;
+  g_autoptr (GError) error = NULL;
+
+  open_hall ("2026-11-30");
+  two = *ox_session_get_job (session)->calendar;
+  two.machines = 2;
+  calendar = ox_calendar_new (&two);
+  job = ox_job_with_calendar (ox_session_get_job (session), calendar, &error);
+  g_assert_no_error (error);
+  ox_session_apply (session, job, "Set Calendar", NULL, NULL);
+  ox_ui_settle (window);
+  fill ("Meter at the start, h", "100");
+  fill ("Machine", "2");
+  g_assert_cmpstr (
+      ox_field_get_text (OX_FIELD (ox_ui_find (GTK_WIDGET (window), OX_TYPE_FIELD, "Meter at the start, h"))), ==, "");
+  fill ("Meter at the start, h", "7");
+  record = ox_session_get_job (session)->record;
+  g_assert_cmpuint (record->n_days, ==, 2);
+  g_assert_cmpfloat (record->days[0].meter_start_h, ==, 100);
+  g_assert_cmpuint (record->days[1].machine, ==, 2);
+  g_assert_cmpfloat (record->days[1].meter_start_h, ==, 7);
   ox_ui_close (window);
 }
 
@@ -254,8 +298,8 @@ test_refuses (void)
   drag (1, 1);
   g_assert_cmpstr (ox_window_get_told (window), !=, "");
   g_assert_false (ox_session_is_modified (session));
-  fill ("Notes", "no day yet");
-  assert_refused ("Notes", "day first");
+  note ("no day yet");
+  assert_refused ("Day, year-month-day", "day first");
   fill ("Day, year-month-day", "tomorrow");
   assert_refused ("Day, year-month-day", "2026-09-14");
   fill ("Day, year-month-day", "2026-11-30");
@@ -282,6 +326,7 @@ main (int argc, char **argv)
   g_test_add_func ("/app/record/edge-work", test_edge_work);
   g_test_add_func ("/app/record/day", test_day);
   g_test_add_func ("/app/record/day-with-a-fault", test_day_with_a_fault);
+  g_test_add_func ("/app/record/machines", test_machines);
   g_test_add_func ("/app/record/refuses", test_refuses);
   return g_test_run ();
 }

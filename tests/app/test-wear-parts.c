@@ -4,6 +4,7 @@
 #include "app/dialogs/wear-parts.h"
 
 #include "app/dialogs/form.h"
+#include "job/edit.h"
 #include "support/floors.h"
 #include "trade/wear.h"
 #include "ui.h"
@@ -61,6 +62,30 @@ test_set (void)
   ox_ui_close (window);
 }
 
+/* Where two machines are at work a part can be that of one of them. */
+static void
+test_of_one (void)
+{
+  g_autoptr (OxJob) job = ox_test_floor_rectangle (10, 8, "compact");
+  OxCalendar two = *job->calendar;
+  g_autoptr (OxCalendar) calendar = NULL;
+  g_autoptr (OxJob) pair = NULL;
+  OxWindow *window;
+  GtkWindow *form;
+
+  two.machines = 2;
+  calendar = ox_calendar_new (&two);
+  pair = ox_job_with_calendar (job, calendar, NULL);
+  window = ox_ui_open (pair);
+  form = open_form (window);
+  ox_ui_fill (GTK_WIDGET (form), "Machine, 0: each 1", "2");
+  ox_form_accept (form);
+  g_assert_null (ox_ui_find_dialog (window));
+  g_assert_cmpuint (machine_of (window)->wear[0].machine, ==, 2);
+  g_assert_cmpuint (machine_of (window)->wear[1].machine, ==, 0);
+  ox_ui_close (window);
+}
+
 static void
 test_refuses (void)
 {
@@ -111,6 +136,7 @@ main (int argc, char **argv)
 {
   ox_ui_init (&argc, &argv);
   g_test_add_func ("/app/wear-parts/set", test_set);
+  g_test_add_func ("/app/wear-parts/of-one", test_of_one);
   g_test_add_func ("/app/wear-parts/refuses", test_refuses);
   g_test_add_func ("/app/wear-parts/usual", test_usual);
   return g_test_run ();

@@ -49,6 +49,23 @@ test_a_day (Fixture *fixture, gconstpointer data G_GNUC_UNUSED)
   g_assert_nonnull (strstr (text, ",1.75,"));
 }
 
+/* Each machine has a meter of its own. */
+static void
+test_machines (Fixture *fixture, gconstpointer data G_GNUC_UNUSED)
+{
+  g_autofree char *text = NULL;
+  g_auto (Run) first = run_batch ("mark", fixture->job, "--date", "2026-09-14", "--meter-start", "12.5", "--meter-end", "14", "-o", fixture->marked);
+  assert_silent (&first);
+  g_auto (Run) second = run_batch ("mark", fixture->marked, "--date", "2026-09-14", "--machine", "2", "--meter-start", "300", "--note",
+                                   "New wheel", "-o", fixture->marked);
+  assert_silent (&second);
+  g_assert_true (g_file_get_contents (fixture->marked, &text, NULL, NULL));
+  g_assert_nonnull (strstr (text, "<day date=\"2026-09-14\" meter-start=\"12.5\" meter-end=\"14\"/>"));
+  g_assert_nonnull (strstr (text, "<day date=\"2026-09-14\" machine=\"2\" meter-start=\"300\" notes=\"New wheel\"/>"));
+  g_auto (Run) none = run_batch ("mark", fixture->job, "--date", "2026-09-14", "--machine", "21", "--meter-start", "1", "-o", fixture->marked);
+  assert_complained (&none, 2, "--machine 21: 1 to 20 is allowed");
+}
+
 /* A note without strips or edge work is the day's; another comes below it, and readings of the day stay. */
 static void
 test_note_of_a_day (Fixture *fixture, gconstpointer data G_GNUC_UNUSED)
@@ -106,6 +123,7 @@ main (int argc, char **argv)
   g_test_init (&argc, &argv, NULL);
   g_test_add ("/batch/mark/a-day", Fixture, NULL, set_up, test_a_day, tear_down);
   g_test_add ("/batch/mark/note-of-a-day", Fixture, NULL, set_up, test_note_of_a_day, tear_down);
+  g_test_add ("/batch/mark/machines", Fixture, NULL, set_up, test_machines, tear_down);
   g_test_add ("/batch/mark/nothing-asked-for", Fixture, NULL, set_up, test_nothing_asked_for, tear_down);
   g_test_add ("/batch/mark/complains", Fixture, NULL, set_up, test_complains, tear_down);
   return g_test_run ();

@@ -19,7 +19,7 @@ begun_plan (guint n, double meter_h)
       plan->strips[i].done = i + 1;
     }
   g_autoptr (OxRecord) marked = ox_record_with_strips (plan->job->record, marks, n);
-  OxRecord *record = ox_record_with_day (marked, &(OxRecordDay){ (char *) FRIDAY, 100, 100 + meter_h, NULL });
+  OxRecord *record = ox_record_with_day (marked, &(OxRecordDay){ (char *) FRIDAY, 100, 100 + meter_h, NULL, 1 });
   ox_record_unref (plan->job->record);
   ((OxJob *) plan->job)->record = record;
   return plan;

@@ -4,6 +4,7 @@
 #include "estimate/patches.h"
 
 #include <math.h>
+#include <string.h>
 
 /* 50 ml over 200 mm: 4 V / (pi D^2), ASTM E965. What was measured another way goes before it. */
 static void
@@ -40,11 +41,32 @@ test_fit (void)
   g_assert_cmpuint (n, ==, 0);
 }
 
+/* 0.40 mm left and 0.60 mm right are 20 %: the right side is cut deeper, the pattern goes left; 5 % and less stay. */
+static void
+test_trial (void)
+{
+  static const struct
+  {
+    double left, right, balance;
+    const char *way;
+  } rows[] = {
+    { 0.4, 0.6, 20, "goes left" }, { 0.6, 0.4, -20, "goes right" }, { 0.5, 0.5, 0, "leave" }, { 0.49, 0.51, 2, "leave" }
+  };
+  for (guint i = 0; i < G_N_ELEMENTS (rows); i++)
+    {
+      OxPatch patch = { .left_mm = rows[i].left, .right_mm = rows[i].right };
+      g_autofree char *advice = ox_patch_advice_text (&patch);
+      g_assert_cmpfloat_with_epsilon (ox_patch_balance (&patch), rows[i].balance, 1e-9);
+      g_assert_nonnull (strstr (advice, rows[i].way));
+    }
+}
+
 int
 main (int argc, char **argv)
 {
   g_test_init (&argc, &argv, NULL);
   g_test_add_func ("/estimate/patches/depth", test_depth);
   g_test_add_func ("/estimate/patches/fit", test_fit);
+  g_test_add_func ("/estimate/patches/trial", test_trial);
   return g_test_run ();
 }

@@ -23,6 +23,7 @@ G_BEGIN_DECLS
   "    <hose hose-bore=\"0.076\" hose-length=\"15\" hose-flow=\"327\"/>\n"                                             \
   "    <supply volts=\"120\" phases=\"1\" amperes=\"16\" cord-length=\"30\" cord-mm2=\"3.31\"/>\n"                     \
   "    <wear name=\"Liners\" interval-h=\"120\" run-h=\"3.5\"/>\n"                                                     \
+  "    <wear name=\"Liners\" interval-h=\"120\" run-h=\"7\" machine=\"2\"/>\n"                                          \
   "  </machine>\n"                                                                                                     \
   "  <rates edge-m2-per-hour=\"4\"/>\n"
 #define JOB_TERMS                                                                                                      \
@@ -41,6 +42,7 @@ G_BEGIN_DECLS
   "volume-ml=\"50\" note=\"by the gate\">\n"                                                                           \
   "    <diameter mm=\"198\"/>\n"                                                                                       \
   "    <diameter mm=\"202.5\"/>\n"                                                                                     \
+  "    <trial left-mm=\"0.4\" middle-mm=\"0.5\" right-mm=\"0.6\" cage=\"9:00\" cage-to=\"9:10\"/>\n"                    \
   "  </patch>\n"                                                                                                       \
   "  <patch id=\"P2\" speed=\"3.25\"/>\n"
 #define JOB_SCOPE                                                                                                      \
@@ -91,6 +93,7 @@ G_BEGIN_DECLS
 #define JOB_RECORD                                                                                                     \
   "  <record>\n"                                                                                                       \
   "    <day date=\"2026-09-14\" meter-start=\"1204.5\" meter-end=\"1211.25\" notes=\"cold start\"/>\n"                 \
+  "    <day date=\"2026-09-14\" machine=\"2\" meter-start=\"300\" meter-end=\"304.5\" notes=\"new wheel&#10;at noon\"/>\n" \
   "    <day date=\"2026-09-15\"/>\n"                                                                                   \
   "    <strip date=\"2026-09-14\" room=\"R1\" x1=\"1.5\" y1=\"0.21\" x2=\"9.75\" y2=\"0.21\" width=\"0.21\" csp=\"3\" "  \
   "depth-mm=\"0.42\" note=\"by the gate\"/>\n"                                                                         \

@@ -29,6 +29,35 @@ test_shifts (void)
   g_assert_cmpstr (lines[1], ==, "1,,1,1-3,E1,4.95,1,0.3,0,0,0,52.5,60,30,45,193.75");
 }
 
+/* Rates without a name have the words of README.md, in each language; one with a name keeps it. */
+static void
+test_cost (void)
+{
+  static const char *const words[] = { "labour-hour", "edge-hour", "machine-hour", "abrasive-kg", "dust-drum",
+                                       "wear-hour",   "area",      "fixed",        "edge-m" };
+  g_autoptr (OxPlan) plan = made_plan (3, 1, "");
+  OxJob *job = (OxJob *) plan->job;
+  for (guint i = 0; i < G_N_ELEMENTS (words); i++)
+    {
+      OxCostRate rate = { (OxCostDriver) i, NULL, (char *) "10" };
+      ox_costs_unref (job->costs);
+      job->costs = ox_costs_new (&(OxCosts){ .n = 1, .rates = &rate, .decimals = 2 });
+      g_autoptr (OxEstimate) estimate = ox_estimate_new (plan, NULL);
+      g_autofree char *text = ox_table_cost (estimate);
+      g_auto (GStrv) lines = g_strsplit (text, "\r\n", 0);
+      g_assert_cmpstr (lines[0], ==, "what,room,quantity,unit,rate,amount");
+      g_autofree char *start = g_strconcat (words[i], ",", NULL);
+      if (!g_str_has_prefix (lines[1], start))
+        g_error ("%s: %s", words[i], text);
+    }
+  OxCostRate named = { OX_COST_FIXED, (char *) "Barrier", (char *) "12.5" };
+  ox_costs_unref (job->costs);
+  job->costs = ox_costs_new (&(OxCosts){ .n = 1, .rates = &named, .decimals = 2 });
+  g_autoptr (OxEstimate) estimate = ox_estimate_new (plan, NULL);
+  g_autofree char *text = ox_table_cost (estimate);
+  g_assert_nonnull (strstr (text, "\r\nBarrier,,1,,12.50,12.50\r\nsubtotal,,,,,12.50\r\n"));
+}
+
 /* Three equal strips: the one check lies in the middle of the second. */
 static void
 test_checks (void)
@@ -65,6 +94,7 @@ main (int argc, char **argv)
   g_test_init (&argc, &argv, NULL);
   g_test_add_func ("/file/estimate-tables/quantities/rows", test_quantities);
   g_test_add_func ("/file/estimate-tables/shifts/add-up", test_shifts);
+  g_test_add_func ("/file/estimate-tables/cost/words", test_cost);
   g_test_add_func ("/file/estimate-tables/checks/middle", test_checks);
   g_test_add_func ("/file/estimate-tables/days/planned-and-done", test_days);
   return g_test_run ();

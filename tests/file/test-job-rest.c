@@ -54,6 +54,34 @@ test_survives (void)
     }
 }
 
+/* What stands at its default is written where something unknown belongs to it; each new element keeps what belongs to it. */
+static void
+test_survives_at_default (void)
+{
+  static const char *const rows[] = {
+    "<calendar start=\"07:00\" shift-h=\"8\" break-min=\"45\" setup-min=\"60\" cleanup-min=\"30\" refill-min=\"3\" "
+    "drum-change-min=\"10\" wear-check-min=\"20\" machines=\"1\" days=\"mon tue wed thu fri\" mood=\"good\"/>",
+    "<costs mood=\"good\"/>", "<outfit mood=\"good\"/>", "<sheets mood=\"good\"/>", "<record mood=\"good\"/>",
+    "<costs><bonus mood=\"good\"/></costs>", "<record><visit mood=\"good\"/></record>",
+    "<record><day date=\"2026-09-14\" mood=\"good\"/></record>",
+    "<patch id=\"P1\" speed=\"6\"><trial left-mm=\"0.4\" right-mm=\"0.6\" mood=\"good\"/></patch>",
+    "<record><strip date=\"2026-09-14\" x1=\"1\" y1=\"1\" x2=\"5\" y2=\"1\" width=\"0.21\" mood=\"good\"/></record>",
+    "<record><edge date=\"2026-09-14\" wkt=\"POLYGON ((0 0, 1 0, 0 1, 0 0))\" mood=\"good\"/></record>",
+  };
+  for (guint i = 0; i < G_N_ELEMENTS (rows); i++)
+    {
+      g_autofree char *plain = g_strconcat (JOB_START JOB_MACHINE, rows[i], JOB_END, NULL);
+      g_autofree char *newer = job_text_with (plain, "\"1.2\" units", "\"1.3\" units");
+      g_autoptr (OxJob) job = job_text_read (newer);
+      g_autofree char *text = ox_job_file_to_text (job);
+      if (!strstr (text, "mood=\"good\""))
+        g_error ("row %u is lost in\n%s", i, text);
+      g_autoptr (OxJob) again = job_text_read (text);
+      g_autofree char *same = ox_job_file_to_text (again);
+      g_assert_cmpstr (text, ==, same);
+    }
+}
+
 static void
 test_known_job_has_none (void)
 {
@@ -113,6 +141,7 @@ main (int argc, char **argv)
 {
   g_test_init (&argc, &argv, NULL);
   g_test_add_func ("/file/job-rest/survives", test_survives);
+  g_test_add_func ("/file/job-rest/survives-at-default", test_survives_at_default);
   g_test_add_func ("/file/job-rest/none", test_known_job_has_none);
   g_test_add_func ("/file/job-rest/survives-edits", test_survives_edits);
   g_test_add_func ("/file/job-rest/many", test_many);

@@ -55,6 +55,9 @@ put_random_terms (OxJobBuilder *builder)
                             .csp = (guint) g_test_rand_int_range (0, 11),
                             .n_diameters = i,
                             .diameters_mm = { random_length (300), random_length (300) },
+                            .left_mm = i ? random_length (2) : 0,
+                            .right_mm = i ? random_length (2) : 0,
+                            .cage_min = i ? (guint) g_test_rand_int_range (60, 780) : 0,
                             .note = (char *) "a \"b\" <c>" };
   for (guint i = 0; i < 4; i++)
     rates[i] = (OxCostRate){ (OxCostDriver) g_test_rand_int_range (0, 9), (char *) "ä & ö", (char *) "12.3450" };
@@ -87,6 +90,84 @@ put_random_condition (OxJobBuilder *builder)
       .profile = (char *) "CSP 5",
   });
   ox_job_builder_put_condition (builder, condition);
+}
+
+static void
+put_random_outfit (OxJobBuilder *builder)
+{
+  OxOutfit draft = { (char *) "S 330 & more", random_length (60), (guint) g_test_rand_int_range (0, 9), { { 0, 0 } } };
+  for (guint i = 0; i < draft.n_cords; i++)
+    draft.cords[i] = (OxCordPart){ random_length (50), random_length (10) };
+  g_autoptr (OxOutfit) outfit = ox_outfit_new (&draft);
+  g_autoptr (OxSheetSetup) setup = ox_sheet_setup_new (&(OxSheetSetup){
+      .language = (char *) "de",
+      .paper = (char *) ox_setup_papers[g_test_rand_int_range (0, 16)],
+      .scale = g_test_rand_bit () ? 1 + random_length (500) : 0,
+      .orientation = (OxOrientation) g_test_rand_int_range (0, 3),
+  });
+  ox_job_builder_set_outfit (builder, outfit);
+  ox_job_builder_set_setup (builder, setup);
+}
+
+static void
+put_random_scope (OxJobBuilder *builder)
+{
+  OxScopeLine line = { NULL, (char *) "The <bay> & \"gate\"\tby others" };
+  OxRevision rows[] = { { .mark = (char *) "A", .date = (char *) "2026-08-01", .accepted_by = (char *) "P. Hollow" },
+                        { .mark = (char *) "B", .after_sign_off = g_test_rand_bit () } };
+  OxScope draft = { .n_lines = { 0, 1, 0 }, .lines = { NULL, &line, NULL }, .n_revisions = 2, .revisions = rows };
+  g_autoptr (OxScope) scope = ox_scope_new (&draft);
+  ox_job_builder_set_scope (builder, scope);
+}
+
+static void
+put_random_record (OxJobBuilder *builder)
+{
+  g_autoptr (OxRing) ring = ox_ring_new_rectangle ((OxPoint){ random_length (9), -random_length (9) }, 1 + random_length (9),
+                                                   1 + random_length (9), g_test_rand_double_range (0, 6));
+  OxRing *rings[] = { ring };
+  OxRecordDay days[] = { { (char *) "2026-09-14", random_length (9), 10 + random_length (9), (char *) "a\nb\n\n\"c\"", 0 },
+                         { (char *) "2026-09-14", OX_METER_UNREAD, random_length (9), NULL, 7 } };
+  OxDoneStrip strips[5];
+  OxDoneEdge edge = { (char *) "R1", 1, rings, (char *) "2026-09-15", (char *) "two\nlines" };
+  for (guint i = 0; i < G_N_ELEMENTS (strips); i++)
+    strips[i] = (OxDoneStrip){ .a = { i, random_length (9) },
+                               .b = { -random_length (9), 10 },
+                               .width = random_length (1),
+                               .coat = (guint) g_test_rand_int_range (0, 5),
+                               .crosswise = g_test_rand_bit (),
+                               .date = (char *) "2026-09-14",
+                               .csp = (guint) g_test_rand_int_range (0, 11),
+                               .depth_mm = g_test_rand_bit () ? random_length (2) : 0,
+                               .note = (char *) "by the\n<gate>",
+                               .kept = (guint) g_test_rand_int_range (0, 6) };
+  g_autoptr (OxRecord) record
+      = ox_record_new (&(OxRecord){ G_N_ELEMENTS (days), G_N_ELEMENTS (strips), 1, days, strips, &edge });
+  ox_job_builder_set_record (builder, record);
+}
+
+static void
+put_random_traced (OxJobBuilder *builder)
+{
+  GString *file = g_string_new ("%PDF-1.4\n");
+  for (gint32 n = g_test_rand_int_range (0, 500); n > 0; n--)
+    g_string_append_c (file, (char) g_test_rand_int_range (0, 256));
+  g_autoptr (GBytes) data = g_string_free_to_bytes (file);
+  g_autoptr (OxTracedPlan) traced = ox_traced_plan_new (&(OxTracedPlan){
+      .id = (char *) "T1",
+      .name = (char *) "a&b.pdf",
+      .kind = OX_TRACED_PDF,
+      .data = data,
+      .page = (guint) g_test_rand_int_range (1, 9),
+      .middle = { random_length (9), -random_length (9) },
+      .width = random_length (90),
+      .depth = random_length (90),
+      .angle_deg = g_test_rand_double_range (-180, 180),
+      .strength = g_test_rand_double_range (OX_TRACED_MIN_STRENGTH, 1),
+      .locked = g_test_rand_bit (),
+      .hidden = g_test_rand_bit (),
+  });
+  ox_job_builder_put_traced (builder, traced);
 }
 
 static OxJob *
@@ -130,6 +211,10 @@ random_job (void)
                             &(OxTexts){ .title = (char *) "]]> &amp; <!--", .notes = (char *) "\n a\n\n b \n" });
   put_random_terms (builder);
   put_random_condition (builder);
+  put_random_outfit (builder);
+  put_random_scope (builder);
+  put_random_record (builder);
+  put_random_traced (builder);
   ox_job_builder_set_north (builder, g_test_rand_double_range (-180, 180));
   return ox_job_builder_end (builder);
 }
@@ -146,6 +231,15 @@ test_round_trip_of_random_jobs (void)
       g_assert_cmpstr (text, ==, same);
       g_assert_true (ox_calendar_equal (again->calendar, job->calendar));
       g_assert_true (ox_costs_equal (again->costs, job->costs));
+      g_assert_true (ox_patches_equal (again->patches, job->patches));
+      g_assert_true (ox_outfit_equal (again->outfit, job->outfit));
+      g_assert_true (ox_sheet_setup_equal (again->setup, job->setup));
+      g_assert_true (ox_scope_equal (again->scope, job->scope));
+      g_assert_true (g_bytes_equal (again->traced[0]->data, job->traced[0]->data));
+      g_assert_cmpuint (again->record->n_days, ==, 2);
+      g_assert_cmpuint (again->record->days[1].machine, ==, 7);
+      g_assert_cmpstr (again->record->days[0].notes, ==, job->record->days[0].notes);
+      g_assert_cmpstr (again->record->edges[0].note, ==, "two\nlines");
       g_assert_cmpfloat (again->patches->items[2].diameters_mm[1], ==, job->patches->items[2].diameters_mm[1]);
       g_assert_cmpfloat (again->rooms[0]->coat_turn_deg, ==, job->rooms[0]->coat_turn_deg);
       g_assert_cmpuint (again->rooms[0]->coats, ==, job->rooms[0]->coats);
@@ -362,7 +456,7 @@ test_too_large_to_write (void)
   for (guint i = 0; i < G_N_ELEMENTS (days); i++)
     {
       g_autofree char *date = g_strdup_printf ("%04u-%02u-01", 2000 + i / 12, i % 12 + 1);
-      days[i] = (OxRecordDay){ g_string_chunk_insert (dates, date), OX_METER_UNREAD, OX_METER_UNREAD, note };
+      days[i] = (OxRecordDay){ g_string_chunk_insert (dates, date), OX_METER_UNREAD, OX_METER_UNREAD, note, 1 };
     }
   g_autoptr (OxRecord) record = ox_record_new (&(OxRecord){ .n_days = G_N_ELEMENTS (days), .days = days });
   OxJobBuilder *builder = ox_job_builder_new (NULL);

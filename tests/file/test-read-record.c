@@ -10,10 +10,14 @@ test_values (void)
 {
   g_autoptr (OxJob) job = job_text_read (JOB_WHOLE);
   const OxRecord *record = job->record;
-  g_assert_cmpuint (record->n_days, ==, 2);
+  g_assert_cmpuint (record->n_days, ==, 3);
   g_assert_cmpfloat (record->days[0].meter_start_h, ==, 1204.5);
   g_assert_cmpstr (record->days[0].notes, ==, "cold start");
-  g_assert_cmpfloat (record->days[1].meter_end_h, ==, OX_METER_UNREAD);
+  g_assert_cmpuint (record->days[0].machine, ==, 1);
+  g_assert_cmpuint (record->days[1].machine, ==, 2);
+  g_assert_cmpfloat (record->days[1].meter_end_h, ==, 304.5);
+  g_assert_cmpstr (record->days[1].notes, ==, "new wheel\nat noon");
+  g_assert_cmpfloat (record->days[2].meter_end_h, ==, OX_METER_UNREAD);
   g_assert_cmpuint (record->n_strips, ==, 2);
   g_assert_cmpfloat (record->strips[0].b.x, ==, 9.75);
   g_assert_cmpuint (record->strips[0].csp, ==, 3);
@@ -56,6 +60,8 @@ static const JobWrong wrong_rows[] = {
   { "<day date=\"2026-09-15\"", "<day date=\"\"", "<day date=\"\"", "date “” of day: a day such as" },
   { "<day date=\"2026-09-15\"", "<day", "<day/>", "has no date" },
   { "<day date=\"2026-09-15\"", "<day date=\"2026-09-14\"", "<day date=\"2026-09-14\"/>", "that of another day" },
+  { "machine=\"2\" meter", "machine=\"1\" meter", "<day date=\"2026-09-14\" machine", "that of another day" },
+  { "machine=\"2\" meter", "machine=\"21\" meter", "<day date=\"2026-09-14\" machine", "machine “21” of day of record: a number from 1 to 20" },
   { "1211.25", "1204.25", "<day", "meter-end of day 2026-09-14 is 1204.25 h; meter-start, 1204.5 h, or more" },
   { "1211.25", "1e9", "<day", "meter-end “1e9” of day" },
   { "1204.5", "-3", "<day", "meter-start “-3” of day" },

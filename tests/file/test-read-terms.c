@@ -28,6 +28,12 @@ test_values (void)
   g_assert_cmpuint (job->patches->n, ==, 2);
   g_assert_cmpfloat (job->patches->items[0].depth_mm, ==, 0.42);
   g_assert_cmpuint (job->patches->items[0].n_diameters, ==, 2);
+  g_assert_cmpfloat (job->patches->items[0].left_mm, ==, 0.4);
+  g_assert_cmpfloat (job->patches->items[0].middle_mm, ==, 0.5);
+  g_assert_cmpfloat (job->patches->items[0].right_mm, ==, 0.6);
+  g_assert_cmpuint (job->patches->items[0].cage_min, ==, 9 * 60);
+  g_assert_cmpuint (job->patches->items[0].cage_to_min, ==, 9 * 60 + 10);
+  g_assert_false (ox_patch_has_trial (&job->patches->items[1]));
   g_assert_cmpfloat (job->patches->items[1].speed_m_per_min, ==, 3.25);
   g_assert_cmpuint (job->patches->items[1].csp, ==, 0);
 }
@@ -73,6 +79,12 @@ static const JobWrong wrong_rows[] = {
   { "speed=\"3.25\"", "speed=\"0\"", "<patch id=\"P2", "speed “0” of patch P2" },
   { "csp=\"3\"", "csp=\"11\"", "<patch id=\"P1", "csp “11” of patch P1" },
   { "2026-09-01", "yesterday", "<patch id=\"P1", "date “yesterday” of patch" },
+  { "left-mm=\"0.4\"", "left-mm=\"0\"", "<trial", "left-mm “0” of trial of patch P1" },
+  { " right-mm=\"0.6\"", "", "<trial", "trial of patch P1 has no right-mm" },
+  { "cage=\"9:00\"", "cage=\"0:30\"", "<trial", "cage “0:30” of trial: a place on a clock from 1:00 to 12:59" },
+  { "cage-to=\"9:10\"", "cage-to=\"9\"", "<trial", "cage-to “9” of trial" },
+  { "<trial", "<trial left-mm=\"1\" right-mm=\"1\"/><trial", "<trial", "<trial> stands twice in <patch>" },
+  { "mon tue sat", "mon, tue", "<calendar", "days “mon, tue” of calendar" },
   { "mm=\"198\"", "mm=\"-1\"", "<diameter", "mm “-1” of diameter of patch P1" },
   { "speed=\"3.5\"", "speed=\"-1\"", "<condition", "speed “-1” of condition K1" },
   { "coats=\"2\"", "coats=\"5\"", "<condition", "coats “5” of condition K1" },
@@ -83,6 +95,15 @@ static void
 test_wrong (void)
 {
   job_text_assert_wrong (wrong_rows, G_N_ELEMENTS (wrong_rows));
+}
+
+/* Weekdays are a list of the schema: as many blanks between them as anybody likes. */
+static void
+test_blanks (void)
+{
+  g_autofree char *text = job_text_with (JOB_WHOLE, "mon tue sat", "  mon   tue\tsat ");
+  g_autoptr (OxJob) job = job_text_read (text);
+  g_assert_cmpuint (job->calendar->days, ==, 1 + 2 + 32);
 }
 
 /* More than anybody has is no job but an attack. */
@@ -99,6 +120,16 @@ test_too_many (void)
     g_string_append (text, "<cord length='1' mm2='2.5'/>");
   g_string_append (text, "</outfit>" JOB_END);
   job_text_assert_refused (text->str, text->len, 0, "more than 8 cords in series");
+  g_string_assign (text, JOB_START JOB_MACHINE "<costs>");
+  for (guint i = 0; i <= OX_COST_LINES_MOST; i++)
+    g_string_append (text, "<rate per='fixed' amount='1'/>");
+  g_string_append (text, "</costs>" JOB_END);
+  job_text_assert_refused (text->str, text->len, 0, "more than 200 rates of cost");
+  g_string_assign (text, JOB_START JOB_MACHINE "<patch id='P1' speed='1'>");
+  for (guint i = 0; i <= OX_PATCH_MOST_DIAMETERS; i++)
+    g_string_append (text, "<diameter mm='200'/>");
+  g_string_append (text, "</patch>" JOB_END);
+  job_text_assert_refused (text->str, text->len, 0, "more than 12 diameters");
 }
 
 int
@@ -108,6 +139,7 @@ main (int argc, char **argv)
   g_test_add_func ("/file/read-terms/values", test_values);
   g_test_add_func ("/file/read-terms/defaults", test_defaults);
   g_test_add_func ("/file/read-terms/wrong", test_wrong);
+  g_test_add_func ("/file/read-terms/blanks", test_blanks);
   g_test_add_func ("/file/read-terms/too-many", test_too_many);
   return g_test_run ();
 }

@@ -54,7 +54,7 @@ test_whole (void)
                    "    \"left_m2\": 95,\n"
                    "    \"done_hours\": 0,\n"
                    "    \"left_hours\": 0.115833333,\n"
-                   "    \"meter_hours\": 6.75,\n"
+                   "    \"meter_hours\": 11.25,\n"
                    "    \"lost_strips\": 2\n"
                    "  },\n"
                    "  \"out_of_reach\": 1\n"

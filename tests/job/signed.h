@@ -323,7 +323,7 @@ edit_nothing (const OxJob *job)
 static inline OxJob *
 edit_record (const OxJob *job)
 {
-  OxRecordDay day = { (char *) "2026-08-10", 120, 126.5, (char *) "Dry." };
+  OxRecordDay day = { (char *) "2026-08-10", 120, 126.5, (char *) "Dry.", 1 };
   g_autoptr (OxRecord) record = ox_record_with_day (job->record, &day);
   return ox_job_with_record (job, record, NULL);
 }

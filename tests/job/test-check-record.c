@@ -27,12 +27,13 @@ test_days (void)
     OxRecordDay day;
     const char *part;
   } rows[] = {
-    { { (char *) "2026-02-29", 1, 2, NULL }, "“2026-02-29” is no day of the record" },
-    { { NULL, 1, 2, NULL }, "“” is no day of the record" },
-    { { (char *) "2026-09-14", 7, 6.5, NULL }, "ends at 6.5 h, before its start at 7 h" },
-    { { (char *) "2026-09-14", NAN, 2, NULL }, "meter reading of 2026-09-14" },
-    { { (char *) "2026-09-14", 1, 2e6, NULL }, "meter reading of 2026-09-14" },
-    { { (char *) "2026-09-14", 1, INFINITY, NULL }, "meter reading of 2026-09-14" },
+    { { (char *) "2026-02-29", 1, 2, NULL, 1 }, "“2026-02-29” is no day of the record" },
+    { { NULL, 1, 2, NULL, 1 }, "“” is no day of the record" },
+    { { (char *) "2026-09-14", 7, 6.5, NULL, 1 }, "ends at 6.5 h, before its start at 7 h" },
+    { { (char *) "2026-09-14", NAN, 2, NULL, 1 }, "meter reading of 2026-09-14" },
+    { { (char *) "2026-09-14", 1, 2e6, NULL, 1 }, "meter reading of 2026-09-14" },
+    { { (char *) "2026-09-14", 1, INFINITY, NULL, 1 }, "meter reading of 2026-09-14" },
+    { { (char *) "2026-09-14", 1, 2, NULL, 21 }, "that of machine 21; 1 to 20" },
   };
   for (guint i = 0; i < G_N_ELEMENTS (rows); i++)
     assert_refused (&(OxRecord){ .n_days = 1, .days = (OxRecordDay *) &rows[i].day }, rows[i].part);

@@ -81,6 +81,38 @@ test_patches (void)
   assert_refused (ox_job_with_patches (job, one, &error), &error, "test patch P1 is out of range");
 }
 
+/* Readings of both sides or of none, the cage on a clock. */
+static void
+test_trial (void)
+{
+  static const struct
+  {
+    double left, middle, right;
+    guint cage, cage_to;
+    const char *part; /* NULL: allowed */
+  } rows[] = {
+    { 0.4, 0, 0.6, 0, 0, NULL },          { 0.4, 0.5, 0.6, 60, 779, NULL },    { 0, 0, 0, 0, 0, NULL },
+    { 0.4, 0, 0, 0, 0, "one side alone" }, { 0, 0, 0.6, 0, 0, "one side alone" }, { 0, 0.5, 0, 0, 0, "one side alone" },
+    { 0.4, 0, 101, 0, 0, "out of range" }, { -1, 0, 0.6, 0, 0, "out of range" }, { NAN, 0, 0.6, 0, 0, "out of range" },
+    { 0.4, 0, 0.6, 59, 0, "1:00 to 12:59" }, { 0.4, 0, 0.6, 60, 780, "1:00 to 12:59" },
+  };
+  g_autoptr (OxJob) job = make_job ();
+  for (guint i = 0; i < G_N_ELEMENTS (rows); i++)
+    {
+      g_autoptr (GError) error = NULL;
+      OxPatch patch = { .id = (char *) "P1", .speed_m_per_min = 6, .left_mm = rows[i].left, .middle_mm = rows[i].middle,
+                        .right_mm = rows[i].right, .cage_min = rows[i].cage, .cage_to_min = rows[i].cage_to };
+      g_autoptr (OxPatches) patches = ox_patches_new (&(OxPatches){ 1, &patch });
+      if (rows[i].part)
+        assert_refused (ox_job_with_patches (job, patches, &error), &error, rows[i].part);
+      else
+        {
+          g_autoptr (OxJob) tried = ox_job_with_patches (job, patches, &error);
+          g_assert_no_error (error);
+        }
+    }
+}
+
 static void
 test_conditions (void)
 {
@@ -117,6 +149,7 @@ main (int argc, char **argv)
   g_test_add_func ("/job/check-terms/calendar", test_calendar);
   g_test_add_func ("/job/check-terms/costs", test_costs);
   g_test_add_func ("/job/check-terms/patches", test_patches);
+  g_test_add_func ("/job/check-terms/trial", test_trial);
   g_test_add_func ("/job/check-terms/conditions", test_conditions);
   return g_test_run ();
 }

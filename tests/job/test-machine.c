@@ -117,6 +117,20 @@ test_wear (void)
   machine->wear[0].interval_h = 10;
   machine->wear[2].run_h = -1;
   assert_complaint (machine, machine->wear[2].name);
+  machine->wear[2].run_h = 0;
+  machine->wear[1].machine = 21;
+  assert_complaint (machine, "must be one of 1 to 20, or all");
+}
+
+static void
+test_wear_of_one (void)
+{
+  OxWearPart all = { .machine = 0 }, second = { .machine = 2 };
+  g_assert_true (ox_wear_part_is_on (&all, 1) && ox_wear_part_is_on (&all, 20) && ox_wear_part_is_on (&second, 2));
+  g_assert_false (ox_wear_part_is_on (&second, 1));
+  g_autoptr (OxMachine) a = any_machine (), b = ox_machine_copy (a);
+  b->wear[0].machine = 2;
+  g_assert_false (ox_machine_equal (a, b));
 }
 
 int
@@ -131,5 +145,6 @@ main (int argc, char **argv)
   g_test_add_func ("/job/machine/check/pattern-under-body", test_pattern_under_body);
   g_test_add_func ("/job/machine/check/phases", test_phases);
   g_test_add_func ("/job/machine/check/wear", test_wear);
+  g_test_add_func ("/job/machine/wear-of-one", test_wear_of_one);
   return g_test_run ();
 }

@@ -14,7 +14,6 @@ test_copies_deeply (void)
   g_assert_cmpstr (outfit->shot, ==, "S330");
   g_assert_cmpfloat (outfit->circuit_a, ==, 20);
   g_assert_cmpfloat (outfit->cords[1].mm2, ==, 5.26);
-  ox_test_near (ox_outfit_cord_length (outfit), 30.24, 1e-12);
 }
 
 static void
@@ -33,7 +32,6 @@ test_equal (void)
         g_assert_false (ox_outfit_equal (a, none));
       }
   g_assert_true (ox_outfit_equal (none, none));
-  g_assert_cmpfloat (ox_outfit_cord_length (none), ==, 0);
 }
 
 /* An edit of something else shares it; one that cannot be is refused. */

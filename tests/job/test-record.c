@@ -14,8 +14,8 @@ strip_at (double y, const char *date)
 static OxRecord *
 make_record (void)
 {
-  OxRecordDay days[] = { { (char *) "2026-09-15", 1211.5, 1218.25, NULL },
-                         { (char *) "2026-09-14", 1204, 1211.5, (char *) "cold\nstart" } };
+  OxRecordDay days[] = { { (char *) "2026-09-15", 1211.5, 1218.25, NULL, 1 },
+                         { (char *) "2026-09-14", 1204, 1211.5, (char *) "cold\nstart", 0 } };
   OxDoneStrip strips[] = { strip_at (1, "2026-09-14"), strip_at (1.19, "2026-09-14"), strip_at (1.38, "2026-09-15") };
   return ox_record_new (&(OxRecord){ 2, 3, 0, days, strips, NULL });
 }
@@ -27,15 +27,15 @@ test_days_in_order (void)
   g_assert_cmpstr (record->days[0].date, ==, "2026-09-14");
   g_assert_cmpstr (record->days[0].notes, ==, "cold\nstart");
   g_assert_cmpstr (record->days[1].notes, ==, "");
-  OxRecordDay again = { (char *) "2026-09-14", 1204, OX_METER_UNREAD, NULL };
+  OxRecordDay again = { (char *) "2026-09-14", 1204, OX_METER_UNREAD, NULL, 1 };
   g_autoptr (OxRecord) set = ox_record_with_day (record, &again);
   g_assert_cmpuint (set->n_days, ==, 2);
   g_assert_cmpfloat (set->days[0].meter_end_h, ==, OX_METER_UNREAD);
   g_autoptr (OxRecord) without = ox_record_without_day (set, "2026-09-14");
   g_assert_cmpuint (without->n_days, ==, 1);
   g_assert_cmpuint (without->n_strips, ==, 3);
-  g_assert_null (ox_record_find_day (without, "2026-09-14"));
-  g_assert_nonnull (ox_record_find_day (without, "2026-09-15"));
+  g_assert_null (ox_record_find_day (without, "2026-09-14", 1));
+  g_assert_nonnull (ox_record_find_day (without, "2026-09-15", 1));
 }
 
 /* 7.5 h and 6.75 h; a day with one reading missing has none. */
@@ -44,10 +44,43 @@ test_meter (void)
 {
   g_autoptr (OxRecord) record = make_record ();
   g_assert_cmpfloat (ox_record_day_hours (&record->days[0]), ==, 7.5);
-  g_assert_cmpfloat (ox_record_meter_hours (record), ==, 14.25);
-  OxRecordDay half = { (char *) "2026-09-16", OX_METER_UNREAD, 1300, NULL };
+  g_assert_cmpfloat (ox_record_meter_hours (record, 0), ==, 14.25);
+  OxRecordDay half = { (char *) "2026-09-16", OX_METER_UNREAD, 1300, NULL, 1 };
   g_autoptr (OxRecord) more = ox_record_with_day (record, &half);
-  g_assert_cmpfloat (ox_record_meter_hours (more), ==, 14.25);
+  g_assert_cmpfloat (ox_record_meter_hours (more, 1), ==, 14.25);
+}
+
+/* Each machine has days, meters and notes of its own; a day taken away is that of all. */
+static void
+test_machines (void)
+{
+  g_autoptr (OxRecord) record = make_record ();
+  OxRecordDay second = { (char *) "2026-09-14", 300, 304.5, (char *) "new wheel", 2 };
+  g_autoptr (OxRecord) both = ox_record_with_day (record, &second);
+  g_assert_cmpuint (both->n_days, ==, 3);
+  g_assert_cmpuint (both->days[0].machine, ==, 1);
+  g_assert_cmpuint (both->days[1].machine, ==, 2);
+  g_assert_cmpstr (both->days[2].date, ==, "2026-09-15");
+  g_assert_cmpfloat (ox_record_meter_hours (both, 1), ==, 14.25);
+  g_assert_cmpfloat (ox_record_meter_hours (both, 2), ==, 4.5);
+  g_assert_cmpfloat (ox_record_meter_hours (both, 0), ==, 18.75);
+  g_assert_cmpstr (ox_record_find_day (both, "2026-09-14", 2)->notes, ==, "new wheel");
+  second.meter_end_h = 305;
+  g_autoptr (OxRecord) again = ox_record_with_day (both, &second);
+  g_assert_cmpuint (again->n_days, ==, 3);
+  g_assert_cmpfloat (ox_record_meter_hours (again, 2), ==, 5);
+  g_autoptr (OxRecord) without = ox_record_without_day (both, "2026-09-14");
+  g_assert_cmpuint (without->n_days, ==, 1);
+}
+
+/* Notes of marks keep their lines as those of days do. */
+static void
+test_lines (void)
+{
+  OxDoneStrip strip = strip_at (1, "2026-09-14");
+  strip.note = (char *) "damp\r\nat the gate";
+  g_autoptr (OxRecord) record = ox_record_new (&(OxRecord){ .n_strips = 1, .strips = &strip });
+  g_assert_cmpstr (record->strips[0].note, ==, "damp\nat the gate");
 }
 
 /* The place counts, either way round, and the coat; not the room nor the date. */
@@ -184,5 +217,7 @@ main (int argc, char **argv)
   g_test_add_func ("/job/record/rings-on-the-grid", test_rings_on_the_grid);
   g_test_add_func ("/job/record/shared", test_shared);
   g_test_add_func ("/job/record/hash", test_hash);
+  g_test_add_func ("/job/record/machines", test_machines);
+  g_test_add_func ("/job/record/lines", test_lines);
   return g_test_run ();
 }

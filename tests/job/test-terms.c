@@ -64,6 +64,30 @@ test_shared (void)
   g_assert_cmpuint (job->patches->n, ==, 0);
 }
 
+/* The last trial is how the machine is set; each of its figures tells patches apart. */
+static void
+test_trial (void)
+{
+  OxPatch items[] = { { .id = (char *) "P1", .speed_m_per_min = 6, .left_mm = 0.4, .right_mm = 0.6, .cage_min = 540 },
+                      { .id = (char *) "P2", .speed_m_per_min = 6, .left_mm = 0.5, .right_mm = 0.5, .cage_to_min = 550 },
+                      { .id = (char *) "P3", .speed_m_per_min = 6 } };
+  g_autoptr (OxPatches) patches = ox_patches_new (&(OxPatches){ 3, items }), none = ox_patches_new (&(OxPatches){ 0, NULL });
+  g_assert_cmpstr (ox_patches_trial (patches)->id, ==, "P2");
+  g_assert_null (ox_patches_trial (none));
+  g_assert_false (ox_patch_has_trial (&items[2]));
+  for (guint i = 0; i < 5; i++)
+    {
+      OxPatch other = items[0];
+      double *figures[] = { &other.left_mm, &other.middle_mm, &other.right_mm };
+      if (i < 3)
+        *figures[i] += 0.1;
+      other.cage_min += i == 3;
+      other.cage_to_min += i == 4;
+      g_autoptr (OxPatches) a = ox_patches_new (&(OxPatches){ 1, items }), b = ox_patches_new (&(OxPatches){ 1, &other });
+      g_assert_false (ox_patches_equal (a, b));
+    }
+}
+
 int
 main (int argc, char **argv)
 {
@@ -71,5 +95,6 @@ main (int argc, char **argv)
   g_test_add_func ("/job/terms/copies-deeply", test_copies_deeply);
   g_test_add_func ("/job/terms/equal", test_equal);
   g_test_add_func ("/job/terms/shared", test_shared);
+  g_test_add_func ("/job/terms/trial", test_trial);
   return g_test_run ();
 }

@@ -71,6 +71,27 @@ test_is_date (void)
     g_assert_false (ox_text_is_date (wrong[i]));
 }
 
+static void
+test_clock (void)
+{
+  static const struct
+  {
+    const char *text;
+    guint first, last;
+    int minutes; /* -1: none */
+  } rows[] = {
+    { "9:05", 1, 12, 545 }, { "09:05", 1, 12, 545 }, { "12:59", 1, 12, 779 }, { "1:00", 1, 12, 60 }, { "0:00", 0, 23, 0 },
+    { "0:59", 1, 12, -1 },  { "13:00", 1, 12, -1 },  { "9:60", 1, 12, -1 },   { "9:5", 1, 12, -1 },  { "9", 1, 12, -1 },
+    { "", 1, 12, -1 },      { "009:05", 1, 12, -1 }, { "9:055", 1, 12, -1 },  { "-9:05", 1, 12, -1 }, { "9:05 ", 1, 12, -1 },
+  };
+  for (guint i = 0; i < G_N_ELEMENTS (rows); i++)
+    {
+      guint minutes = 4711;
+      g_assert_cmpint (ox_text_read_clock (rows[i].text, rows[i].first, rows[i].last, &minutes), ==, rows[i].minutes >= 0);
+      g_assert_cmpuint (minutes, ==, rows[i].minutes >= 0 ? (guint) rows[i].minutes : 4711);
+    }
+}
+
 int
 main (int argc, char **argv)
 {
@@ -79,5 +100,6 @@ main (int argc, char **argv)
   g_test_add_func ("/job/text/clean/cuts", test_clean_cuts);
   g_test_add_func ("/job/text/is-id", test_is_id);
   g_test_add_func ("/job/text/is-date", test_is_date);
+  g_test_add_func ("/job/text/clock", test_clock);
   return g_test_run ();
 }

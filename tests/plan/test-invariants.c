@@ -9,6 +9,9 @@
 #include "job/check.h"
 #include "plan/verify.h"
 #include "support/floors.h"
+#include "support/shrink.h"
+
+#define SHRINK_TRIES 200 /* plans of ever smaller floors */
 
 static OxPlan *
 plan_of (const OxJob *job)
@@ -79,6 +82,49 @@ first_random_floor (void)
   return number;
 }
 
+static gboolean
+is_at_fault (const OxJob *job, gpointer data)
+{
+  g_autoptr (GString) faults = g_string_new (NULL);
+  g_autoptr (OxPlan) plan = plan_of (job);
+  (void) data;
+  return judge (plan, "", faults) > 0;
+}
+
+/* The smallest floor that was found to be at fault, too. */
+static void
+tell_small (const OxJob *job, GString *faults)
+{
+  g_autoptr (OxJob) small = ox_test_shrink (job, is_at_fault, NULL, SHRINK_TRIES);
+  g_autofree char *outlines = ox_test_outlines (small);
+  g_string_append_printf (faults, "small, %s:\n%s", small->machine->class_id, outlines);
+}
+
+static gboolean
+has_column_in_long_room (const OxJob *job, gpointer data)
+{
+  OxBox box = ox_job_box (job);
+  ++*(guint *) data;
+  return ox_job_find_obstacle (job, "O2") != NULL && box.x1 - box.x0 > 5;
+}
+
+/* Of a hall with columns the one that matters stays, of the room three corners. */
+static void
+shrinks (void)
+{
+  guint asked = 0;
+  g_autoptr (OxJob) job = ox_test_floor_columns (12.3456, 9, 0.4, 3, "compact");
+  g_autoptr (OxJob) small = ox_test_shrink (job, has_column_in_long_room, &asked, 100);
+  g_autofree char *outlines = ox_test_outlines (small);
+  g_assert_cmpuint (small->n_obstacles, ==, 1);
+  g_assert_cmpuint (small->rooms[0]->ring->n, ==, 3);
+  g_assert_cmpuint (asked, <=, 100);
+  for (guint i = 0; i < 3; i++)
+    g_assert_cmpfloat (small->rooms[0]->ring->points[i].x, ==, round (small->rooms[0]->ring->points[i].x));
+  g_assert_true (g_str_has_prefix (outlines, "R1 POLYGON (("));
+  g_assert_nonnull (strstr (outlines, "\nO2 POLYGON (("));
+}
+
 static void
 judge_floors (OxJob *(*make) (guint32 seed), guint n)
 {
@@ -97,7 +143,8 @@ judge_floors (OxJob *(*make) (guint32 seed), guint n)
           continue;
         }
       g_autoptr (OxPlan) plan = plan_of (job);
-      judge (plan, name, faults);
+      if (judge (plan, name, faults) > 0)
+        tell_small (job, faults);
     }
   expect_none (faults);
 }
@@ -206,6 +253,7 @@ main (int argc, char **argv)
   g_test_init (&argc, &argv, NULL);
   g_test_add_func ("/plan/invariants/random-floors", random_floors);
   g_test_add_func ("/plan/invariants/floors-in-coats", floors_in_coats);
+  g_test_add_func ("/plan/invariants/shrinks", shrinks);
   g_test_add_func ("/plan/invariants/outlines", outlines);
   g_test_add_func ("/plan/invariants/same-plan", same_plan);
   g_test_add_func ("/plan/invariants/rooms-in-another-order", rooms_in_another_order);

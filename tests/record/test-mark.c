@@ -130,9 +130,9 @@ test_days (void)
 {
   g_autoptr (GError) error = NULL;
   g_autoptr (OxJob) job = ox_test_floor_rectangle (8, 6, "compact");
-  g_autoptr (OxJob) set = ox_mark_day (job, &(OxRecordDay){ (char *) "2026-09-14", 5, 9.5, NULL }, &error);
+  g_autoptr (OxJob) set = ox_mark_day (job, &(OxRecordDay){ (char *) "2026-09-14", 5, 9.5, NULL, 1 }, &error);
   g_assert_no_error (error);
-  ox_test_near (ox_record_meter_hours (set->record), 4.5, 1e-12);
+  ox_test_near (ox_record_meter_hours (set->record, 1), 4.5, 1e-12);
   g_autoptr (OxJob) gone = ox_unmark_day (set, "2026-09-14", &error);
   g_assert_no_error (error);
   g_assert_true (ox_record_is_empty (gone->record));

@@ -18,7 +18,7 @@ test_closed_form (void)
   g_autoptr (OxJob) monday = marked_job (plan->job, plan, "1-2", NULL, &(OxMark){ "2026-09-14", NULL, 3, 0.4 });
   g_autoptr (OxJob) tuesday = marked_job (monday, plan, "3", NULL, &(OxMark){ "2026-09-15", NULL, 4, 0.7 });
   g_autoptr (OxJob) job
-      = ox_mark_day (tuesday, &(OxRecordDay){ (char *) "2026-09-14", 10, 11.5, (char *) "cold" }, &error);
+      = ox_mark_day (tuesday, &(OxRecordDay){ (char *) "2026-09-14", 10, 11.5, (char *) "cold", 1 }, &error);
   g_assert_no_error (error);
   ox_job_unref (plan->job);
   plan->job = ox_job_ref (job);

@@ -60,9 +60,9 @@ test_edges_and_days (void)
   g_assert_cmpuint (ox_session_find_plan (session)->edges[0].done, ==, 1);
   g_assert_true (ox_marking_unmark_edges (session, "E1", &error));
   g_assert_cmpuint (ox_session_get_job (session)->record->n_edges, ==, 0);
-  g_assert_true (ox_marking_set_day (session, &(OxRecordDay){ (char *) "2026-09-14", 1, 2, NULL }, &error));
+  g_assert_true (ox_marking_set_day (session, &(OxRecordDay){ (char *) "2026-09-14", 1, 2, NULL, 1 }, &error));
   g_assert_cmpuint (ox_session_get_job (session)->record->n_days, ==, 1);
-  g_assert_false (ox_marking_set_day (session, &(OxRecordDay){ (char *) "2026-09-15", 3, 2, NULL }, &error));
+  g_assert_false (ox_marking_set_day (session, &(OxRecordDay){ (char *) "2026-09-15", 3, 2, NULL, 1 }, &error));
   g_assert_error (error, OX_JOB_ERROR, OX_JOB_ERROR_REFUSED);
   g_clear_error (&error);
   g_assert_true (ox_marking_remove_day (session, "2026-09-14", &error));

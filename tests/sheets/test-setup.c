@@ -1,6 +1,7 @@
 /* Oxturn: tests of sheets/setup
  * SPDX-License-Identifier: GPL-3.0-or-later
  */
+#include "job/edit.h"
 #include "sheets/hall.h"
 #include "sheets/sheets.h"
 #include "support/ox-test.h"
@@ -68,11 +69,38 @@ test_contents (void)
   g_assert_null (ox_test_find_text (feet->pages[0].drawing, "m/min"));
 }
 
+/* With a trial in the job the card has what it found and what is to be done, and no cells to fill in. */
+static void
+test_trial (void)
+{
+  static const char *const parts[] = { "P1 2026-09-01: left 0.40 mm", "0.60", "Balance 20 %", "left.",
+                                       "o'clock: 9:00", "turned to: 9:10" };
+  g_autoptr (GError) error = NULL;
+  OxSheetOptions options = OX_SHEET_OPTIONS_INIT;
+  options.which = OX_SHEET_SETUP;
+  options.paper = ox_paper_find ("A4");
+  OxPatch patch = { .id = (char *) "P1", .date = (char *) "2026-09-01", .speed_m_per_min = 6, .left_mm = 0.4, .middle_mm = 0.5,
+                    .right_mm = 0.6, .cage_min = 540, .cage_to_min = 550 };
+  g_autoptr (OxJob) hall = ox_test_hall (OX_UNITS_METRES);
+  g_autoptr (OxPatches) patches = ox_patches_new (&(OxPatches){ 1, &patch });
+  g_autoptr (OxJob) job = ox_job_with_patches (hall, patches, &error);
+  g_assert_no_error (error);
+  g_autoptr (OxPlan) plan = ox_test_plan (job);
+  g_autoptr (OxPageSet) set = ox_sheets_new (job, plan, &options, &error);
+  g_assert_no_error (error);
+  g_assert_cmpuint (set->n_pages, ==, 1);
+  for (guint i = 0; i < G_N_ELEMENTS (parts); i++)
+    if (ox_test_find_text (set->pages[0].drawing, parts[i]) == NULL)
+      g_error ("%s", parts[i]);
+  g_assert_null (ox_test_find_text (set->pages[0].drawing, "Left, mm"));
+}
+
 int
 main (int argc, char **argv)
 {
   g_test_init (&argc, &argv, NULL);
   g_test_add_func ("/sheets/setup/one-page", test_one_page);
   g_test_add_func ("/sheets/setup/contents", test_contents);
+  g_test_add_func ("/sheets/setup/trial", test_trial);
   return g_test_run ();
 }

@@ -5,6 +5,7 @@
 
 #include "app/dialogs/figures.h"
 #include "app/dialogs/form.h"
+#include "base/shown.h"
 #include "job/edit.h"
 #include "job/text.h"
 
@@ -35,7 +36,7 @@ static const char *const day_names[DAYS] = {
   N_ ("Mon"), N_ ("Tue"), N_ ("Wed"), N_ ("Thu"), N_ ("Fri"), N_ ("Sat"), N_ ("Sun"),
 };
 
-static const OxFieldRange machines_range = { 1, FALSE, OX_CALENDAR_MOST_MACHINES };
+static const OxFieldRange machines_range = { 1, FALSE, OX_MACHINES_MOST };
 
 typedef struct
 {
@@ -89,13 +90,13 @@ done (gpointer data)
   double machines = ox_field_get_value (self->machines);
 
   if (!ox_text_is_date (day))
-    return g_strdup_printf (_ ("First day: “%.40s” is no day; one such as 2026-09-14 is needed, or nothing"), day);
+    return g_strdup_printf (_ ("First day: “%s” is no day; one such as 2026-09-14 is needed, or nothing"), ox_shown (day).text);
   if (!read_start (ox_field_get_text (self->start), &draft.start_min))
-    return g_strdup_printf (_ ("Start of the shift: “%.40s” is no time; 0:00 to 23:59 is needed"),
-                            ox_field_get_text (self->start));
+    return g_strdup_printf (_ ("Start of the shift: “%s” is no time; 0:00 to 23:59 is needed"),
+                            ox_shown (ox_field_get_text (self->start)).text);
   if (machines != floor (machines))
     return g_strdup_printf (_ ("Machines that work at the same time: a whole number from 1 to %d is needed"),
-                            OX_CALENDAR_MOST_MACHINES);
+                            OX_MACHINES_MOST);
   draft.first_day = day;
   draft.machines = (guint) machines;
   draft.days = 0;

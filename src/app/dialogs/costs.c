@@ -6,6 +6,7 @@
 #include "app/dialogs/form.h"
 #include "app/dialogs/lines.h"
 #include "app/rows.h"
+#include "base/shown.h"
 #include "base/words.h"
 #include "estimate/cost.h"
 #include "job/edit.h"
@@ -118,8 +119,8 @@ read_line (Costs *self, guint i, OxCostRate *rate)
       return NULL;
     }
   gtk_widget_grab_focus (cells[AMOUNT]);
-  return g_strdup_printf (_ ("Amount %u: “%.40s” is no amount; digits with at most 4 decimals are needed"), i + 1,
-                          rate->amount);
+  return g_strdup_printf (_ ("Amount %u: “%s” is no amount; digits with at most 4 decimals are needed"), i + 1,
+                          ox_shown (rate->amount).text);
 }
 
 /* --- All of it --- */

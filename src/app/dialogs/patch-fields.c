@@ -4,6 +4,7 @@
 #include "app/dialogs/patch-fields.h"
 
 #include "app/dialogs/figures.h"
+#include "base/shown.h"
 #include "base/number.h"
 #include "estimate/patches.h"
 #include "job/text.h"
@@ -12,18 +13,28 @@
 #include <stddef.h>
 
 #define AT(member) offsetof (OxPatch, member)
-#define DIAMETER_MOST 10000.0 /* mm */
+#define SAID_CHARS 30
 
 static const OxFigureRow figures[] = {
-  { N_ ("T_ravel speed, m/min"), AT (speed_m_per_min), 3, { 0, TRUE, 1000 } },
-  { N_ ("Abrasive _flow, kg/min"), AT (flow_kg_min), 2, { 0, FALSE, 10000 } },
-  { N_ ("_Depth measured, mm"), AT (depth_mm), 4, { 0, FALSE, 100 } },
-  { N_ ("Sand _volume, ml"), AT (volume_ml), 2, { 0, FALSE, 10000 } },
+  { N_ ("T_ravel speed, m/min"), AT (speed_m_per_min), 3, { 0, TRUE, OX_PATCH_MOST_SPEED } },
+  { N_ ("Abrasive _flow, kg/min"), AT (flow_kg_min), 2, { 0, FALSE, OX_PATCH_MOST_FLOW } },
+  { N_ ("_Depth measured, mm"), AT (depth_mm), 4, { 0, FALSE, OX_TEXTURE_MOST_MM } },
+  { N_ ("Sand _volume, ml"), AT (volume_ml), 2, { 0, FALSE, OX_PATCH_MOST_VOLUME } },
+};
+
+/* Pattern trial: 0 is not read. */
+static const OxFigureRow readings[] = {
+  { N_ ("Texture _left, mm"), AT (left_mm), 3, { 0, FALSE, OX_TEXTURE_MOST_MM } },
+  { N_ ("Textur_e middle, mm"), AT (middle_mm), 3, { 0, FALSE, OX_TEXTURE_MOST_MM } },
+  { N_ ("Texture ri_ght, mm"), AT (right_mm), 3, { 0, FALSE, OX_TEXTURE_MOST_MM } },
 };
 
 struct _OxPatchFields
 {
-  GtkWidget *root;
+  GtkWidget *root, *trial;
+  OxField *readings[G_N_ELEMENTS (readings)];
+  OxField *cage, *cage_to;
+  GtkLabel *advice;
   OxField *id, *date, *note;
   OxField *fields[G_N_ELEMENTS (figures)];
   OxField *diameters;
@@ -38,6 +49,12 @@ GtkWidget *
 ox_patch_fields_get_widget (OxPatchFields *self)
 {
   return self->root;
+}
+
+GtkWidget *
+ox_patch_fields_get_trial (OxPatchFields *self)
+{
+  return self->trial;
 }
 
 /* --- Diameters: numbers with blanks or semicolons between them --- */
@@ -68,10 +85,10 @@ read_diameters (const char *text, OxPatch *patch)
 
       if (*parts[i] == '\0')
         continue;
-      if (!ox_number_parse (parts[i], &value) || value <= 0 || value > DIAMETER_MOST)
-        return g_strdup_printf (_ ("Diameters, mm: “%.40s” was typed; numbers over 0 to 10000 with blanks between them "
+      if (!ox_number_parse (parts[i], &value) || value <= 0 || value > OX_PATCH_MOST_DIAMETER)
+        return g_strdup_printf (_ ("Diameters, mm: “%s” was typed; numbers over 0 to 10000 with blanks between them "
                                    "are needed"),
-                                parts[i]);
+                                ox_shown (parts[i]).text);
       if (read.n_diameters == OX_PATCH_MOST_DIAMETERS)
         return g_strdup_printf (_ ("Diameters, mm: at most %d are allowed"), OX_PATCH_MOST_DIAMETERS);
       read.diameters_mm[read.n_diameters++] = value;
@@ -96,6 +113,65 @@ show_by_sand (OxPatchFields *self, const OxPatch *patch)
   gtk_label_set_text (self->by_sand, text);
 }
 
+/* --- Pattern trial --- */
+
+static void
+show_clock (OxField *field, guint minutes)
+{
+  g_autofree char *text = minutes > 0 ? g_strdup_printf ("%u:%02u", minutes / 60, minutes % 60) : g_strdup ("");
+
+  ox_field_set_text (field, text);
+}
+
+static void
+show_advice (OxPatchFields *self, const OxPatch *patch)
+{
+  g_autofree char *advice = ox_patch_has_trial (patch) ? ox_patch_advice_text (patch) : NULL;
+  g_autofree char *text = advice != NULL
+                              ? g_strdup_printf (_ ("Balance %.0f %%: %s."), ox_patch_balance (patch), advice)
+                              : g_strdup (_ ("No pattern trial: type the texture left and right of one strip."));
+
+  gtk_label_set_text (self->advice, text);
+}
+
+static void
+show_trial (OxPatchFields *self, const OxPatch *patch)
+{
+  ox_figures_show (readings, G_N_ELEMENTS (readings), self->readings, patch);
+  show_clock (self->cage, patch->cage_min);
+  show_clock (self->cage_to, patch->cage_to_min);
+  show_advice (self, patch);
+}
+
+/* Nothing is 0. */
+static gboolean
+read_clock (OxField *field, guint *minutes)
+{
+  g_autofree char *text = g_strstrip (g_strdup (ox_field_get_text (field)));
+  guint read = 0;
+
+  if (*text != '\0' && !ox_text_read_clock (text, OX_CAGE_LEAST_MIN / 60, OX_CAGE_MOST_MIN / 60, &read))
+    return FALSE;
+  *minutes = read;
+  return TRUE;
+}
+
+/* Returns: (transfer full) (nullable): why not; @field: (out): where */
+static char *
+read_trial (OxPatchFields *self, OxPatch *patch, OxField **field)
+{
+  ox_figures_read (readings, G_N_ELEMENTS (readings), self->readings, patch);
+  show_advice (self, patch);
+  *field = self->readings[patch->left_mm > 0 ? 2 : 0];
+  if ((patch->left_mm > 0) != (patch->right_mm > 0) || (patch->middle_mm > 0 && patch->left_mm == 0))
+    return g_strdup (_ ("Pattern trial: the texture left and right is needed, or neither"));
+  *field = !read_clock (self->cage, &patch->cage_min) ? self->cage : self->cage_to;
+  if (*field == self->cage || !read_clock (self->cage_to, &patch->cage_to_min))
+    return g_strdup_printf (_ ("Feed cage: “%s” is no place on a clock; one from 1:00 to 12:59 is needed, or nothing"),
+                            ox_shown (ox_field_get_text (*field)).text);
+  return NULL;
+}
+
 void
 ox_patch_fields_show (OxPatchFields *self, const OxPatch *patch)
 {
@@ -109,6 +185,7 @@ ox_patch_fields_show (OxPatchFields *self, const OxPatch *patch)
   ox_figures_show (figures, G_N_ELEMENTS (figures), self->fields, patch);
   gtk_drop_down_set_selected (self->csp, patch->csp);
   show_by_sand (self, patch);
+  show_trial (self, patch);
   self->showing = FALSE;
 }
 
@@ -130,13 +207,16 @@ take_text (OxField *field, char **text)
 char *
 ox_patch_fields_read (OxPatchFields *self, OxPatch *patch, gboolean focus)
 {
+  OxField *field;
   char *why;
+  g_autofree char *trial = NULL;
 
   take_text (self->id, &patch->id);
   take_text (self->date, &patch->date);
   take_text (self->note, &patch->note);
   patch->csp = gtk_drop_down_get_selected (self->csp);
   ox_figures_read (figures, G_N_ELEMENTS (figures), self->fields, patch);
+  trial = read_trial (self, patch, &field);
   why = read_diameters (ox_field_get_text (self->diameters), patch);
   show_by_sand (self, patch);
   if (why != NULL)
@@ -145,10 +225,10 @@ ox_patch_fields_read (OxPatchFields *self, OxPatch *patch, gboolean focus)
     return refuse (self->id, focus,
                    g_strdup (_ ("Patch: letters, digits, “-” and “_” are allowed, a letter first, such as P1")));
   if (!ox_text_is_date (patch->date))
-    return refuse (
-        self->date, focus,
-        g_strdup_printf (_ ("Date: “%.40s” is no day; one such as 2026-09-14 is needed, or nothing"), patch->date));
-  return NULL;
+    return refuse (self->date, focus,
+                   g_strdup_printf (_ ("Date: “%s” is no day; one such as 2026-09-14 is needed, or nothing"),
+                                    ox_shown (patch->date).text));
+  return trial != NULL ? refuse (field, focus, g_steal_pointer (&trial)) : NULL;
 }
 
 /* --- Building --- */
@@ -163,13 +243,35 @@ changed_cb (OxPatchFields *self)
 static void
 listen (OxPatchFields *self)
 {
-  OxField *texts[] = { self->id, self->date, self->note, self->diameters };
+  OxField *texts[] = { self->id, self->date, self->note, self->diameters, self->cage, self->cage_to };
 
   for (guint i = 0; i < G_N_ELEMENTS (texts); i++)
     g_signal_connect_swapped (texts[i], "changed", G_CALLBACK (changed_cb), self);
   for (guint i = 0; i < G_N_ELEMENTS (figures); i++)
     g_signal_connect_swapped (self->fields[i], "changed", G_CALLBACK (changed_cb), self);
+  for (guint i = 0; i < G_N_ELEMENTS (readings); i++)
+    g_signal_connect_swapped (self->readings[i], "changed", G_CALLBACK (changed_cb), self);
   g_signal_connect_swapped (self->csp, "notify::selected", G_CALLBACK (changed_cb), self);
+}
+
+static void
+make_trial (OxPatchFields *self)
+{
+  GtkGrid *rows = GTK_GRID (ox_rows_new ());
+  const OxPatch empty = { .left_mm = 0 };
+
+  self->trial = GTK_WIDGET (rows);
+  ox_figures_add (rows, readings, G_N_ELEMENTS (readings), &empty, self->readings);
+  self->cage = ox_rows_add_field (rows, OX_FIELD_TEXT, _ ("Cage at, o'cloc_k"));
+  self->cage_to = ox_rows_add_field (rows, OX_FIELD_TEXT, _ ("Cage turned t_o"));
+  gtk_entry_set_placeholder_text (GTK_ENTRY (self->cage), "9:00");
+  gtk_entry_set_placeholder_text (GTK_ENTRY (self->cage_to), "9:10");
+  self->advice = GTK_LABEL (g_object_new (GTK_TYPE_LABEL, "accessible-role", GTK_ACCESSIBLE_ROLE_STATUS, NULL));
+  gtk_label_set_wrap (self->advice, TRUE);
+  gtk_label_set_xalign (self->advice, 0);
+  gtk_label_set_width_chars (self->advice, SAID_CHARS);
+  gtk_label_set_max_width_chars (self->advice, SAID_CHARS);
+  ox_rows_add_wide (rows, GTK_WIDGET (self->advice));
 }
 
 OxPatchFields *
@@ -190,6 +292,7 @@ ox_patch_fields_new (GCallback changed, gpointer data)
   ox_rows_add (rows, "", GTK_WIDGET (self->by_sand));
   self->csp = ox_rows_add_csp (rows, _ ("_Profile"));
   self->note = ox_rows_add_field (rows, OX_FIELD_TEXT, _ ("_Note"));
+  make_trial (self);
   ox_rows_widen_names (rows, 24);
   gtk_widget_set_hexpand (GTK_WIDGET (rows), TRUE);
   g_object_set_data_full (G_OBJECT (rows), "ox-patch-fields", self, g_free);

@@ -12,6 +12,9 @@ typedef struct _OxPatchFields OxPatchFields;
 OxPatchFields *ox_patch_fields_new (GCallback changed, gpointer data);
 GtkWidget *ox_patch_fields_get_widget (OxPatchFields *fields);
 
+/* ox_patch_fields_get_trial: those of its pattern trial, to stand elsewhere; the first widget must be kept as long. Returns: (transfer none) */
+GtkWidget *ox_patch_fields_get_trial (OxPatchFields *fields);
+
 /* ox_patch_fields_show: without calling back */
 void ox_patch_fields_show (OxPatchFields *fields, const OxPatch *patch);
 

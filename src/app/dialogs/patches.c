@@ -172,6 +172,7 @@ show (Patches *self, int i)
   self->at = i;
   select_row (self, i);
   gtk_widget_set_sensitive (ox_patch_fields_get_widget (self->fields), i >= 0);
+  gtk_widget_set_sensitive (ox_patch_fields_get_trial (self->fields), i >= 0);
   gtk_widget_set_sensitive (self->remove, i >= 0);
   gtk_widget_set_sensitive (self->add, self->drafts->len < OX_PATCHES_MOST);
   ox_patch_fields_show (self->fields, i >= 0 ? draft (self, i) : &none);
@@ -186,7 +187,8 @@ is_right (Patches *self)
 
   if (self->at < 0)
     return TRUE;
-  if (!ox_form_is_right (self->window, ox_patch_fields_get_widget (self->fields)))
+  if (!ox_form_is_right (self->window, ox_patch_fields_get_widget (self->fields))
+      || !ox_form_is_right (self->window, ox_patch_fields_get_trial (self->fields)))
     return FALSE;
   why = ox_patch_fields_read (self->fields, draft (self, self->at), TRUE);
   if (why != NULL)
@@ -371,6 +373,8 @@ make_wanted (Patches *self)
   gtk_box_append (GTK_BOX (column), GTK_WIDGET (rows));
   gtk_box_append (GTK_BOX (column), GTK_WIDGET (self->said));
   gtk_box_append (GTK_BOX (column), take);
+  gtk_box_append (GTK_BOX (column), ox_heading_new (_ ("Pattern trial")));
+  gtk_box_append (GTK_BOX (column), ox_patch_fields_get_trial (self->fields));
   return column;
 }
 

@@ -5,6 +5,7 @@
 
 #include "app/dialogs/form.h"
 #include "app/dialogs/lines.h"
+#include "base/shown.h"
 #include "job/edit.h"
 #include "job/text.h"
 
@@ -105,8 +106,8 @@ read_line (GtkWidget **cells, guint i, OxRevision *row)
   if (ox_text_is_date (row->date))
     return NULL;
   gtk_widget_grab_focus (cells[DATE]);
-  return g_strdup_printf (_ ("Date %u: “%.40s” is no day; one such as 2026-09-14 is needed, or nothing"), i + 1,
-                          row->date);
+  return g_strdup_printf (_ ("Date %u: “%s” is no day; one such as 2026-09-14 is needed, or nothing"), i + 1,
+                          ox_shown (row->date).text);
 }
 
 /* --- All of it --- */

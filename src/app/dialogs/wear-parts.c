@@ -18,22 +18,26 @@ enum
 {
   NAME,
   INTERVAL,
-  RUN
+  RUN,
+  MACHINE
 };
 
-static const OxFieldRange interval_range = { 0, TRUE, 1e6 };
-static const OxFieldRange run_range = { 0, FALSE, 1e6 };
+static const OxFieldRange interval_range = { 0, TRUE, OX_WEAR_MOST_H };
+static const OxFieldRange run_range = { 0, FALSE, OX_WEAR_MOST_H };
+static const OxFieldRange machine_range = { 0, FALSE, OX_MACHINES_MOST };
 
 typedef struct
 {
   OxSession *session; /* Borrowed: the parent window keeps it */
   OxLines *lines;
+  gboolean several; /* machines at work, so that a part may be that of one */
 } WearParts;
 
 static void
 make_line (GtkWidget **cells, gpointer data)
 {
-  (void) data;
+  WearParts *self = data;
+
   cells[NAME] = ox_field_new (OX_FIELD_TEXT, "");
   cells[INTERVAL] = ox_field_new (OX_FIELD_NUMBER, "");
   cells[RUN] = ox_field_new (OX_FIELD_NUMBER, "");
@@ -43,6 +47,11 @@ make_line (GtkWidget **cells, gpointer data)
   ox_field_set_range (OX_FIELD (cells[RUN]), &run_range);
   ox_field_set_number (OX_FIELD (cells[INTERVAL]), USUAL_HOURS, 2);
   ox_field_set_number (OX_FIELD (cells[RUN]), 0, 2);
+  if (!self->several)
+    return;
+  cells[MACHINE] = ox_field_new (OX_FIELD_NUMBER, "");
+  ox_field_set_range (OX_FIELD (cells[MACHINE]), &machine_range);
+  ox_field_set_number (OX_FIELD (cells[MACHINE]), 0, 0);
 }
 
 /* A part is shown in the language of the window, and keeps the name it has in the file as long as nobody types another
@@ -57,7 +66,7 @@ name_of (GtkWidget *cell)
 }
 
 static void
-add_line (OxLines *lines, const char *name, double interval_h, double run_h)
+add_line (OxLines *lines, const char *name, double interval_h, double run_h, guint machine)
 {
   GtkWidget **cells = ox_lines_add (lines);
 
@@ -70,6 +79,8 @@ add_line (OxLines *lines, const char *name, double interval_h, double run_h)
     }
   ox_field_set_number (OX_FIELD (cells[INTERVAL]), interval_h, 2);
   ox_field_set_number (OX_FIELD (cells[RUN]), run_h, 2);
+  if (machine > 0)
+    ox_field_set_number (OX_FIELD (cells[MACHINE]), machine, 0);
 }
 
 static char *
@@ -105,6 +116,7 @@ done (gpointer data)
       part->name = name_of (cells[NAME]);
       part->interval_h = ox_field_get_value (OX_FIELD (cells[INTERVAL]));
       part->run_h = ox_field_get_value (OX_FIELD (cells[RUN]));
+      part->machine = self->several ? (guint) ox_field_get_value (OX_FIELD (cells[MACHINE])) : 0;
       if (*part->name == '\0')
         return g_strdup_printf (_ ("Line %u: a wear part needs a name; remove the line if it is not wanted"), i + 1);
     }
@@ -119,7 +131,7 @@ usual_cb (WearParts *self)
   const OxWearStarter *starters = ox_wear_starters (&n);
 
   for (guint i = 0; i < n; i++)
-    add_line (self->lines, starters[i].name, (starters[i].least_h + starters[i].most_h) / 2, 0);
+    add_line (self->lines, starters[i].name, (starters[i].least_h + starters[i].most_h) / 2, 0, 0);
 }
 
 static GtkWidget *
@@ -128,12 +140,18 @@ make_body (WearParts *self, const OxMachine *machine)
   GtkWidget *usual = gtk_button_new_with_mnemonic (_ ("Add the _Usual Parts"));
   g_autofree char *name = ox_without_mnemonic (_ ("Add the _Usual Parts"));
 
-  self->lines = ox_lines_new (&(OxLinesKind){ .headings = { _ ("Part"), _ ("Check every, h"), _ ("Run since, h") },
+  self->several = ox_session_get_job (self->session)->calendar->machines > 1;
+  for (guint i = 0; i < machine->n_wear; i++)
+    self->several = self->several || machine->wear[i].machine > 0;
+  self->lines = ox_lines_new (&(OxLinesKind){ .headings = { _ ("Part"), _ ("Check every, h"), _ ("Run since, h"),
+                                                            self->several ? _ ("Machine, 0: each") : NULL },
                                               .add = _ ("_Add a Part"),
                                               .most = OX_MACHINE_MAX_WEAR,
-                                              .make = make_line });
+                                              .make = make_line,
+                                              .data = self });
   for (guint i = 0; i < machine->n_wear; i++)
-    add_line (self->lines, machine->wear[i].name, machine->wear[i].interval_h, machine->wear[i].run_h);
+    add_line (self->lines, machine->wear[i].name, machine->wear[i].interval_h, machine->wear[i].run_h,
+              machine->wear[i].machine);
   gtk_accessible_update_property (GTK_ACCESSIBLE (usual), GTK_ACCESSIBLE_PROPERTY_LABEL, name, -1);
   gtk_widget_set_halign (usual, GTK_ALIGN_START);
   gtk_widget_set_visible (usual, machine->n_wear == 0);

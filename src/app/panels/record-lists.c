@@ -134,22 +134,23 @@ ox_record_list_days (GtkBox *box, const OxProgress *progress, OxUnits units, OxD
 void
 ox_record_list_wear (GtkBox *box, const OxPlan *plan)
 {
-  OxWearNow parts[OX_MACHINE_MAX_WEAR];
+  g_autoptr (GArray) parts = NULL;
 
   ox_box_clear (box);
   if (plan == NULL)
     return;
-  ox_wear_now (plan, parts);
-  for (guint i = 0; i < plan->job->machine->n_wear; i++)
+  parts = ox_wear_now (plan);
+  for (guint i = 0; i < parts->len; i++)
     {
-      const OxWearNow *part = &parts[i];
+      const OxWearNow *part = &g_array_index (parts, OxWearNow, i);
+      g_autofree char *name = part->machine > 0 ? g_strdup_printf (_ ("%s, machine %u"), _ (part->name), part->machine)
+                                                : g_strdup (_ (part->name));
       g_autofree char *run = g_strdup_printf (_ ("every %.0f h, %.1f h run"), part->interval_h, part->run_h);
       g_autofree char *due = part->due_strip > 0
                                  ? g_strdup_printf (_ ("%s; check before strip %u"), run, part->due_strip)
                                  : g_strdup (run);
       g_autofree char *left = g_strdup_printf (_ ("%.1f h left"), part->left_h);
 
-      gtk_box_append (
-          box, ox_estimate_row (_ (part->name), left, due, part->due_strip > 0 ? OX_VERDICT_WARN : OX_VERDICT_NONE));
+      gtk_box_append (box, ox_estimate_row (name, left, due, part->due_strip > 0 ? OX_VERDICT_WARN : OX_VERDICT_NONE));
     }
 }

@@ -10,12 +10,16 @@
 #include "job/text.h"
 #include "session/marking.h"
 
+#define NOTES_HEIGHT_PX 54
+
 typedef struct
 {
   OxSession *session; /* Borrowed */
   OxCanvas *canvas;   /* Borrowed */
   char *date;         /* Owned: day that is marked and shown, "" until there is one */
-  OxField *day, *meter_start, *meter_end, *notes;
+  OxField *day, *machine, *meter_start, *meter_end;
+  GtkWidget *notes_view; /* Borrowed */
+  GtkTextBuffer *notes;  /* Borrowed, of the view */
   GtkDropDown *csp, *click;
   OxField *depth;
   OxField *strips, *edges;
@@ -26,6 +30,7 @@ typedef struct
 } RecordPanel;
 
 static const OxFieldRange depth_range = { 0, FALSE, 100 };
+static const OxFieldRange machine_range = { 1, FALSE, OX_MACHINES_MOST };
 
 static void
 record_panel_free (RecordPanel *self)
@@ -55,10 +60,17 @@ hand_over (RecordPanel *self)
 
 /* --- The day --- */
 
+/* The number of the machine whose meter and notes are shown. */
+static guint
+machine_of (RecordPanel *self)
+{
+  return (guint) ox_field_get_value (self->machine);
+}
+
 static const OxRecordDay *
 find_day (RecordPanel *self)
 {
-  return ox_record_find_day (ox_session_get_job (self->session)->record, self->date);
+  return ox_record_find_day (ox_session_get_job (self->session)->record, self->date, machine_of (self));
 }
 
 static char *
@@ -75,6 +87,27 @@ show_text (OxField *field, const char *text, gboolean same_day)
     ox_field_set_text (field, text);
 }
 
+static char *
+typed_notes (RecordPanel *self)
+{
+  GtkTextIter start, end;
+  g_autofree char *typed = NULL;
+
+  gtk_text_buffer_get_bounds (self->notes, &start, &end);
+  typed = gtk_text_buffer_get_text (self->notes, &start, &end, FALSE);
+  return ox_text_clean (typed, TRUE);
+}
+
+/* What is being typed stays until the notes are left. */
+static void
+show_notes (RecordPanel *self, const char *notes, gboolean same_day)
+{
+  g_autofree char *shown = typed_notes (self);
+
+  if (!g_str_equal (shown, notes) && !(same_day && gtk_widget_has_focus (self->notes_view)))
+    gtk_text_buffer_set_text (self->notes, notes, -1);
+}
+
 static void
 show_day (RecordPanel *self, gboolean same_day)
 {
@@ -85,7 +118,7 @@ show_day (RecordPanel *self, gboolean same_day)
   ox_field_set_text (self->day, self->date);
   show_text (self->meter_start, start, same_day);
   show_text (self->meter_end, end, same_day);
-  show_text (self->notes, day != NULL ? day->notes : "", same_day);
+  show_notes (self, day != NULL ? day->notes : "", same_day);
   gtk_widget_set_sensitive (self->remove, day != NULL);
 }
 
@@ -129,8 +162,8 @@ static void
 day_changed_cb (OxField *field, RecordPanel *self)
 {
   const OxRecordDay *kept = find_day (self);
-  g_autofree char *notes = ox_text_clean (ox_field_get_text (self->notes), FALSE);
-  OxRecordDay day = { self->date, OX_METER_UNREAD, OX_METER_UNREAD, (char *) "" };
+  g_autofree char *notes = typed_notes (self);
+  OxRecordDay day = { self->date, OX_METER_UNREAD, OX_METER_UNREAD, (char *) "", machine_of (self) };
   g_autoptr (GError) error = NULL;
 
   if (*self->date == '\0')
@@ -140,7 +173,7 @@ day_changed_cb (OxField *field, RecordPanel *self)
     }
   if (kept != NULL)
     day = *kept;
-  if (field == self->notes)
+  if (field == self->day) /* stands for the notes, which are no field */
     day.notes = notes;
   else if (!read_meter (field, field == self->meter_start ? &day.meter_start_h : &day.meter_end_h))
     return;
@@ -155,6 +188,26 @@ remove_day_cb (RecordPanel *self)
 
   if (!ox_marking_remove_day (self->session, self->date, &error))
     ox_field_refuse (self->day, error->message);
+}
+
+static void
+notes_left_cb (RecordPanel *self)
+{
+  const OxRecordDay *day = find_day (self);
+  g_autofree char *notes = typed_notes (self);
+
+  if (!g_str_equal (notes, day != NULL ? day->notes : ""))
+    day_changed_cb (self->day, self);
+}
+
+static void
+machine_cb (OxField *field, RecordPanel *self)
+{
+  double typed = ox_field_get_value (field);
+
+  if (typed != floor (typed))
+    ox_field_set_number (field, floor (typed), 0);
+  show_day (self, FALSE);
 }
 
 /* --- Marking by numbers --- */
@@ -256,6 +309,20 @@ show_lists (RecordPanel *self, const OxPlan *plan)
   ox_record_list_wear (self->wear, plan);
 }
 
+/* Only where several are at work, or the record has been kept for several. */
+static void
+show_machine (RecordPanel *self)
+{
+  const OxJob *job = ox_session_get_job (self->session);
+  gboolean several = job->calendar->machines > 1;
+
+  for (guint i = 0; i < job->record->n_days; i++)
+    several = several || job->record->days[i].machine > 1;
+  if (!several)
+    ox_field_set_number (self->machine, 1, 0);
+  ox_rows_set_row_visible (GTK_GRID (gtk_widget_get_parent (GTK_WIDGET (self->machine))), self->machine, several);
+}
+
 static void
 update (GtkWidget *root)
 {
@@ -265,6 +332,7 @@ update (GtkWidget *root)
   if (!gtk_widget_get_mapped (root))
     return;
   find_date (self);
+  show_machine (self);
   show_day (self, TRUE);
   hand_over (self);
   show_lists (self, plan);
@@ -273,18 +341,44 @@ update (GtkWidget *root)
 /* --- Building --- */
 
 static GtkWidget *
+make_notes (RecordPanel *self)
+{
+  GtkWidget *view = gtk_text_view_new ();
+  GtkWidget *scrolled = gtk_scrolled_window_new ();
+  GtkEventController *focus = gtk_event_controller_focus_new ();
+
+  self->notes_view = view;
+  self->notes = gtk_text_view_get_buffer (GTK_TEXT_VIEW (view));
+  gtk_text_view_set_accepts_tab (GTK_TEXT_VIEW (view), FALSE);
+  gtk_text_view_set_wrap_mode (GTK_TEXT_VIEW (view), GTK_WRAP_WORD_CHAR);
+  gtk_text_view_set_left_margin (GTK_TEXT_VIEW (view), 6);
+  gtk_text_view_set_top_margin (GTK_TEXT_VIEW (view), 4);
+  gtk_accessible_update_property (GTK_ACCESSIBLE (view), GTK_ACCESSIBLE_PROPERTY_LABEL, _ ("Notes"), -1);
+  g_signal_connect_swapped (focus, "leave", G_CALLBACK (notes_left_cb), self);
+  gtk_widget_add_controller (view, focus);
+  gtk_scrolled_window_set_child (GTK_SCROLLED_WINDOW (scrolled), view);
+  gtk_scrolled_window_set_min_content_height (GTK_SCROLLED_WINDOW (scrolled), NOTES_HEIGHT_PX);
+  gtk_widget_add_css_class (scrolled, "frame");
+  return scrolled;
+}
+
+static GtkWidget *
 make_day (RecordPanel *self)
 {
   GtkGrid *rows = GTK_GRID (ox_rows_new ());
 
   self->day = ox_rows_add_field (rows, OX_FIELD_TEXT, _ ("_Day, year-month-day"));
+  self->machine = ox_rows_add_field (rows, OX_FIELD_NUMBER, _ ("Mac_hine"));
   self->meter_start = ox_rows_add_field (rows, OX_FIELD_TEXT, _ ("_Meter at the start, h"));
   self->meter_end = ox_rows_add_field (rows, OX_FIELD_TEXT, _ ("Me_ter at the end, h"));
-  self->notes = ox_rows_add_field (rows, OX_FIELD_TEXT, _ ("_Notes"));
+  ox_rows_add_wide (rows, ox_note_new (_ ("Notes")));
+  ox_rows_add_wide (rows, make_notes (self));
+  ox_field_set_range (self->machine, &machine_range);
+  ox_field_set_number (self->machine, 1, 0);
   g_signal_connect (self->day, "commit", G_CALLBACK (day_cb), self);
   g_signal_connect (self->meter_start, "commit", G_CALLBACK (day_changed_cb), self);
   g_signal_connect (self->meter_end, "commit", G_CALLBACK (day_changed_cb), self);
-  g_signal_connect (self->notes, "commit", G_CALLBACK (day_changed_cb), self);
+  g_signal_connect (self->machine, "commit", G_CALLBACK (machine_cb), self);
   self->remove = gtk_button_new_with_label (_ ("Remove Day"));
   gtk_widget_set_tooltip_text (self->remove,
                                _ ("Takes the readings and notes of this day away; what was marked on it stays"));
