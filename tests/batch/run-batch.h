@@ -85,6 +85,17 @@ assert_silent (const Run *run)
   g_assert_cmpint (run->status, ==, 0);
 }
 
+/* Done, and no more said than what somebody should know of the plan. */
+static inline void
+assert_done (const Run *run)
+{
+  g_auto (GStrv) lines = g_strsplit (run->err, "\n", -1);
+  for (guint i = 0; lines[i] != NULL; i++)
+    g_assert_true (*lines[i] == '\0' || strstr (lines[i], ": notice: ") != NULL);
+  g_assert_cmpstr (run->out, ==, "");
+  g_assert_cmpint (run->status, ==, 0);
+}
+
 /* One line, as wrong usage is told. */
 static inline void
 assert_one_line (const char *text)

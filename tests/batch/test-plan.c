@@ -24,9 +24,9 @@ test_tables (void)
   char *second = ox_test_folder_new ();
   g_autofree char *job = source_path ("samples/shop.oxturn");
   g_auto (Run) one = run_batch ("plan", job, "--tables", first);
-  assert_silent (&one);
+  assert_done (&one);
   g_auto (Run) two = run_batch ("plan", job, "--tables", second);
-  assert_silent (&two);
+  assert_done (&two);
   for (guint i = 0; i < G_N_ELEMENTS (tables); i++)
     {
       g_autofree char *a = table_text (first, tables[i]);
@@ -44,7 +44,7 @@ test_folder_is_made (void)
   g_autofree char *job = source_path ("samples/shop.oxturn");
   char *inner = g_build_filename (folder, "tables", NULL);
   g_auto (Run) run = run_batch ("plan", job, "--tables", inner);
-  assert_silent (&run);
+  assert_done (&run);
   g_autofree char *text = table_text (inner, "summary.json");
   g_assert_nonnull (strstr (text, "\"labour_hours\": "));
   ox_test_folder_free (inner);
