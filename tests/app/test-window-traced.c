@@ -214,6 +214,29 @@ type (OxWindow *window, const char *name, const char *text)
   g_signal_emit_by_name (field, "activate");
 }
 
+/* The field of this name that is in sight; NULL while there is none. */
+static GtkWidget *
+find_field (GtkWidget *root, const char *name)
+{
+  g_autofree char *other = NULL;
+
+  if (!gtk_widget_get_mapped (root))
+    return NULL;
+  if (OX_IS_FIELD (root))
+    {
+      other = gtk_test_accessible_check_property (GTK_ACCESSIBLE (root), GTK_ACCESSIBLE_PROPERTY_LABEL, name);
+      return other == NULL ? root : NULL;
+    }
+  for (GtkWidget *child = gtk_widget_get_first_child (root); child != NULL; child = gtk_widget_get_next_sibling (child))
+    {
+      GtkWidget *found = find_field (child, name);
+
+      if (found != NULL)
+        return found;
+    }
+  return NULL;
+}
+
 static GtkWidget *
 find_check (GtkWidget *root, const char *label)
 {
@@ -242,6 +265,7 @@ test_figures (void)
   type (window, "Width", "10");
   ox_test_near (job_of (window)->traced[0]->width, 10, 1e-9);
   ox_test_near (job_of (window)->traced[0]->depth, 5, 1e-3);
+  OX_WAIT_FOR (find_field (GTK_WIDGET (window), "Drawn at 1 :") != NULL);
   type (window, "Drawn at 1 :", "50");
   ox_test_near (job_of (window)->traced[0]->width, 2, 1e-3);
   type (window, "Strength, %", "25");
@@ -249,7 +273,8 @@ test_figures (void)
   type (window, "Angle, degrees", "1,5");
   ox_test_near (job_of (window)->traced[0]->angle_deg, 1.5, 1e-9);
   type (window, "Page", "2");
-  g_assert_cmpuint (job_of (window)->traced[0]->page, ==, 2);
+  OX_WAIT_FOR (job_of (window)->traced[0]->page == 2);
+  OX_WAIT_FOR (find_field (GTK_WIDGET (window), "Page") != NULL);
   type (window, "Page", "3");
   g_assert_cmpuint (job_of (window)->traced[0]->page, ==, 2);
   locked = find_check (GTK_WIDGET (window), "_Locked");

@@ -21,18 +21,68 @@ typedef struct
   gboolean filling;
 } TracedSection;
 
+/* --- Pages are looked up in another thread: a large PDF takes its time --- */
+
+typedef struct
+{
+  GWeakRef root; /* of the section, which may go meanwhile */
+  GBytes *data;
+  guint page;
+  gboolean turn; /* whether it was typed, to become the page of the plan */
+  OxTracedInfo info;
+} LookUp;
+
+static void
+look_up_free (gpointer data)
+{
+  LookUp *look = data;
+
+  g_weak_ref_clear (&look->root);
+  g_bytes_unref (look->data);
+  g_free (look);
+}
+
+static void
+look_up_thread (GTask *task, gpointer source, gpointer data, GCancellable *cancel)
+{
+  LookUp *look = data;
+  GError *error = NULL;
+
+  (void) source;
+  (void) cancel;
+  if (ox_traced_info_read (look->data, look->page, &look->info, &error))
+    g_task_return_boolean (task, TRUE);
+  else
+    g_task_return_error (task, error);
+}
+
+static void looked_up_cb (GObject *source, GAsyncResult *result, gpointer data);
+
+static void
+start_look_up (TracedSection *self, GBytes *data, guint page, gboolean turn)
+{
+  g_autoptr (GTask) task = g_task_new (NULL, NULL, looked_up_cb, NULL);
+  LookUp *look = g_new0 (LookUp, 1);
+
+  g_weak_ref_init (&look->root, self->base.root);
+  look->data = g_bytes_ref (data);
+  look->page = page;
+  look->turn = turn;
+  g_task_set_task_data (task, look, look_up_free);
+  g_task_run_in_thread (task, look_up_thread);
+}
+
+/* Until it is known, what hangs on it is not shown. */
 static void
 look_up (TracedSection *self, const OxTracedPlan *traced)
 {
-  g_autoptr (GError) error = NULL;
-
   if (self->data == traced->data && self->of_page == traced->page)
     return;
   g_clear_pointer (&self->data, g_bytes_unref);
   self->data = g_bytes_ref (traced->data);
   self->of_page = traced->page;
-  if (!ox_traced_info_read (traced->data, traced->page, &self->info, &error))
-    self->info = (OxTracedInfo){ .pages = 0 };
+  self->info = (OxTracedInfo){ .pages = 0 };
+  start_look_up (self, traced->data, traced->page, FALSE);
 }
 
 static void
@@ -88,30 +138,62 @@ set_width (OxTracedPlan *draft, double width)
   draft->width = width;
 }
 
-/* Another page has a size of its own; what a millimetre of paper stands for stays. */
-static gboolean
-set_page (TracedSection *self, OxTracedPlan *draft, double number)
+static void
+ask_page (TracedSection *self, const OxTracedPlan *draft, double number)
 {
-  g_autoptr (GError) error = NULL;
-  double m_per_mm = draft->width / self->info.paper_width_mm;
-  OxTracedInfo info;
-
   if (number < 1 || number > self->info.pages || number != floor (number))
     {
       g_autofree char *why = g_strdup_printf (_ ("The PDF has pages 1 to %u."), self->info.pages);
 
       ox_field_refuse (self->page, why);
-      return FALSE;
     }
-  if (!ox_traced_info_read (draft->data, (guint) number, &info, &error))
+  else
+    start_look_up (self, draft->data, (guint) number, TRUE);
+}
+
+/* Another page has a size of its own; what a millimetre of paper stands for stays. */
+static void
+turn_page (TracedSection *self, const LookUp *look, const GError *error)
+{
+  OxTracedPlan draft;
+  double m_per_mm;
+
+  if (!current (self, &draft) || draft.data != look->data || self->info.paper_width_mm <= 0)
+    return;
+  if (error != NULL)
     {
       ox_field_refuse (self->page, error->message);
-      return FALSE;
+      return;
     }
-  draft->page = (guint) number;
-  draft->width = info.paper_width_mm * m_per_mm;
-  draft->depth = info.paper_depth_mm * m_per_mm;
-  return TRUE;
+  m_per_mm = draft.width / self->info.paper_width_mm;
+  draft.page = look->page;
+  draft.width = look->info.paper_width_mm * m_per_mm;
+  draft.depth = look->info.paper_depth_mm * m_per_mm;
+  take (self, &draft, _ ("Change Traced Plan"), self->page);
+}
+
+static void
+looked_up_cb (GObject *source, GAsyncResult *result, gpointer data)
+{
+  LookUp *look = g_task_get_task_data (G_TASK (result));
+  g_autoptr (GError) error = NULL;
+  g_autoptr (GtkWidget) root = g_weak_ref_get (&look->root);
+  gboolean known = g_task_propagate_boolean (G_TASK (result), &error);
+  TracedSection *self = root != NULL ? g_object_get_data (G_OBJECT (root), "ox-section") : NULL;
+  guint index = 0;
+
+  (void) source;
+  (void) data;
+  if (self == NULL)
+    return;
+  if (look->turn)
+    turn_page (self, look, error);
+  else if (known && self->data == look->data && self->of_page == look->page)
+    {
+      self->info = look->info;
+      if (ox_section_item (&self->base, &index))
+        fill (&self->base, ox_session_get_job (self->base.session), index, -1);
+    }
 }
 
 static void
@@ -122,8 +204,11 @@ figure_cb (OxField *field, TracedSection *self)
 
   if (!current (self, &draft))
     return;
-  if (field == self->page && !set_page (self, &draft, value))
-    return;
+  if (field == self->page)
+    {
+      ask_page (self, &draft, value);
+      return;
+    }
   if (field == self->drawn)
     set_width (&draft, value * self->info.paper_width_mm / 1000);
   else if (field == self->width)
