@@ -514,12 +514,18 @@ test_large_text (void)
   g_autoptr (OxJob) job = ox_test_floor_columns (20, 12, 0.5, 6, "compact");
   OxWindow *window = ox_ui_open (job);
   int dpi, usual, width, height;
+  GtkWidget *docket;
 
   gtk_widget_measure (GTK_WIDGET (window), GTK_ORIENTATION_HORIZONTAL, -1, &usual, NULL, NULL, NULL);
   ox_ui_close (window);
   g_object_get (gtk_settings_get_default (), "gtk-xft-dpi", &dpi, NULL);
   g_object_set (gtk_settings_get_default (), "gtk-xft-dpi", 2 * 96 * 1024, NULL);
   window = ox_ui_open (job);
+  docket = gtk_widget_get_last_child (gtk_window_get_child (GTK_WINDOW (window)));
+  gtk_widget_set_visible (gtk_widget_get_last_child (docket), TRUE); /* the progress, as while a plan is made */
+  gtk_widget_measure (GTK_WIDGET (window), GTK_ORIENTATION_HORIZONTAL, -1, &width, NULL, NULL, NULL);
+  g_assert_cmpint (width, <=, 1024);
+  gtk_widget_set_visible (gtk_widget_get_last_child (docket), FALSE);
   for (guint i = 0; i < G_N_ELEMENTS (stages); i++)
     {
       gtk_widget_activate_action (GTK_WIDGET (window), "win.stage", "s", stages[i]);

@@ -160,6 +160,7 @@ make_figure (OxDocket *self, guint i, const char *name)
 
   self->figures[i] = GTK_LABEL (value);
   gtk_label_set_xalign (GTK_LABEL (caption), 0);
+  gtk_label_set_ellipsize (GTK_LABEL (caption), PANGO_ELLIPSIZE_END);
   gtk_label_set_xalign (GTK_LABEL (value), 0);
   gtk_widget_add_css_class (caption, "caption");
   gtk_widget_add_css_class (value, "value");
@@ -178,8 +179,10 @@ make_progress (OxDocket *self)
   self->progress = GTK_PROGRESS_BAR (gtk_progress_bar_new ());
   gtk_progress_bar_set_show_text (self->progress, TRUE);
   gtk_widget_set_hexpand (GTK_WIDGET (self->progress), TRUE);
+  gtk_widget_set_hexpand (self->progress_box, TRUE);
   gtk_widget_set_valign (GTK_WIDGET (self->progress), GTK_ALIGN_CENTER);
-  gtk_widget_set_size_request (GTK_WIDGET (self->progress), 120, -1);
+  gtk_progress_bar_set_ellipsize (self->progress, PANGO_ELLIPSIZE_END);
+  gtk_widget_set_size_request (GTK_WIDGET (self->progress), 80, -1);
   gtk_accessible_update_property (GTK_ACCESSIBLE (self->progress), GTK_ACCESSIBLE_PROPERTY_LABEL, _ ("Planning"), -1);
   gtk_actionable_set_action_name (GTK_ACTIONABLE (stop), "win.stop-planning");
   gtk_widget_set_valign (stop, GTK_ALIGN_CENTER);
@@ -235,12 +238,16 @@ ox_docket_init (OxDocket *self)
     [TARGET] = N_ ("Target"), [BLASTED] = N_ ("Blasted"), [EDGE_WORK] = N_ ("Edge work"),
     [STRIPS] = N_ ("Strips"), [LABOUR] = N_ ("Labour"),   [RATIO] = N_ ("Labour / ideal"),
   };
+  GtkWidget *hours;
 
-  gtk_box_layout_set_spacing (GTK_BOX_LAYOUT (gtk_widget_get_layout_manager (GTK_WIDGET (self))), 22);
+  gtk_box_layout_set_spacing (GTK_BOX_LAYOUT (gtk_widget_get_layout_manager (GTK_WIDGET (self))), 14);
   for (guint i = 0; i < N_FIGURES; i++)
     gtk_widget_set_parent (make_figure (self, i, _ (names[i])), GTK_WIDGET (self));
-  gtk_widget_set_parent (make_hours (self), GTK_WIDGET (self));
+  hours = make_hours (self);
+  gtk_widget_set_parent (hours, GTK_WIDGET (self));
   gtk_widget_set_parent (make_progress (self), GTK_WIDGET (self));
+  /* The hours of an older plan make room for the progress of the new one: with large letters there is none for both. */
+  g_object_bind_property (self->progress_box, "visible", hours, "visible", G_BINDING_SYNC_CREATE | G_BINDING_INVERT_BOOLEAN);
   gtk_accessible_update_property (GTK_ACCESSIBLE (self), GTK_ACCESSIBLE_PROPERTY_LABEL, _ ("Quantities"), -1);
 }
 
