@@ -5,7 +5,6 @@
 
 #define THINNEST_DOORWAY 0.08 /* m: a gap in a wall without thickness would not be seen */
 #define STATION_MM 4.5
-#define WRAP_MM 2.0
 
 static OxStyle
 side_style (OxSideKind kind)
@@ -182,14 +181,14 @@ append_stations (const OxPicture *picture)
 static void
 append_wraps (const OxPicture *picture)
 {
-  for (guint i = 0; picture->plan != NULL && i < picture->plan->n_strips; i++)
+  for (guint i = 0; picture->plan != NULL && !(picture->layers & OX_FLOOR_OWN) && i < picture->plan->n_strips; i++)
     {
       const OxStrip *strip = &picture->plan->strips[i];
       if (!strip->hose_wraps && !strip->cord_wraps)
         continue;
       g_autofree char *id = g_strdup_printf ("strip-%u", strip->order);
       ox_picture_item (picture, id, 0);
-      ox_drawing_builder_mark (picture->builder, (OxMarkLook){ OX_STYLE_STATION, OX_MARK_CAUTION, 0, WRAP_MM }, strip->b);
+      ox_drawing_builder_mark (picture->builder, (OxMarkLook){ OX_STYLE_STATION, OX_MARK_CAUTION, 0, OX_WRAP_MM }, strip->b);
     }
 }
 

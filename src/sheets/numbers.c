@@ -494,6 +494,18 @@ take_stations (const OxPicture *picture, OxLabels *labels)
       ox_labels_take (labels, &(OxLabelBox){ picture->plan->stations[i].at, 0, { -2.5, -2.5, 2.5, 2.5 } });
 }
 
+/* take_wraps: a mark at the stop of a strip takes the place of its arrow; numbers keep off it */
+static void
+take_wraps (const OxPicture *picture, OxLabels *labels)
+{
+  const double half = OX_WRAP_MM / 2;
+  if (picture->plan == NULL || !(picture->layers & OX_FLOOR_STATIONS) || (picture->layers & OX_FLOOR_OWN))
+    return;
+  for (guint i = 0; i < picture->plan->n_strips; i++)
+    if (picture->plan->strips[i].hose_wraps || picture->plan->strips[i].cord_wraps)
+      ox_labels_take (labels, &(OxLabelBox){ picture->plan->strips[i].b, 0, { -half, -half, half, half } });
+}
+
 static void
 append_leader (const OxPicture *picture, const Candidate *candidate)
 {
@@ -506,6 +518,7 @@ void
 ox_picture_labels (const OxPicture *picture, OxLabels *labels)
 {
   take_stations (picture, labels);
+  take_wraps (picture, labels);
   append_first (picture, labels);
   g_autoptr (GArray) candidates = gather (picture);
   /* What stands beyond a match line belongs to the neighbour. */

@@ -17,6 +17,8 @@ typedef struct
   double number_mm;       /* height of capitals of numbers and tags */
 } OxPicture;
 
+#define OX_WRAP_MM 2.0 /* mark of a hose or cord that wraps round a solid, at the stop of its strip */
+
 /* ox_picture_layer: goes to the layer of that id, one of those in sheets/floor.h */
 void ox_picture_layer (const OxPicture *picture, const char *id);
 

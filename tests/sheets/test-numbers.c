@@ -161,6 +161,40 @@ test_labels_keep_off_what_stands_already (void)
   g_assert_cmpuint (ox_test_count (drawing, "names", NULL), ==, 0);
 }
 
+/* The mark of a hose that wraps round something is not written over. */
+static void
+test_numbers_keep_off_marks (void)
+{
+  g_autoptr (OxJob) job = ox_test_hall (OX_UNITS_METRES);
+  g_autoptr (OxPlan) plan = ox_test_plan (job);
+  for (guint i = 0; i < plan->n_strips; i += 3)
+    plan->strips[i].hose_wraps = TRUE;
+  const OxFloorPart part = { OX_FLOOR_NUMBERS | OX_FLOOR_STATIONS, 10, OX_FLOOR_WHOLE, NULL, 0 };
+  g_autoptr (OxDrawing) drawing = ox_floor_picture_new_part (job, plan, &part, NULL);
+  guint marks = 0;
+  for (guint i = 0; i < drawing->n_elements; i++)
+    {
+      const OxElement *mark = &drawing->elements[i];
+      if (mark->kind != OX_ELEMENT_MARK || mark->mark.kind != OX_MARK_CAUTION)
+        continue;
+      marks++;
+      for (guint k = 0; k < drawing->n_elements; k++)
+        {
+          const OxElement *text = &drawing->elements[k];
+          OxPoint corners[4];
+          OxBox box = OX_BOX_EMPTY;
+          if (text->kind != OX_ELEMENT_TEXT || !g_str_equal (drawing->layers[text->layer].id, "numbers"))
+            continue;
+          ox_element_text_corners (text, 0.1, corners);
+          for (guint c = 0; c < 4; c++)
+            ox_box_add (&box, corners[c]);
+          OxPoint at = mark->mark.at;
+          g_assert_true (at.x < box.x0 || at.x > box.x1 || at.y < box.y0 || at.y > box.y1);
+        }
+    }
+  g_assert_cmpuint (marks, >, 5);
+}
+
 /* On large paper the numbers are as high as its other texts. */
 static void
 test_numbers_as_high_as_asked (void)
@@ -221,6 +255,7 @@ main (int argc, char **argv)
   g_test_add_func ("/numbers/taken", test_labels_keep_off_what_stands_already);
   g_test_add_func ("/numbers/ends", test_ends_of_fields_are_labelled);
   g_test_add_func ("/numbers/on-their-strips", test_numbers_begin_on_their_strips);
+  g_test_add_func ("/numbers/marks", test_numbers_keep_off_marks);
   g_test_add_func ("/numbers/height", test_numbers_as_high_as_asked);
   g_test_add_func ("/numbers/touching", test_no_number_where_a_strip_only_touches);
   return g_test_run ();
