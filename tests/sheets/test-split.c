@@ -221,7 +221,11 @@ test_crowded_proposals_stand_on_the_parts (void)
 static void
 test_numbers_stay_on_their_part (void)
 {
-  g_autoptr (OxPageSet) set = make ("A4", "1:50");
+  g_autoptr (OxJob) columns = ox_test_floor_columns (30, 20, 0.4, 3, "compact");
+  g_autoptr (GError) error = NULL;
+  g_autoptr (OxPlan) planned = ox_plan_new (columns, NULL, &error);
+  g_assert_no_error (error);
+  g_autoptr (OxPageSet) set = make_of (columns, planned, "A4", "1:100");
   guint n = 0;
   for (guint p = 1; p < set->n_pages; p++)
     {
