@@ -20,6 +20,31 @@ test_fit (void)
   ox_ui_close (window);
 }
 
+/* Who looks at the whole floor sees the whole floor when there is less or more room for it; who zoomed keeps the scale. */
+static void
+test_fit_after_resize (void)
+{
+  g_autoptr (OxJob) job = ox_test_floor_rectangle (30, 10, "compact");
+  OxWindow *window = ox_ui_open (job);
+  OxCanvas *canvas = ox_window_get_canvas (window);
+  GtkPaned *parts = GTK_PANED (gtk_widget_get_ancestor (GTK_WIDGET (canvas), GTK_TYPE_PANED));
+  const OxView *view = ox_canvas_get_view (canvas);
+  double width = view->width_px, scale = view->px_per_m;
+  OxBox box;
+
+  gtk_paned_set_position (parts, 700);
+  OX_WAIT_FOR (view->width_px < width - 200);
+  box = ox_view_get_box (view);
+  g_assert_true (box.x0 < 0 && box.x1 > 30);
+  g_assert_cmpfloat (view->px_per_m, <, scale);
+  ox_canvas_zoom (canvas, 2);
+  scale = view->px_per_m;
+  gtk_paned_set_position (parts, 400);
+  OX_WAIT_FOR (view->width_px > width - 100);
+  g_assert_cmpfloat (view->px_per_m, ==, scale);
+  ox_ui_close (window);
+}
+
 static void
 test_fit_of_nothing (void)
 {
@@ -349,6 +374,7 @@ main (int argc, char **argv)
 {
   ox_ui_init (&argc, &argv);
   g_test_add_func ("/app/canvas/fit", test_fit);
+  g_test_add_func ("/app/canvas/fit-after-resize", test_fit_after_resize);
   g_test_add_func ("/app/canvas/fit-of-nothing", test_fit_of_nothing);
   g_test_add_func ("/app/canvas/wheel-zooms-at-pointer", test_wheel_zooms_at_pointer);
   g_test_add_func ("/app/canvas/wheel-and-middle-button-pan", test_wheel_and_middle_button_pan);

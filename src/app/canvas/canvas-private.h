@@ -37,6 +37,7 @@ struct _OxCanvas
   gboolean mark_up_to;
   OxPixel pointer; /* where the pointer is, or where the keys moved it to */
   double pinched;  /* scale of the pinch under way */
+  gboolean whole;  /* all of the floor is shown, and nothing else was asked for since */
   gboolean fitted; /* whether the view was chosen, by us or by the user */
   guint redraw_id; /* idle source that makes the drawing anew, 0 for none */
 };

@@ -40,6 +40,7 @@ ox_canvas_get_view (OxCanvas *self)
 void
 ox_canvas_pan (OxCanvas *self, OxPixel by)
 {
+  self->whole = FALSE;
   self->fitted = TRUE;
   ox_canvas_set_view (self, ox_view_with_pan (&self->view, by));
 }
@@ -47,6 +48,7 @@ ox_canvas_pan (OxCanvas *self, OxPixel by)
 void
 ox_canvas_zoom_at (OxCanvas *self, double factor, OxPixel about)
 {
+  self->whole = FALSE;
   self->fitted = TRUE;
   ox_canvas_set_view (self, ox_view_with_zoom (&self->view, factor, about));
 }
@@ -107,6 +109,7 @@ ox_canvas_fit (OxCanvas *self)
       for (guint k = 0; k < ring->n; k++)
         ox_box_add (&box, ring->points[k]);
     }
+  self->whole = TRUE;
   fit (self, box);
 }
 
@@ -116,6 +119,7 @@ ox_canvas_show_selected (OxCanvas *self)
   g_auto (GStrv) ids = ox_selection_items (ox_session_get_selection (self->session));
   OxBox box = ox_edit_box (ox_session_get_job (self->session), (const char *const *) ids);
 
+  self->whole = FALSE;
   if (!ox_box_is_empty (box))
     fit (self, box);
 }
@@ -126,6 +130,7 @@ ox_canvas_show_point (OxCanvas *self, OxPoint at)
   OxView view = self->view;
 
   view.centre = at;
+  self->whole = FALSE;
   self->fitted = TRUE;
   ox_canvas_set_view (self, view);
 }

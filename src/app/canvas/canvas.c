@@ -15,6 +15,7 @@
 
 #include <glib/gi18n-lib.h>
 
+#define RESIZED_PX 60.0 /* more than that, and what showed the whole floor does so again */
 #define START_PX_PER_M 40.0 /* of an empty floor */
 
 G_DEFINE_FINAL_TYPE (OxCanvas, ox_canvas, GTK_TYPE_WIDGET)
@@ -420,14 +421,17 @@ static void
 ox_canvas_size_allocate (GtkWidget *widget, int width, int height, int baseline)
 {
   OxCanvas *self = OX_CANVAS (widget);
+  gboolean resized;
 
   gtk_widget_allocate (self->floor, width, height, baseline, NULL);
   gtk_widget_allocate (self->overlay, width, height, baseline, NULL);
   if (width == (int) self->view.width_px && height == (int) self->view.height_px)
     return;
+  /* A line more or less below the floor is no reason to draw it at another scale. */
+  resized = fabs (width - self->view.width_px) > RESIZED_PX || fabs (height - self->view.height_px) > RESIZED_PX;
   self->view = ox_view_with_size (&self->view, width, height);
   self->pointer = (OxPixel){ width / 2.0, height / 2.0 };
-  if (self->fitted)
+  if (self->fitted && !(self->whole && resized))
     ox_canvas_set_view (self, self->view);
   else
     ox_canvas_fit (self);
