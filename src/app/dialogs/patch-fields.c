@@ -286,6 +286,7 @@ ox_patch_fields_new (GCallback changed, gpointer data)
   self->data = data;
   self->id = ox_rows_add_field (rows, OX_FIELD_TEXT, _ ("Patc_h"));
   self->date = ox_rows_add_field (rows, OX_FIELD_TEXT, _ ("D_ate, year-month-day"));
+  gtk_editable_set_width_chars (GTK_EDITABLE (self->date), 11);
   ox_figures_add (rows, figures, G_N_ELEMENTS (figures), &empty, self->fields);
   self->diameters = ox_rows_add_field (rows, OX_FIELD_TEXT, _ ("Diame_ters, mm"));
   self->by_sand = GTK_LABEL (ox_note_new (NULL));
