@@ -220,15 +220,22 @@ profile_text (const OxProgressDay *day)
   return g_string_free (g_steal_pointer (&text), FALSE);
 }
 
-/* "9.5", of several machines "9.5 (1: 5.5, 2: 4)" */
+/* "9.5", of several machines "9.5 (1: 5.5; 2: 4.0)" */
 static char *
-meter_text (const OxProgressDay *day)
+meter_text (const OxRecord *record, const OxProgressDay *day)
 {
+  g_autoptr (GString) text = g_string_new (NULL);
   if (!day->metered)
     return g_strdup ("");
   g_autofree char *hours = ox_measure_number (day->meter_hours, 2);
-  return *day->machine_meters != '\0' ? g_strdup_printf ("%s (%s)", hours, day->machine_meters)
-                                      : g_steal_pointer (&hours);
+  for (guint i = 0; *day->machine_meters != '\0' && i < record->n_days; i++)
+    {
+      const OxRecordDay *own = &record->days[i];
+      g_autofree char *each = ox_measure_number (ox_record_day_hours (own), 2);
+      if (g_str_equal (own->date, day->date) && own->meter_start_h >= 0 && own->meter_end_h >= 0)
+        g_string_append_printf (text, "%s%u: %s", text->len > 0 ? "; " : "", own->machine, each);
+    }
+  return text->len > 0 ? g_strdup_printf ("%s (%s)", hours, text->str) : g_steal_pointer (&hours);
 }
 
 /* what was done on a day, and what it was planned to take; the sum of all days, and what is left, look alike */
@@ -241,7 +248,7 @@ recorded_block (const OxSheetRun *run, const OxProgressDay *day, const char *tit
   g_autofree char *edge = ox_measure_area (run->job->units, day->edge_m2);
   g_autofree char *count = g_strdup_printf ("%u", day->strips);
   g_autofree char *planned = ox_measure_number (ox_progress_hours (day), 2);
-  g_autofree char *meter = meter_text (day);
+  g_autofree char *meter = meter_text (run->job->record, day);
   g_autofree char *profile = profile_text (day);
   ox_block_set_columns (block, columns, G_N_ELEMENTS (columns));
   add_pair (block, _ ("Strips"), *day->strip_numbers != '\0' ? day->strip_numbers : count);

@@ -91,6 +91,31 @@ test_filled (void)
   g_assert_null (ox_test_find_text (blank->pages[0].drawing, "Left to do"));
 }
 
+/* Meters of two machines, with the sign of the sheet's language; notes line by line. */
+static void
+test_machines (void)
+{
+  g_autoptr (GError) error = NULL;
+  OxLanguage german;
+  OxSheetOptions options = OX_SHEET_OPTIONS_INIT;
+  g_assert_true (ox_language_find ("de", &german));
+  options.which = OX_SHEET_DAYS;
+  options.language = &german;
+  g_autoptr (OxJob) hall = ox_test_hall (OX_UNITS_METRES);
+  const OxRecordDay days[] = { { (char *) "2026-10-05", 100, 104, (char *) "Rain\nat noon", 1 },
+                               { (char *) "2026-10-05", 7, 9.5, (char *) "New wheel", 2 } };
+  g_autoptr (OxJob) first = ox_mark_day (hall, &days[0], &error);
+  g_autoptr (OxJob) job = ox_mark_day (first, &days[1], &error);
+  g_assert_no_error (error);
+  g_autoptr (OxPlan) plan = ox_test_plan (job);
+  g_autoptr (OxPageSet) set = ox_sheets_new (job, plan, &options, &error);
+  g_assert_no_error (error);
+  static const char *const parts[] = { "6,50 (1: 4,00; 2: 2,50)", "Rain", "at noon", "2: New wheel" };
+  for (guint i = 0; i < G_N_ELEMENTS (parts); i++)
+    if (ox_test_find_text (set->pages[0].drawing, parts[i]) == NULL)
+      g_error ("%s", parts[i]);
+}
+
 int
 main (int argc, char **argv)
 {
@@ -98,5 +123,6 @@ main (int argc, char **argv)
   g_test_add_func ("/sheets/days/each-shift", test_each_shift);
   g_test_add_func ("/sheets/days/all-work", test_all_work);
   g_test_add_func ("/sheets/days/filled-from-the-record", test_filled);
+  g_test_add_func ("/sheets/days/machines", test_machines);
   return g_test_run ();
 }
