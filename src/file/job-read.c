@@ -203,6 +203,7 @@ read_root (const Load *load, xmlNode *root)
   if (!read_version (&load->reader, root, &newer, &version)
       || !ox_known_check (load->reader.file_name, root, newer, load->reader.error))
     return FALSE;
+  ox_read_record_sort (root);
   g_autofree char *rest = ox_known_rest (root);
   ox_job_builder_set_extra (load->builder, rest, newer ? version : NULL);
   if (!read_texts (load, root) || !read_machine (load, root) || !read_settings (load, root)

@@ -207,3 +207,44 @@ ox_read_record (const OxReader *reader, const xmlNode *root, OxJobBuilder *build
   ox_job_builder_set_record (builder, record);
   return TRUE;
 }
+
+/* By date, then machine; what is no day of a job will be refused, so that any order of it does. */
+static int
+compare_days (gconstpointer a, gconstpointer b)
+{
+  int order = 0;
+  for (guint i = 0; order == 0 && i < 2; i++)
+    {
+      const char *key = i == 0 ? "date" : "machine";
+      xmlChar *p = xmlGetNoNsProp (*(const xmlNode *const *) a, BAD_CAST key);
+      xmlChar *q = xmlGetNoNsProp (*(const xmlNode *const *) b, BAD_CAST key);
+      double m = p ? g_ascii_strtod ((const char *) p, NULL) : 1, n = q ? g_ascii_strtod ((const char *) q, NULL) : 1;
+      order = i == 0 ? g_strcmp0 ((const char *) p, (const char *) q) : (m > n) - (m < n);
+      xmlFree (p);
+      xmlFree (q);
+    }
+  return order;
+}
+
+static void
+sort_days (xmlNode *record)
+{
+  g_autoptr (GPtrArray) days = g_ptr_array_new ();
+  for (xmlNode *child = record->children; child; child = child->next)
+    if (ox_known_is_ours (child, "day"))
+      g_ptr_array_add (days, child);
+  g_ptr_array_sort (days, compare_days);
+  for (guint i = 0; i < days->len; i++)
+    {
+      xmlUnlinkNode (days->pdata[i]);
+      xmlAddChild (record, days->pdata[i]);
+    }
+}
+
+void
+ox_read_record_sort (xmlNode *root)
+{
+  for (xmlNode *child = root->children; child; child = child->next)
+    if (ox_known_is_ours (child, "record"))
+      sort_days (child);
+}

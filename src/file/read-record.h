@@ -12,4 +12,7 @@ G_BEGIN_DECLS
  */
 gboolean ox_read_record (const OxReader *reader, const xmlNode *root, OxJobBuilder *builder) G_GNUC_WARN_UNUSED_RESULT;
 
+/* ox_read_record_sort: puts the days in the tree in the order that a job has them in, so that what is kept of each (file/job-known.h) is found again */
+void ox_read_record_sort (xmlNode *root);
+
 G_END_DECLS

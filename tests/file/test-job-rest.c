@@ -82,6 +82,22 @@ test_survives_at_default (void)
     }
 }
 
+/* Days that stand in another order than a job has them in keep what belongs to each. */
+static void
+test_days_in_order (void)
+{
+  g_autofree char *newer
+      = job_text_with (JOB_START JOB_MACHINE "<record><day date=\"2026-09-15\" mood=\"late\"/><day date=\"2026-09-14\" "
+                                             "machine=\"10\" mood=\"tenth\"/><day date=\"2026-09-14\" machine=\"2\" "
+                                             "mood=\"second\"/><day date=\"2026-09-14\"/></record>" JOB_END,
+                       "\"1.2\" units", "\"1.3\" units");
+  g_autoptr (OxJob) job = job_text_read (newer);
+  g_autofree char *text = ox_job_file_to_text (job);
+  g_assert_nonnull (strstr (text, "<day date=\"2026-09-14\"/>\n    <day date=\"2026-09-14\" machine=\"2\" mood=\"second\"/>\n"
+                                  "    <day date=\"2026-09-14\" machine=\"10\" mood=\"tenth\"/>\n"
+                                  "    <day date=\"2026-09-15\" mood=\"late\"/>"));
+}
+
 static void
 test_known_job_has_none (void)
 {
@@ -142,6 +158,7 @@ main (int argc, char **argv)
   g_test_init (&argc, &argv, NULL);
   g_test_add_func ("/file/job-rest/survives", test_survives);
   g_test_add_func ("/file/job-rest/survives-at-default", test_survives_at_default);
+  g_test_add_func ("/file/job-rest/days-in-order", test_days_in_order);
   g_test_add_func ("/file/job-rest/none", test_known_job_has_none);
   g_test_add_func ("/file/job-rest/survives-edits", test_survives_edits);
   g_test_add_func ("/file/job-rest/many", test_many);
