@@ -2,6 +2,7 @@
  * SPDX-License-Identifier: GPL-3.0-or-later
  */
 #include "base/share.h"
+#include "base/stop.h"
 #include "base/words.h"
 
 #define MOST_HELPERS 15
@@ -14,6 +15,7 @@ typedef struct
   OxShareFunc func;
   gpointer data;
   const OxLanguage *language; /* of the texts that pieces make */
+  const OxRun *run;           /* (nullable): that pieces belong to */
   gint next;
   gint n;
 } Work;
@@ -22,7 +24,8 @@ static gpointer
 do_pieces (gpointer data)
 {
   Work *work = data;
-  g_auto (OxWordsScope) scope = ox_words_scope (work->language);
+  g_auto (OxWordsScope) words = ox_words_scope (work->language);
+  g_auto (OxStopScope) stop = ox_stop_scope (work->run);
   for (gint i = g_atomic_int_add (&work->next, 1); i < work->n; i = g_atomic_int_add (&work->next, 1))
     work->func ((guint) i, work->data);
   return NULL;
@@ -44,7 +47,7 @@ take_place (void)
 void
 ox_share (guint n, OxShareFunc func, gpointer data)
 {
-  Work work = { func, data, ox_words_language (), 0, (gint) n };
+  Work work = { func, data, ox_words_language (), ox_stop_run (), 0, (gint) n };
   GThread *threads[MOST_HELPERS];
   guint started = 0;
   while (started + 1 < n && started < MOST_HELPERS && take_place ())

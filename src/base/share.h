@@ -12,7 +12,8 @@ typedef void (*OxShareFunc) (guint i, gpointer data);
 
 /* ox_share:
  * Calls @func for each piece 0 to @n - 1 and returns when all are done. The caller works too; a piece may share out its own work, which then
- * takes what threads are left. Texts are made in the language of the caller's scope (base/words.h).
+ * takes what threads are left. Texts are made in the language of the caller's scope (base/words.h); whether to stop
+ * is asked of its run (base/stop.h).
  */
 void ox_share (guint n, OxShareFunc func, gpointer data);
 

@@ -6,6 +6,7 @@
  * strips that abut it lost one. Rounding the strips beforehand made that rarer, not impossible; the grid costs about
  * three times the time.
  */
+#include "base/stop.h"
 #include "geometry/region-private.h"
 
 /* Segments of a quarter turn in round corners: 64 a full turn. */
@@ -26,6 +27,8 @@ static OxRegion *
 overlay (Overlay function, const char *name, const OxRegion *a, const OxRegion *b)
 {
   GEOSContextHandle_t geos = ox_geos_context ();
+  if (ox_stop_asked ())
+    return ox_region_new_empty ();
   GEOSGeometry *ga = to_geos (a);
   GEOSGeometry *gb = to_geos (b);
   GEOSGeometry *result = function (geos, ga, gb, OX_REGION_GRID);
@@ -111,6 +114,8 @@ ox_region_offset (const OxRegion *region, double distance, gboolean round)
 
   if (distance == 0 || ox_region_is_empty (region))
     return ox_region_ref (region);
+  if (ox_stop_asked ())
+    return ox_region_new_empty ();
   GEOSContextHandle_t geos = ox_geos_context ();
   GEOSBufferParams *params = GEOSBufferParams_create_r (geos);
   GEOSBufferParams_setQuadrantSegments_r (geos, params, QUARTER_SEGMENTS);

@@ -7,12 +7,13 @@
  * number of threads, so neither does the result.
  */
 #include "base/share.h"
+#include "base/stop.h"
 #include "geometry/region-private.h"
 #include <stdlib.h>
 
 #define APART OX_REGION_RETRY_GRID /* m between boxes, from which on polygons cannot meet */
 
-#define GROUP 500 /* polygons united together: what GEOS takes for many grows faster than their number, above all for slanted ones */
+#define GROUP 100 /* polygons united together: what GEOS takes for many grows faster than their number, above all for slanted ones */
 
 typedef struct
 {
@@ -164,6 +165,11 @@ static GEOSGeometry *
 take_both (GEOSGeometry *a, GEOSGeometry *b)
 {
   GEOSContextHandle_t geos = ox_geos_context ();
+  if (ox_stop_asked ())
+    {
+      GEOSGeom_destroy_r (geos, b);
+      return a;
+    }
   GEOSGeometry *result = GEOSUnionPrec_r (geos, a, b, OX_REGION_GRID);
   if (!result)
     result = GEOSUnionPrec_r (geos, a, b, OX_REGION_RETRY_GRID);

@@ -125,7 +125,7 @@ static gboolean
 find_change (const Case *c, OxPoint at, Change *best)
 {
   *best = (Change){ .breaches = G_MAXUINT };
-  for (guint i = 0; i < c->layout->drafts->len; i++)
+  for (guint i = 0; i < c->layout->drafts->len && !ox_run_cancelled (c->layout->run, NULL); i++)
     {
       const OxDraft *draft = &g_array_index (c->layout->drafts, OxDraft, i);
       OxPoint p = ox_frame_from_floor (g_ptr_array_index (c->layout->frames, draft->frame), at);

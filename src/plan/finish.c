@@ -227,7 +227,7 @@ gather (Finish *finish)
 {
   OxLayout *layout = finish->layout;
   g_autoptr (GArray) stretches = g_array_new (FALSE, FALSE, sizeof (OxStretch));
-  for (guint i = 0, n = layout->lanes->len; i < n; i++)
+  for (guint i = 0, n = layout->lanes->len; i < n && !ox_run_cancelled (layout->run, NULL); i++)
     {
       OxLane lane = g_array_index (layout->lanes, OxLane, i);
       add_lane (finish, lane.frame, lane.y, -INFINITY, INFINITY);
@@ -235,7 +235,7 @@ gather (Finish *finish)
   if (!layout->one_heading)
     ox_boundary_sides (layout, 0.2, MAX_FRAMES, stretches);
   ox_boundary_boxes (layout, stretches);
-  for (guint i = 0; i < stretches->len; i++)
+  for (guint i = 0; i < stretches->len && !ox_run_cancelled (layout->run, NULL); i++)
     if (!layout->one_heading || g_array_index (stretches, OxStretch, i).frame == 0)
       add_along (finish, &g_array_index (stretches, OxStretch, i));
 }

@@ -171,7 +171,7 @@ ox_layout_mains (OxLayout *layout)
   layout->first_y = lowest;
   layout->n_main_lanes = ox_production_lanes (width, m->blast_width, m->min_overlap);
   layout->spacing = ox_production_spacing (width, m->blast_width, layout->n_main_lanes);
-  for (guint k = 0; k < layout->n_main_lanes; k++)
+  for (guint k = 0; k < layout->n_main_lanes && !ox_run_cancelled (layout->run, NULL); k++)
     lay_lane (layout, k, lowest + k * layout->spacing);
   return layout->drafts->len > 0;
 }

@@ -4,6 +4,7 @@
 #include "plan/plan.h"
 #include "base/notice.h"
 #include "base/share.h"
+#include "base/stop.h"
 #include "base/words.h"
 #include "job/check.h"
 #include "plan/done.h"
@@ -19,6 +20,7 @@
 #include "trade/production.h"
 
 #define TURNED 0.001 /* radians: a coat whose direction is off by more was laid along another one */
+#define FINDINGS 5 /* things found once the strips are there */
 #define PARALLEL 1e-6 /* sine of the angle between a side and the lanes laid along it */
 
 typedef struct
@@ -46,7 +48,7 @@ reach_stage (const Making *making, OxPlanStage stage)
 static gint
 making_steps (const Making *making)
 {
-  return (gint) making->plan->job->n_rooms + 2;
+  return (gint) making->plan->job->n_rooms * OX_ROOM_STEPS + FINDINGS + 1;
 }
 
 static gboolean
@@ -68,7 +70,6 @@ typedef struct
 {
   Making *making;
   OxRun *run;
-  gint done; /* rooms */
 } Rooms;
 
 static void
@@ -79,7 +80,6 @@ plan_room (guint i, gpointer data)
   if (ox_run_cancelled (rooms->run, NULL))
     return;
   making->rooms[i] = ox_room_plans_new (making->laying, i, making->plan->job, making->ways, rooms->run);
-  ox_run_step (rooms->run, N_("laying strips"), g_atomic_int_add (&rooms->done, 1) + 1, making_steps (making));
 }
 
 static gboolean
@@ -121,7 +121,7 @@ static gboolean
 plan_rooms (Making *making, OxRun *run)
 {
   const OxJob *job = making->plan->job;
-  Rooms rooms = { making, run, 0 };
+  Rooms rooms = { making, run };
   ox_run_step (run, N_("laying strips"), 0, making_steps (making));
   ox_share (job->n_rooms, plan_room, &rooms);
   if (ox_run_cancelled (run, NULL))
@@ -439,13 +439,20 @@ write_totals (OxPlan *plan, const OxBlasted *blasted, const OxRegion *reached)
 typedef struct
 {
   Making *making;
-  OxRun *run;
+  OxRun *run; /* (nullable) */
   GPtrArray *placed; /* notices on stations */
   gboolean moved;
   guint carried;
   OxBlasted blasted;
   OxRegion *limit; /* NULL when cancelled */
 } Finding;
+
+static void
+note_found (const Finding *finding)
+{
+  if (finding->run != NULL)
+    g_atomic_int_inc (&finding->run->done);
+}
 
 static void
 find_of_order (guint i, gpointer data)
@@ -463,6 +470,7 @@ find_of_order (guint i, gpointer data)
     default:
       making->plan->blasted = ox_leftover_blasted (making->floor, making->plan, &finding->blasted);
     }
+  note_found (finding);
 }
 
 /* Numbers the strips anew, outward from their stations. */
@@ -491,12 +499,14 @@ find_one (guint i, gpointer data)
   if (i == 0)
     {
       finding->limit = ox_limit_new (making->floor, making->plan->job->machine, finding->run);
+      note_found (finding);
       return;
     }
   g_autoptr (OxReach) reach = ox_stations_reach_new (making->plan->job, making->floor);
   if (!ox_stations_plan (making->plan, reach, finding->placed, finding->run))
     return;
   order_outward (making, reach, finding->run);
+  note_found (finding);
   reach_stage (making, OX_STAGE_STRIPS);
   ox_share (3, find_of_order, finding);
   if (!finding->moved)
@@ -517,12 +527,10 @@ make_plan (Making *making, OxRun *run)
   Finding finding = { .making = making, .run = run, .placed = placed };
   if (!lay_what_is_left (making, run))
     return FALSE;
-  ox_run_step (run, N_("finding the ways between strips"), making_steps (making) - 2, making_steps (making));
+  ox_run_step (run, N_("finding the ways between strips"), making_steps (making) - FINDINGS - 1, making_steps (making));
   ox_share (2, find_one, &finding);
   g_autoptr (OxRegion) limit = finding.limit;
-  if (!finding.moved || limit == NULL)
-    return FALSE;
-  if (ox_run_cancelled (run, NULL))
+  if (!finding.moved || limit == NULL || ox_run_cancelled (run, NULL))
     return FALSE;
   tell_carried (making, finding.carried);
   reach_stage (making, OX_STAGE_MOVES);
@@ -563,6 +571,7 @@ ox_plan_new_hooked (const OxJob *job, OxPlanHook hook, gpointer data, OxRun *run
   g_autoptr (GPtrArray) notices = g_ptr_array_new_with_free_func (g_free);
   if (!job_is_sound (job, error))
     return NULL;
+  g_auto (OxStopScope) scope = ox_stop_scope (run);
   g_autoptr (OxFloor) floor = ox_floor_new (job);
   g_autoptr (OxWays) ways = ox_ways_new (floor->travel, job->machine);
   g_autoptr (OxPlan) plan = g_atomic_rc_box_new0 (OxPlan);

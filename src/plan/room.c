@@ -3,6 +3,7 @@
  */
 #include "plan/room.h"
 #include "base/share.h"
+#include "base/words.h"
 #include "plan/amend.h"
 #include <stdlib.h>
 
@@ -162,40 +163,14 @@ try_work (OxLayout *layout, const OxWays *ways, const OxRun *run, double *labour
   return TRUE;
 }
 
-/* The last touches on the layout that was chosen, and its order of work. */
-static OxRoomPlan *
-finish_plan (OxLayout *layout, const OxFloor *floor, const OxJob *job, const OxWays *ways, const OxRun *run)
+/* How far a room is: of its steps, those of the coats before, and of the present one first one a trial, then one each of the last touches. */
+typedef struct
 {
-  OxRoomPlan *plan = g_new0 (OxRoomPlan, 1);
-  ox_layout_close_slots (layout);
-  ox_layout_repair (layout);
-  ox_layout_prune (layout);
-  /* What was taken back may have parted strips, and what moves may cover others. */
-  ox_layout_close_slots (layout);
-  for (guint round = 0; round < SETTLE_ROUNDS && ox_layout_settle (layout); round++)
-    ox_layout_repair (layout);
-  ox_layout_prune (layout);
-  ox_layout_amend (layout, floor, job);
-  plan->room = layout->room;
-  plan->coat = layout->coat;
-  plan->angle = ((const OxFrame *) g_ptr_array_index (layout->frames, 0))->angle;
-  plan->work = layout->work;
-  plan->first_y = layout->first_y;
-  plan->spacing = layout->spacing;
-  plan->lanes = layout->n_main_lanes;
-  plan->legs = ox_legs_new (layout, ways);
-  ox_order_legs (plan->legs, layout->machine, run);
-  return plan;
-}
-
-static gboolean
-worth_one_way (const OxRegion *target, double angle)
-{
-  OxBox box = OX_BOX_EMPTY;
-  for (guint i = 0; i < target->n_points; i++)
-    ox_box_add (&box, ox_point_turn (target->points[i], cos (angle), -sin (angle)));
-  return box.x1 - box.x0 < ONE_WAY_LONGEST;
-}
+  OxRun *run; /* (nullable) */
+  guint coats, coat, trials;
+  gint touches; /* of the present coat that are done: trials and last touches */
+  gint steps;   /* that the run was told of */
+} Progress;
 
 /* Directions and ways of working, tried at the same time; each has its own place for what comes of it. */
 typedef struct
@@ -212,9 +187,63 @@ typedef struct
   const OxCoat *coat;
   const OxJob *job;
   const OxWays *ways;
-  const OxRun *run;
+  Progress *progress;
   GArray *trials; /* Trial */
 } Trials;
+
+#define LAST_TOUCHES 4
+
+static void
+touch (Progress *progress, const char *doing)
+{
+  if (progress->run == NULL)
+    return;
+  guint touches = (guint) g_atomic_int_add (&progress->touches, 1) + 1, all = progress->trials + LAST_TOUCHES;
+  gint steps = (gint) (OX_ROOM_STEPS * (progress->coat * all + MIN (touches, all)) / (progress->coats * all));
+  g_atomic_pointer_set (&progress->run->doing, doing);
+  for (gint told = g_atomic_int_get (&progress->steps); told < steps; told = g_atomic_int_get (&progress->steps))
+    if (g_atomic_int_compare_and_exchange (&progress->steps, told, steps))
+      g_atomic_int_add (&progress->run->done, steps - told);
+}
+
+/* The last touches on the layout that was chosen, and its order of work. */
+static OxRoomPlan *
+finish_plan (OxLayout *layout, const Trials *trials)
+{
+  OxRoomPlan *plan = g_new0 (OxRoomPlan, 1);
+  ox_layout_close_slots (layout);
+  touch (trials->progress, N_ ("closing slots between strips"));
+  ox_layout_repair (layout);
+  ox_layout_prune (layout);
+  touch (trials->progress, N_ ("closing slots between strips"));
+  /* What was taken back may have parted strips, and what moves may cover others. */
+  ox_layout_close_slots (layout);
+  for (guint round = 0; round < SETTLE_ROUNDS && ox_layout_settle (layout); round++)
+    ox_layout_repair (layout);
+  ox_layout_prune (layout);
+  touch (trials->progress, N_ ("checking strips"));
+  ox_layout_amend (layout, trials->floor, trials->job);
+  plan->room = layout->room;
+  plan->coat = layout->coat;
+  plan->angle = ((const OxFrame *) g_ptr_array_index (layout->frames, 0))->angle;
+  plan->work = layout->work;
+  plan->first_y = layout->first_y;
+  plan->spacing = layout->spacing;
+  plan->lanes = layout->n_main_lanes;
+  plan->legs = ox_legs_new (layout, trials->ways);
+  touch (trials->progress, N_ ("putting strips in order"));
+  ox_order_legs (plan->legs, layout->machine, trials->progress->run);
+  return plan;
+}
+
+static gboolean
+worth_one_way (const OxRegion *target, double angle)
+{
+  OxBox box = OX_BOX_EMPTY;
+  for (guint i = 0; i < target->n_points; i++)
+    ox_box_add (&box, ox_point_turn (target->points[i], cos (angle), -sin (angle)));
+  return box.x1 - box.x0 < ONE_WAY_LONGEST;
+}
 
 static void
 try_one (guint i, gpointer data)
@@ -222,9 +251,10 @@ try_one (guint i, gpointer data)
   const Trials *trials = data;
   Trial *trial = &g_array_index (trials->trials, Trial, i);
   g_autoptr (OxLayout) layout = ox_layout_new (trials->floor, trials->coat, trials->job, trial->angle, trial->work);
-  layout->run = trials->run;
-  if (try_work (layout, trials->ways, trials->run, &trial->labour))
+  layout->run = trials->progress->run;
+  if (try_work (layout, trials->ways, layout->run, &trial->labour))
     trial->layout = g_steal_pointer (&layout);
+  touch (trials->progress, N_ ("laying strips"));
 }
 
 static void
@@ -292,6 +322,8 @@ plan_coat (Trials *trials, const OxRoomPlan *first)
   trials->trials = list;
   g_array_set_clear_func (list, clear_trial);
   list_trials (trials, directions, first);
+  trials->progress->trials = list->len;
+  trials->progress->touches = 0;
   ox_share (list->len, try_one, trials);
   for (guint i = 0; i < list->len; i++)
     if (g_array_index (list, Trial, i).layout == NULL)
@@ -300,22 +332,26 @@ plan_coat (Trials *trials, const OxRoomPlan *first)
   Trial *turned = first == NULL ? NULL : best_trial (trials, g_array_index (directions, Direction, 0).angle);
   if (turned != NULL && turned->labour < OX_ROOM_MOST_TURN * best->labour)
     best = turned;
-  return finish_plan (best->layout, trials->floor, trials->job, trials->ways, trials->run);
+  return finish_plan (best->layout, trials);
 }
 
 GPtrArray *
-ox_room_plans_new (const OxFloor *floor, guint room, const OxJob *job, const OxWays *ways, const OxRun *run)
+ox_room_plans_new (const OxFloor *floor, guint room, const OxJob *job, const OxWays *ways, OxRun *run)
 {
+  Progress progress = { .run = run };
   g_autoptr (GPtrArray) plans = g_ptr_array_new_with_free_func ((GDestroyNotify) ox_room_plan_free);
+  for (guint i = 0; i < floor->n_coats; i++)
+    progress.coats += floor->coats[i].room == room;
   for (guint i = 0; i < floor->n_coats; i++)
     {
       if (floor->coats[i].room != room)
         continue;
-      Trials trials = { floor, &floor->coats[i], job, ways, run, NULL };
+      Trials trials = { floor, &floor->coats[i], job, ways, &progress, NULL };
       OxRoomPlan *plan = plan_coat (&trials, plans->len > 0 ? g_ptr_array_index (plans, 0) : NULL);
       if (plan == NULL)
         return NULL;
       g_ptr_array_add (plans, plan);
+      progress.coat++;
     }
   return g_steal_pointer (&plans);
 }

@@ -20,10 +20,12 @@ typedef struct
  * keeps what costs the fewest labour hours. Each further coat is turned by the room's angle from the one before; where that takes OX_ROOM_MOST_TURN
  * times the labour of the first coat's direction or more, as in a corridor that is too narrow for strips across it, it has that direction instead. Where
  * no swing fits anywhere all coats are worked as the first one.
+ * Of the steps of @run it counts OX_ROOM_STEPS up, says what is being done, and leaves the total alone.
  * Returns: (transfer full) (element-type OxRoomPlan): the coats of the room in the order of @floor; NULL when cancelled
  */
 #define OX_ROOM_MOST_TURN 1.5
-GPtrArray *ox_room_plans_new (const OxFloor *floor, guint room, const OxJob *job, const OxWays *ways, const OxRun *run) G_GNUC_WARN_UNUSED_RESULT;
+#define OX_ROOM_STEPS 24
+GPtrArray *ox_room_plans_new (const OxFloor *floor, guint room, const OxJob *job, const OxWays *ways, OxRun *run) G_GNUC_WARN_UNUSED_RESULT;
 void ox_room_plan_free (OxRoomPlan *plan);
 
 G_DEFINE_AUTOPTR_CLEANUP_FUNC (OxRoomPlan, ox_room_plan_free)

@@ -171,7 +171,7 @@ ox_layout_zones (OxLayout *layout)
     return;
   /* Shorter than this a zone's own strips would need zones again. */
   ox_boundary_sides (layout, m->rear + m->front + m->min_strip, MAX_FRAMES, stretches);
-  for (guint i = 0; i < stretches->len; i++)
+  for (guint i = 0; i < stretches->len && !ox_run_cancelled (layout->run, NULL); i++)
     if (stretch_angle (layout, &g_array_index (stretches, OxStretch, i)) >= LEAST_ANGLE)
       lay_zone (layout, stretches, i);
 }

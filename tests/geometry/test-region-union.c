@@ -2,6 +2,7 @@
  * SPDX-License-Identifier: GPL-3.0-or-later
  */
 #include "base/share.h"
+#include "base/stop.h"
 #include "geometry/region.h"
 #include "support/ox-test.h"
 
@@ -115,6 +116,27 @@ one_by_one (void)
     }
 }
 
+/* Once the work is to stop nothing more is united, cut or offset, and nothing is lost on the way. */
+static void
+stopped (void)
+{
+  g_autoptr (GCancellable) cancel = g_cancellable_new ();
+  g_autoptr (OxRegion) a = ox_test_region ("POLYGON ((0 0, 4 0, 4 4, 0 4, 0 0))"), b = ox_test_region ("POLYGON ((2 2, 6 2, 6 6, 2 6, 2 2))");
+  g_autoptr (GArray) corners = g_array_new (FALSE, FALSE, sizeof (OxPoint));
+  OxRun run = OX_RUN_INIT;
+  run.cancel = cancel;
+  for (guint i = 0; i < 400; i++)
+    add_strip (corners, (OxPoint){ 0, 0.19 * i }, 0, 8, 0.21);
+  g_auto (OxStopScope) scope = ox_stop_scope (&run);
+  g_autoptr (OxRegion) before = ox_region_union (a, b);
+  g_assert_cmpfloat_with_epsilon (ox_region_area (before), 28, 1e-9);
+  g_cancellable_cancel (cancel);
+  g_autoptr (OxRegion) sum = ox_region_union (a, b), both = ox_region_intersection (a, b), off = ox_region_difference (a, b);
+  g_autoptr (OxRegion) grown = ox_region_offset (a, 1, FALSE), part = unite (corners);
+  g_assert_true (ox_region_is_empty (sum) && ox_region_is_empty (both) && ox_region_is_empty (off) && ox_region_is_empty (grown));
+  g_assert_cmpfloat (ox_region_area (part), <=, 8 * (399 * 0.19 + 0.21));
+}
+
 int
 main (int argc, char **argv)
 {
@@ -123,5 +145,6 @@ main (int argc, char **argv)
   g_test_add_func ("/geometry/region-union/groups", groups);
   g_test_add_func ("/geometry/region-union/alone", alone);
   g_test_add_func ("/geometry/region-union/one-by-one", one_by_one);
+  g_test_add_func ("/geometry/region-union/stopped", stopped);
   return g_test_run ();
 }

@@ -8,6 +8,7 @@
 #include "job/check.h"
 #include "job/classes.h"
 #include "plan/plan.h"
+#include "plan/room.h"
 #include "support/floors.h"
 #include "support/ox-test.h"
 
@@ -26,7 +27,7 @@ plan_of (const OxJob *job)
   OxPlan *plan = ox_plan_new (job, &run, &error);
   g_assert_no_error (error);
   g_assert_cmpint (run.total, >, 0);
-  g_assert_cmpint (run.done, <=, run.total);
+  g_assert_cmpint (run.done, ==, run.total - 1); /* the last step ends with the plan */
   g_assert_true (plan->job == job);
   return plan;
 }
@@ -55,6 +56,49 @@ cancelled (void)
   g_cancellable_cancel (cancel);
   g_assert_null (ox_plan_new (job, &run, &error));
   g_assert_error (error, G_IO_ERROR, G_IO_ERROR_CANCELLED);
+}
+
+typedef struct
+{
+  OxRun *run;
+  gint at;       /* steps done when it is to be cancelled */
+  gint finished; /* set once there is nothing left to cancel */
+} Watch;
+
+static gpointer
+cancel_then (gpointer data)
+{
+  Watch *watch = data;
+  while (g_atomic_int_get (&watch->run->done) < watch->at && !g_atomic_int_get (&watch->finished))
+    g_thread_yield ();
+  g_cancellable_cancel (watch->run->cancel);
+  return NULL;
+}
+
+/* Wherever it is cancelled there is an error and no plan, or, when it came too late, the plan as it would have been; on one thread and on three. */
+static void
+cancelled_anywhere (void)
+{
+  g_autoptr (OxJob) job = ox_test_floor_columns (9, 8, 0.5, 4, "compact");
+  g_autoptr (OxPlan) whole = plan_of (job);
+  for (gint at = 0; at < OX_ROOM_STEPS + 6; at++)
+    {
+      g_autoptr (GError) error = NULL;
+      g_autoptr (GCancellable) cancel = g_cancellable_new ();
+      OxRun run = OX_RUN_INIT;
+      Watch watch = { &run, at, 0 };
+      run.cancel = cancel;
+      ox_share_set_threads (at % 2 ? 1 : 3);
+      GThread *thread = g_thread_new ("cancel", cancel_then, &watch);
+      g_autoptr (OxPlan) plan = ox_plan_new (job, &run, &error);
+      g_atomic_int_set (&watch.finished, 1);
+      g_thread_join (thread);
+      if (plan == NULL)
+        g_assert_error (error, G_IO_ERROR, G_IO_ERROR_CANCELLED);
+      else
+        g_assert_cmpuint (plan->n_strips, ==, whole->n_strips);
+    }
+  ox_share_set_threads (0);
 }
 
 /* Rooms that lie on one another cannot be planned; the message is what the check says first. */
@@ -237,9 +281,9 @@ any_number_of_threads (void)
 {
   static const guint threads[] = { 1, 2, 3, 8 };
   enum { FLOORS = 13 }; /* every kind of floor once */
-  for (guint32 seed = 0; seed < FLOORS; seed++)
+  for (guint32 seed = 0; seed < 2 * FLOORS; seed++)
     {
-      g_autoptr (OxJob) job = ox_test_floor_random (seed);
+      g_autoptr (OxJob) job = seed < FLOORS ? ox_test_floor_random (seed) : ox_test_floor_coats (seed);
       g_autofree char *first = NULL;
       for (guint t = 0; t < G_N_ELEMENTS (threads); t++)
         {
@@ -309,6 +353,7 @@ main (int argc, char **argv)
 {
   g_test_init (&argc, &argv, NULL);
   g_test_add_func ("/plan/make/cancelled", cancelled);
+  g_test_add_func ("/plan/make/cancelled-anywhere", cancelled_anywhere);
   g_test_add_func ("/plan/make/bad-job", bad_job);
   g_test_add_func ("/plan/make/empty-job", empty_job);
   g_test_add_func ("/plan/make/carried", carried);

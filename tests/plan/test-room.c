@@ -18,7 +18,7 @@ with_direction (OxJob *base, OxDirection direction)
 }
 
 static OxRoomPlan *
-plan_of (OxJob *base, const OxRun *run)
+plan_of (OxJob *base, OxRun *run)
 {
   g_autoptr (OxJob) job = base;
   g_autoptr (OxFloor) floor = ox_floor_new (job);
@@ -110,6 +110,23 @@ same_again (void)
     }
 }
 
+/* However many coats and trials there are, a room counts its steps up and no more. */
+static void
+steps (void)
+{
+  for (guint coats = 1; coats <= 3; coats++)
+    {
+      OxRun run = OX_RUN_INIT;
+      g_autoptr (OxJob) job = ox_test_floor_with_coats (ox_test_floor_rectangle (9, 7, "compact"), coats, 45);
+      g_autoptr (OxFloor) floor = ox_floor_new (job);
+      g_autoptr (OxWays) ways = ox_ways_new (floor->travel, job->machine);
+      g_autoptr (GPtrArray) plans = ox_room_plans_new (floor, 0, job, ways, &run);
+      g_assert_cmpuint (plans->len, ==, coats);
+      g_assert_cmpint (run.done, ==, OX_ROOM_STEPS);
+      g_assert_nonnull (run.doing);
+    }
+}
+
 static void
 cancelled (void)
 {
@@ -130,6 +147,7 @@ main (int argc, char **argv)
   g_test_add_func ("/plan/room/no-swing", no_swing);
   g_test_add_func ("/plan/room/nothing-fits", nothing_fits);
   g_test_add_func ("/plan/room/same-again", same_again);
+  g_test_add_func ("/plan/room/steps", steps);
   g_test_add_func ("/plan/room/cancelled", cancelled);
   return g_test_run ();
 }
