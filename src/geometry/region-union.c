@@ -13,6 +13,7 @@
 
 #define APART OX_REGION_RETRY_GRID /* m between boxes, from which on polygons cannot meet */
 
+#define FAN 16    /* groups united next */
 #define GROUP 100 /* polygons united together: what GEOS takes for many grows faster than their number, above all for slanted ones */
 
 typedef struct
@@ -190,69 +191,98 @@ take_layers (GEOSGeometry **layers, guint n)
   return layers[0];
 }
 
+/* Unites @polygons layer by layer: what is left in the array are parts that do not meet. */
+static void
+unite_layers (GPtrArray *polygons)
+{
+  guint n = polygons->len;
+  if (n < 2)
+    return;
+  g_autofree Member *members = take_members (polygons);
+  guint n_layers = find_layers (members, n), kept = 0;
+  g_autofree GEOSGeometry **layers = g_new (GEOSGeometry *, n_layers);
+  for (guint layer = 0; layer < n_layers; layer++)
+    {
+      for (guint i = 0; i < n; i++)
+        if (members[i].layer == layer && !members[i].alone)
+          g_ptr_array_add (polygons, members[i].polygon);
+      if (polygons->len > 0)
+        layers[kept++] = ox_geos_collect (polygons, GEOS_MULTIPOLYGON);
+    }
+  if (kept > 0)
+    {
+      GEOSGeometry *united = take_layers (layers, kept);
+      add_polygons (polygons, united);
+      GEOSGeom_destroy_r (ox_geos_context (), united);
+    }
+  for (guint i = 0; i < n; i++)
+    if (members[i].alone)
+      g_ptr_array_add (polygons, members[i].polygon);
+}
+
 typedef struct
 {
-  const Member *members;
-  guint n, n_layers;
+  GPtrArray **groups; /* of GEOSGeometry, side by side */
   guint n_groups;
-  GEOSGeometry **united; /* of each group */
-} Uniting;
-
-/* Unites the members of one group that do not stand alone, layer by layer. */
-static void
-unite_group (guint group, gpointer data)
-{
-  Uniting *uniting = data;
-  guint from = (guint) ((guint64) uniting->n * group / uniting->n_groups), to = (guint) ((guint64) uniting->n * (group + 1) / uniting->n_groups);
-  guint n_layers = 0;
-  g_autofree GEOSGeometry **layers = g_new (GEOSGeometry *, uniting->n_layers + 1);
-  g_autoptr (GPtrArray) polygons = g_ptr_array_new ();
-  for (guint layer = 0; layer < uniting->n_layers; layer++)
-    {
-      for (guint i = from; i < to; i++)
-        if (uniting->members[i].layer == layer && !uniting->members[i].alone)
-          g_ptr_array_add (polygons, uniting->members[i].polygon);
-      if (polygons->len > 0)
-        layers[n_layers++] = ox_geos_collect (polygons, GEOS_MULTIPOLYGON);
-    }
-  uniting->united[group] = n_layers > 0 ? take_layers (layers, n_layers) : ox_geos_collect (polygons, GEOS_MULTIPOLYGON);
-}
+} Groups;
 
 static void
-unite_pair (guint i, gpointer data)
+unite_group (guint i, gpointer data)
 {
-  Uniting *uniting = data;
-  uniting->united[2 * i] = take_both (uniting->united[2 * i], uniting->united[2 * i + 1]);
+  unite_layers (((const Groups *) data)->groups[i]);
 }
 
-/* Groups of members that lie side by side, at the same time; then neighbouring groups, whose outlines have much fewer sides than all their members. */
-static GEOSGeometry *
-unite (const Member *members, guint n, guint n_layers)
+/* FAN groups that lie side by side become one, which is united: of their outlines much less is left to look at than of all their members. */
+static void
+unite_neighbours (guint i, gpointer data)
 {
-  Uniting uniting = { members, n, n_layers, (n + GROUP - 1) / GROUP, NULL };
-  g_autofree GEOSGeometry **united = g_new0 (GEOSGeometry *, uniting.n_groups);
-  uniting.united = united;
-  ox_share (uniting.n_groups, unite_group, &uniting);
-  for (guint left = uniting.n_groups; left > 1; left = (left + 1) / 2)
+  const Groups *groups = data;
+  GPtrArray *first = groups->groups[i * FAN];
+  for (guint k = i * FAN + 1; k < MIN ((i + 1) * FAN, groups->n_groups); k++)
     {
-      ox_share (left / 2, unite_pair, &uniting);
-      for (guint i = 0; i < left; i += 2)
-        united[i / 2] = united[i];
+      g_ptr_array_extend (first, groups->groups[k], NULL, NULL);
+      g_ptr_array_unref (groups->groups[k]);
     }
-  return united[0];
+  unite_layers (first);
+}
+
+/* Unites many polygons: in groups, at the same time, then groups of groups. */
+static void
+unite_many (GPtrArray *polygons)
+{
+  guint n = polygons->len;
+  g_autofree Member *members = take_members (polygons);
+  Groups groups = { NULL, (n + GROUP - 1) / GROUP };
+  g_autofree GPtrArray **list = g_new (GPtrArray *, groups.n_groups);
+  groups.groups = list;
+  for (guint group = 0; group < groups.n_groups; group++)
+    {
+      guint end = (guint) ((guint64) n * (group + 1) / groups.n_groups);
+      list[group] = g_ptr_array_new ();
+      for (guint i = (guint) ((guint64) n * group / groups.n_groups); i < end; i++)
+        g_ptr_array_add (list[group], members[i].polygon);
+    }
+  ox_share (groups.n_groups, unite_group, &groups);
+  while (groups.n_groups > 1)
+    {
+      guint n_next = (groups.n_groups + FAN - 1) / FAN;
+      ox_share (n_next, unite_neighbours, &groups);
+      for (guint i = 0; i < n_next; i++)
+        list[i] = list[i * FAN];
+      groups.n_groups = n_next;
+    }
+  g_ptr_array_extend (polygons, list[0], NULL, NULL);
+  g_ptr_array_unref (list[0]);
 }
 
 OxRegion *
 ox_geos_take_union (GPtrArray *polygons)
 {
-  guint n = polygons->len;
-  if (n == 0)
+  if (polygons->len == 0)
     return ox_region_new_empty ();
-  g_autofree Member *members = take_members (polygons);
-  guint n_layers = find_layers (members, n);
-  g_ptr_array_add (polygons, unite (members, n, n_layers));
-  for (guint i = 0; i < n; i++)
-    if (members[i].alone)
-      g_ptr_array_add (polygons, members[i].polygon);
+  if (polygons->len > GROUP)
+    unite_many (polygons);
+  else
+    unite_layers (polygons);
   return ox_geos_take_region (ox_geos_collect (polygons, GEOS_GEOMETRYCOLLECTION));
 }

@@ -548,9 +548,11 @@ make_plan (Making *making, OxRun *run)
 
 #ifdef OX_VERIFY_PLANS
 static void
-report_breaches (const OxPlan *plan)
+report_breaches (const OxPlan *plan, const OxRun *run)
 {
   g_autoptr (GPtrArray) breaches = ox_plan_verify (plan);
+  if (ox_run_cancelled (run, NULL)) /* what was judged then is not the plan */
+    return;
   for (guint i = 0; i < MIN (breaches->len, 5); i++)
     {
       const OxBreach *breach = g_ptr_array_index (breaches, i);
@@ -587,13 +589,14 @@ ox_plan_new_hooked (const OxJob *job, OxPlanHook hook, gpointer data, OxRun *run
   g_clear_pointer (&making.kept, g_array_unref);
   g_ptr_array_add (notices, NULL);
   plan->notices = g_strdupv ((char **) notices->pdata);
+#ifdef OX_VERIFY_PLANS
+  if (made)
+    report_breaches (plan, run);
+#endif
   if (!made || ox_run_cancelled (run, NULL))
     {
       g_set_error_literal (error, G_IO_ERROR, G_IO_ERROR_CANCELLED, _("The planning was cancelled"));
       return NULL;
     }
-#ifdef OX_VERIFY_PLANS
-  report_breaches (plan);
-#endif
   return g_steal_pointer (&plan);
 }
