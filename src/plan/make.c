@@ -551,9 +551,7 @@ static void
 report_breaches (const OxPlan *plan, const OxRun *run)
 {
   g_autoptr (GPtrArray) breaches = ox_plan_verify (plan);
-  if (ox_run_cancelled (run, NULL)) /* what was judged then is not the plan */
-    return;
-  for (guint i = 0; i < MIN (breaches->len, 5); i++)
+  for (guint i = 0; i < MIN (breaches->len, 5) && !ox_run_cancelled (run, NULL); i++) /* of one that is given up nobody wants to know */
     {
       const OxBreach *breach = g_ptr_array_index (breaches, i);
       g_warning ("plan breaks rule %d at %.4f %.4f (strip %u): %s", (int) breach->rule, breach->at.x, breach->at.y, breach->strip, breach->text);
