@@ -498,7 +498,7 @@ take_stations (const OxPicture *picture, OxLabels *labels)
 static void
 take_wraps (const OxPicture *picture, OxLabels *labels)
 {
-  const double half = OX_WRAP_MM / 2;
+  const double half = OX_WRAP_MM * 0.65; /* with the line around it */
   if (picture->plan == NULL || !(picture->layers & OX_FLOOR_STATIONS) || (picture->layers & OX_FLOOR_OWN))
     return;
   for (guint i = 0; i < picture->plan->n_strips; i++)
