@@ -39,6 +39,28 @@ typedef enum
   OX_WORK_BACKWARD    /* all along -x */
 } OxWork;
 
+/* Part of a room on one side of a line: where normal . p >= offset */
+typedef struct
+{
+  OxPoint normal; /* unit vector */
+  double offset;  /* m */
+} OxPart;
+
+/* Two wings of a room, each with lanes of its own direction:
+ *
+ *      +---+                 the lanes of the main direction lie in one of them, and end at the line between;
+ *      | | |                 those of the other direction are crosswise strips to them
+ *      | | |
+ *      | | +--------+
+ *      | | |--------|
+ *      +---+--------+
+ */
+typedef struct
+{
+  OxPart main, other;
+  double angle; /* direction of the other wing's lanes */
+} OxWings;
+
 typedef struct
 {
   const OxRun *run;       /* (nullable): once cancelled, what is done to the layout may stop half way: it is then to be freed */
@@ -50,6 +72,7 @@ typedef struct
   double speed;           /* m/min: mean walking speed over the target */
   double hand_rate;       /* m2/h */
   OxWork work;
+  const OxWings *wings;   /* (nullable): the lanes have two directions; borrowed while lanes are laid */
   gboolean one_heading;   /* no swing fits anywhere: only strips with the heading of the work are laid */
   GPtrArray *frames;      /* OxFrame; the first is the main direction */
   OxCover *cover;

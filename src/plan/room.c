@@ -11,6 +11,8 @@
 #define SAME_DIRECTION 0.0087  /* half a degree */
 #define ONE_WAY_LONGEST 14.0   /* m: on longer lanes a swing costs less than rolling back, whatever the machine */
 #define SETTLE_ROUNDS 3
+#define LEAST_WING 6.0         /* m that the sides must be long between which two wings are told apart */
+#define WINGS_COST 1.01        /* two directions must save so much labour: they take more chalking */
 #define CARRY_SECONDS 900.0    /* what it must save at least to carry the machine into a pocket that it cannot roll into */
 
 typedef struct
@@ -179,6 +181,8 @@ typedef struct
   OxWork work;
   OxLayout *layout; /* NULL when cancelled */
   double labour;
+  gboolean has_wings;
+  OxWings wings;
 } Trial;
 
 typedef struct
@@ -252,8 +256,14 @@ try_one (guint i, gpointer data)
   Trial *trial = &g_array_index (trials->trials, Trial, i);
   g_autoptr (OxLayout) layout = ox_layout_new (trials->floor, trials->coat, trials->job, trial->angle, trial->work);
   layout->run = trials->progress->run;
+  layout->wings = trial->has_wings ? &trial->wings : NULL;
   if (try_work (layout, trials->ways, layout->run, &trial->labour))
-    trial->layout = g_steal_pointer (&layout);
+    {
+      if (trial->has_wings)
+        trial->labour *= WINGS_COST;
+      layout->wings = NULL;
+      trial->layout = g_steal_pointer (&layout);
+    }
   touch (trials->progress, N_ ("laying strips"));
 }
 
@@ -279,10 +289,63 @@ list_trials (Trials *trials, const GArray *directions, const OxRoomPlan *first)
   for (guint d = 0; d < directions->len; d++)
     for (OxWork work = OX_WORK_SERPENTINE; work <= OX_WORK_BACKWARD; work++)
       {
-        Trial trial = { g_array_index (directions, Direction, d).angle, work, NULL, INFINITY };
+        Trial trial = { .angle = g_array_index (directions, Direction, d).angle, .work = work, .labour = INFINITY };
         if (is_tried (trials, trial.angle, work, first))
           g_array_append_val (trials->trials, trial);
       }
+}
+
+static OxPoint
+corner_at (const OxRing *ring, guint i)
+{
+  return ring->points[i % ring->n];
+}
+
+/* The corner that stands into the room between the longest two sides, G_MAXUINT: none between long ones. */
+static guint
+wing_corner (const OxRing *ring)
+{
+  double most = LEAST_WING, turn = ox_ring_area (ring) < 0 ? -1 : 1;
+  guint best = G_MAXUINT;
+  for (guint i = 0; i < ring->n; i++)
+    {
+      OxPoint in = ox_point_sub (corner_at (ring, i), corner_at (ring, i + ring->n - 1)), out = ox_point_sub (corner_at (ring, i + 1), corner_at (ring, i));
+      double least = sqrt (MIN (ox_point_dot (in, in), ox_point_dot (out, out)));
+      if (turn * ox_point_cross (in, out) >= 0 || least <= most)
+        continue;
+      most = least;
+      best = i;
+    }
+  return best;
+}
+
+/* The room is parted along the side from @at to @along and the line on from there: on the side of @wing lanes run from there to @at, else along the line. */
+static void
+add_wings (GArray *list, OxPoint at, OxPoint along, OxPoint wing)
+{
+  Trial trial = { .work = OX_WORK_SERPENTINE, .labour = INFINITY, .has_wings = TRUE };
+  OxPoint u = ox_point_sub (along, at), v = ox_point_sub (at, wing);
+  OxPoint normal = { -u.y / ox_point_distance (at, along), u.x / ox_point_distance (at, along) };
+  if (ox_point_dot (normal, v) > 0)
+    normal = ox_point_scale (normal, -1);
+  double offset = ox_point_dot (normal, at);
+  trial.angle = fmod (atan2 (v.y, v.x) + 2 * G_PI, G_PI);
+  trial.wings.angle = fmod (atan2 (u.y, u.x) + 2 * G_PI, G_PI);
+  trial.wings.main = (OxPart){ normal, offset };
+  trial.wings.other = (OxPart){ ox_point_scale (normal, -1), -offset };
+  g_array_append_val (list, trial);
+}
+
+/* Two wings may have a direction each. */
+static void
+list_wings (const Trials *trials, const OxRoom *room)
+{
+  guint i = wing_corner (room->ring);
+  if (room->direction.kind != OX_DIRECTION_AUTO || i == G_MAXUINT || !ox_ways_has_turns (trials->ways))
+    return;
+  OxPoint before = corner_at (room->ring, i + room->ring->n - 1), at = corner_at (room->ring, i), after = corner_at (room->ring, i + 1);
+  add_wings (trials->trials, at, after, before);
+  add_wings (trials->trials, at, before, after);
 }
 
 /* The trial with the fewest labour hours among those along @angle, NAN: among all; NULL when there is none. */
@@ -322,6 +385,8 @@ plan_coat (Trials *trials, const OxRoomPlan *first)
   trials->trials = list;
   g_array_set_clear_func (list, clear_trial);
   list_trials (trials, directions, first);
+  if (first == NULL)
+    list_wings (trials, room);
   trials->progress->trials = list->len;
   trials->progress->touches = 0;
   ox_share (list->len, try_one, trials);

@@ -17,7 +17,7 @@ typedef struct
 
 /* ox_room_plans_new:
  * The first coat tries the directions that the job allows (all distinct wall directions when it leaves the choice), worked to and fro and one way, and
- * keeps what costs the fewest labour hours. Each further coat is turned by the room's angle from the one before; where that takes OX_ROOM_MOST_TURN
+ * keeps what costs the fewest labour hours; a room of two wings may have one direction for each. Each further coat is turned by the room's angle from the one before; where that takes OX_ROOM_MOST_TURN
  * times the labour of the first coat's direction or more, as in a corridor that is too narrow for strips across it, it has that direction instead. Where
  * no swing fits anywhere all coats are worked as the first one.
  * Of the steps of @run it counts OX_ROOM_STEPS up, says what is being done, and leaves the total alone.

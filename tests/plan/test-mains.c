@@ -107,6 +107,39 @@ narrow (void)
   g_assert_cmpuint (stub->layout->drafts->len, ==, 0);
 }
 
+/* An L of 40 x 6 and 6 x 34 m, parted at x = 6. Lanes along y keep 0.21 m off the wall that the line goes on from, so that they cover up to 0.105 m from it;
+ * lanes along x overlap them by 0.02 m. Both are as many as the formula has for 6 m. */
+static void
+two_wings (void)
+{
+  static const OxPoint ell[] = { { 0, 0 }, { 40, 0 }, { 40, 6 }, { 6, 6 }, { 6, 40 }, { 0, 40 } };
+  const OxWings wings = { { { 1, 0 }, 6 }, { { -1, 0 }, -6 }, G_PI / 2 };
+  g_autoptr (Laid) laid = laid_new (ox_test_floor_polygon (ell, G_N_ELEMENTS (ell), "compact"), OX_WORK_SERPENTINE);
+  laid->layout->wings = &wings;
+  g_assert_true (ox_layout_mains (laid->layout));
+  expect_lanes (laid, 6, 0.21);
+  laid_expect_fit (laid);
+  guint across = 0;
+  double nearest = 100, farthest = 0;
+  for (guint i = 0; i < laid->layout->drafts->len; i++)
+    {
+      const OxDraft *draft = laid_draft (laid, i);
+      OxPoint a = ox_frame_to_floor (g_ptr_array_index (laid->layout->frames, draft->frame), (OxPoint){ draft->x0, draft->y });
+      g_assert_true (draft->grid == (draft->frame == 0));
+      if (draft->frame == 0)
+        {
+          ox_test_near (draft->x0, 6 - 0.105 - 0.02 + 0.04, 1e-6);
+          continue;
+        }
+      across++;
+      nearest = MIN (nearest, 6 - a.x);
+      farthest = MAX (farthest, 6 - a.x);
+    }
+  ox_test_near (nearest, 0.21, 1e-3);
+  ox_test_near (farthest, 6 - 0.21, 1e-3);
+  g_assert_cmpuint (across, ==, (guint) ceil ((6 - 2 * 0.21) / 0.19) + 1);
+}
+
 int
 main (int argc, char **argv)
 {
@@ -115,5 +148,6 @@ main (int argc, char **argv)
   g_test_add_func ("/plan/mains/headings", headings);
   g_test_add_func ("/plan/mains/column", column);
   g_test_add_func ("/plan/mains/narrow", narrow);
+  g_test_add_func ("/plan/mains/two-wings", two_wings);
   return g_test_run ();
 }

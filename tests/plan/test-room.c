@@ -137,6 +137,66 @@ cancelled (void)
   g_assert_null (plan_of (ox_test_floor_rectangle (9, 7, "medium"), &run));
 }
 
+/* Metres of strips that run along @angle, and of all, with their middle on the side of the line through @at where @normal points. */
+static double
+share_along (const OxPlan *plan, double angle, OxPoint at, OxPoint normal)
+{
+  double along = 0, all = 0;
+  for (guint i = 0; i < plan->n_strips; i++)
+    {
+      const OxStrip *strip = &plan->strips[i];
+      OxPoint middle = ox_point_scale (ox_point_add (strip->a, strip->b), 0.5);
+      if (ox_point_dot (ox_point_sub (middle, at), normal) < 0)
+        continue;
+      all += ox_strip_length (strip);
+      along += fabs (remainder (strip->heading - angle, G_PI)) < 0.01 ? ox_strip_length (strip) : 0;
+    }
+  return along / all;
+}
+
+static double
+labour_along (const OxJob *job, OxDirection direction)
+{
+  g_autoptr (OxJob) one = with_direction (ox_job_ref (job), direction);
+  g_autoptr (OxPlan) plan = ox_plan_new (one, NULL, NULL);
+  return plan->totals.labour_hours;
+}
+
+/* Two wings, one along x and one turned by @angle, meet at an inner corner: each is worked along its own walls, which takes less labour than either direction
+ * for both. */
+static void
+expect_wings (const OxPoint corners[6], guint inner, double angle, double least_saved)
+{
+  g_autoptr (OxJob) job = ox_test_floor_polygon (corners, 6, "compact");
+  g_autoptr (OxPlan) plan = ox_plan_new (job, NULL, NULL);
+  OxPoint at = corners[inner];
+  double first = labour_along (job, (OxDirection){ .kind = OX_DIRECTION_SIDE, .side = 0 });
+  double second = labour_along (job, (OxDirection){ .kind = OX_DIRECTION_ANGLE, .angle_deg = angle * 180 / G_PI });
+  g_test_message ("%.3f h with two directions, %.3f and %.3f h with one", plan->totals.labour_hours, first, second);
+  g_assert_cmpfloat (plan->totals.labour_hours, <, (1 - least_saved) * MIN (first, second));
+  /* Off the corner itself, which either may have. */
+  OxPoint far = ox_point_add (at, (OxPoint){ 12 * cos (angle), 12 * sin (angle) });
+  g_assert_cmpfloat (share_along (plan, angle, far, (OxPoint){ cos (angle), sin (angle) }), >, 0.8);
+  gboolean left = corners[0].x < at.x - 10; /* the wing along x lies to the left of the corner */
+  g_assert_cmpfloat (share_along (plan, 0, (OxPoint){ left ? at.x - 8 : at.x + 8, 0 }, (OxPoint){ left ? -1 : 1, 0 }), >, 0.8);
+}
+
+static void
+wings_square (void)
+{
+  static const OxPoint ell[] = { { 0, 0 }, { 40, 0 }, { 40, 6 }, { 6, 6 }, { 6, 40 }, { 0, 40 } };
+  expect_wings (ell, 3, G_PI / 2, 0.03);
+}
+
+/* 30 x 10 m, then 25 x 10 m turned by 30 degrees. */
+static void
+wings_slanted (void)
+{
+  double c = cos (G_PI / 6), s = sin (G_PI / 6), t = (10 - 10 * c) / s;
+  const OxPoint corners[] = { { 0, 0 }, { 30, 0 }, { 30 + 25 * c, 25 * s }, { 30 + 25 * c - 10 * s, 25 * s + 10 * c }, { 30 - 10 * s + t * c, 10 }, { 0, 10 } };
+  expect_wings (corners, 4, G_PI / 6, 0.002);
+}
+
 int
 main (int argc, char **argv)
 {
@@ -149,5 +209,7 @@ main (int argc, char **argv)
   g_test_add_func ("/plan/room/same-again", same_again);
   g_test_add_func ("/plan/room/steps", steps);
   g_test_add_func ("/plan/room/cancelled", cancelled);
+  g_test_add_func ("/plan/room/wings-square", wings_square);
+  g_test_add_func ("/plan/room/wings-slanted", wings_slanted);
   return g_test_run ();
 }
