@@ -227,7 +227,7 @@ restore_overtaken (gboolean saved, gboolean stamped)
   OX_WAIT_FOR (count_files (copies) == 2);
   OX_WAIT_FOR (!ox_plan_service_is_running (ox_session_get_plan_service (lost)));
   g_clear_object (&lost);
-  OX_WAIT_FOR ((files = ox_crash_copy_list (copies))[0] != NULL);
+  OX_WAIT_FOR ((g_strfreev (files), (files = ox_crash_copy_list (copies))[0] != NULL));
   if (!stamped)
     {
       g_autoptr (GKeyFile) keys = g_key_file_new ();
