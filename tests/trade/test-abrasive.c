@@ -104,15 +104,6 @@ test_sizes (void)
   g_assert_null (ox_abrasive_find_size ("S1"));
 }
 
-/* Bulk density: a 25 kg bag is 5.574 l, a 50 lb bag 5.057 l. */
-static void
-test_bulk (void)
-{
-  double bulk = ox_defaults_get ("shot-bulk")->value;
-  near (25 / bulk * 1000, 5.574, 5e-4);
-  near (50 * 0.45359237 / bulk * 1000, 5.057, 5e-4);
-}
-
 int
 main (int argc, char **argv)
 {
@@ -124,6 +115,5 @@ main (int argc, char **argv)
   g_test_add_func ("/trade/abrasive/opening/ten-thousandths", test_opening);
   g_test_add_func ("/trade/abrasive/sizes/agree-with-second-standard", test_bands);
   g_test_add_func ("/trade/abrasive/sizes/screens-in-order", test_sizes);
-  g_test_add_func ("/trade/abrasive/bulk/bags", test_bulk);
   return g_test_run ();
 }
