@@ -23,11 +23,12 @@ frame_box (const OxPaper *paper, double width, double height)
   return (OxBox){ file, other, width - other, height - other };
 }
 
+/* count_columns: the drawing has two of three at least on paper that lies, however narrow the margins leave it */
 static guint
 count_columns (double inner, gboolean upright, double body_mm)
 {
   double wanted = upright ? BLOCK_WIDTHS * body_mm : CLAMP (inner * 0.2, 92, 135);
-  return (guint) MAX (upright ? 2 : 1, round ((inner + OX_FORM_GAP_MM) / (wanted + OX_FORM_GAP_MM)));
+  return (guint) MAX (upright ? 2 : 3, round ((inner + OX_FORM_GAP_MM) / (wanted + OX_FORM_GAP_MM)));
 }
 
 static double

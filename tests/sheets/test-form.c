@@ -57,6 +57,8 @@ test_title_block_and_slots_on_every_paper (void)
         ox_test_near (form.title.x1, form.frame.x1, 1e-9);
         ox_test_near (form.title.y0, form.frame.y0, 1e-9);
         g_assert_cmpfloat (form.block_mm, >=, 70);
+        /* On paper that lies the drawing has most of the width: all but one column of three or more. */
+        g_assert_cmpuint (form.n_columns, >=, o == OX_ORIENTATION_LANDSCAPE ? 3 : 2);
         g_autofree OxSlot *slots = ox_form_get_slots (&form);
         for (guint k = 0; k < form.n_columns; k++)
           {
