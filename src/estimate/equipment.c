@@ -146,6 +146,7 @@ ox_figures_tests (OxEstimate *self)
                                        .value = ox_spots_count (&rules[i], self->plan->totals.target_m2),
                                        .basis = rules[i].source,
                                        .assumption = g_strdup_printf (
-                                           _ ("%d for the first %.1f m², one for each further %.1f m² (%s)"),
+                                           _ ("A setting, the contract may ask for others: "
+                                              "%d for the first %.1f m², one for each further %.1f m² (%s)"),
                                            rules[i].first, rules[i].base_m2, rules[i].step_m2, _ (rules[i].source)) });
 }

@@ -73,6 +73,7 @@ test_checks (void)
   g_autoptr (OxPlan) plan = made_plan (3, 9, "");
   g_autoptr (OxEstimate) estimate = ox_estimate_new (plan, NULL);
   ox_test_near (find (estimate, "profile-checks")->value, 2, 1e-9);
+  g_assert_nonnull (strstr (find (estimate, "profile-checks")->assumption, "setting")); /* no standard asks for them */
 }
 
 int
