@@ -129,23 +129,92 @@ room_boxes (const OxJob *job)
   return boxes;
 }
 
+/* What is of no use beside the floor. */
+typedef struct
+{
+  gconstpointer item;
+  const char *id;
+  const OxRing *ring;
+  const char *lies, *would_lie; /* with the id in them */
+} Lying;
+
+static void
+add_obstacles (const OxJob *job, GArray *all)
+{
+  for (guint i = 0; i < job->n_obstacles; i++)
+    {
+      const OxObstacle *obstacle = job->obstacles[i];
+      Lying lying = { obstacle, obstacle->id, obstacle->shape.ring, N_ ("Obstacle %s lies outside every room"),
+                      N_ ("Obstacle %s would lie outside every room; keep a part of it on the floor") };
+      g_array_append_val (all, lying);
+    }
+}
+
+static void
+add_areas (const OxJob *job, GArray *all)
+{
+  for (guint i = 0; i < job->n_conditions; i++)
+    {
+      const OxCondition *condition = job->conditions[i];
+      Lying lying = { condition, condition->id, condition->ring, N_ ("Condition area %s lies outside every room"),
+                      N_ ("Condition area %s would lie outside every room; keep a part of it on the floor") };
+      g_array_append_val (all, lying);
+    }
+  for (guint i = 0; i < job->n_excluded; i++)
+    {
+      const OxExcluded *excluded = job->excluded[i];
+      Lying lying = { excluded, excluded->id, excluded->ring, N_ ("Excluded area %s lies outside every room"),
+                      N_ ("Excluded area %s would lie outside every room; keep a part of it on the floor") };
+      g_array_append_val (all, lying);
+    }
+}
+
+static GArray *
+list_lying (const OxJob *job)
+{
+  GArray *all = g_array_new (FALSE, FALSE, sizeof (Lying));
+  add_obstacles (job, all);
+  add_areas (job, all);
+  return all;
+}
+
+/* (nullable): the one with this id; most have the same place as before */
+static const Lying *
+find_lying (const GArray *all, const char *id, guint place)
+{
+  if (place < all->len && strcmp (g_array_index (all, Lying, place).id, id) == 0)
+    return &g_array_index (all, Lying, place);
+  for (guint i = 0; i < all->len; i++)
+    if (strcmp (g_array_index (all, Lying, i).id, id) == 0)
+      return &g_array_index (all, Lying, i);
+  return NULL;
+}
+
+/* @text has a %s for the id. */
+static void
+add_lying (const Lying *lying, OxFindingKind kind, const char *text, GPtrArray *findings)
+{
+  g_autoptr (GString) sentence = g_string_new (_ (text));
+  g_string_replace (sentence, "%s", lying->id, 1);
+  ox_finding_add (findings, kind, lying->id, &lying->ring->points[0],
+                  g_string_free (g_steal_pointer (&sentence), FALSE));
+}
+
 void
 ox_check_left_rooms (const OxJob *old, const OxJob *job, GPtrArray *findings)
 {
   g_autofree OxBox *boxes = room_boxes (job);
   g_autofree OxBox *old_boxes = room_boxes (old);
-  for (guint i = 0; job->n_rooms > 0 && i < job->n_obstacles; i++)
+  g_autoptr (GArray) all = list_lying (job);
+  g_autoptr (GArray) old_all = list_lying (old);
+  for (guint i = 0; job->n_rooms > 0 && i < all->len; i++)
     {
-      const OxObstacle *obstacle = job->obstacles[i];
-      if (i < old->n_obstacles && old->obstacles[i] == obstacle)
+      const Lying *lying = &g_array_index (all, Lying, i);
+      const Lying *before = find_lying (old_all, lying->id, i);
+      if ((before && before->item == lying->item) || meets_a_room (job, boxes, lying->ring)
+          || (before && !meets_a_room (old, old_boxes, before->ring)))
         continue;
-      const OxObstacle *before = ox_job_find_obstacle (old, obstacle->id);
-      if (before == obstacle || meets_a_room (job, boxes, obstacle->shape.ring)
-          || (before && !meets_a_room (old, old_boxes, before->shape.ring)))
-        continue;
-      ox_finding_add (findings, OX_FINDING_ERROR, obstacle->id, &obstacle->shape.ring->points[0],
-                      g_strdup_printf (_ ("Obstacle %s would lie outside every room; keep a part of it on the floor"),
-                                       obstacle->id));
+      add_lying (lying, OX_FINDING_ERROR, lying->would_lie, findings);
     }
 }
 
@@ -205,19 +274,12 @@ ox_check_notices (const OxJob *job, GPtrArray *findings)
   g_autofree OxBox *boxes = room_boxes (job);
   for (guint i = 0; i < job->n_rooms; i++)
     notice_narrow_room (job->rooms[i], job->machine, findings);
-  for (guint i = 0; i < job->n_obstacles; i++)
+  g_autoptr (GArray) all = list_lying (job);
+  for (guint i = 0; i < all->len; i++)
     {
-      const OxObstacle *obstacle = job->obstacles[i];
-      if (!meets_a_room (job, boxes, obstacle->shape.ring))
-        ox_finding_add (findings, OX_FINDING_NOTICE, obstacle->id, &obstacle->shape.ring->points[0],
-                        g_strdup_printf (_ ("Obstacle %s lies outside every room"), obstacle->id));
-    }
-  for (guint i = 0; i < job->n_conditions; i++)
-    {
-      const OxCondition *condition = job->conditions[i];
-      if (!meets_a_room (job, boxes, condition->ring))
-        ox_finding_add (findings, OX_FINDING_NOTICE, condition->id, &condition->ring->points[0],
-                        g_strdup_printf (_ ("Condition area %s lies outside every room"), condition->id));
+      const Lying *lying = &g_array_index (all, Lying, i);
+      if (!meets_a_room (job, boxes, lying->ring))
+        add_lying (lying, OX_FINDING_NOTICE, lying->lies, findings);
     }
   for (guint i = 0; i < job->n_doorways; i++)
     notice_doorway (job, boxes, job->doorways[i], findings);

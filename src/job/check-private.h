@@ -23,8 +23,8 @@ void ox_check_record (const OxJob *job, GPtrArray *findings);
 /* ox_check_scope: errors of the scope and of the setup of the sheets */
 void ox_check_scope (const OxJob *job, GPtrArray *findings);
 
-/* ox_check_left_rooms: errors for obstacles that are new or moved and lie outside every room of @job now, unless they did before or there is no
- * room yet: not an error of a job, only of an edit */
+/* ox_check_left_rooms: errors for obstacles, condition areas and excluded areas that are new or moved and lie outside every room of @job now,
+ * unless they did before or there is no room yet: not an error of a job, only of an edit */
 void ox_check_left_rooms (const OxJob *old, const OxJob *job, GPtrArray *findings);
 
 /* ox_check_notices: what does not stop a plan but somebody should know; only for jobs without an error */

@@ -2,8 +2,8 @@
  * SPDX-License-Identifier: GPL-3.0-or-later
  *
  * Each returns (transfer full) a new job that shares what did not change, or NULL with @error (OX_JOB_ERROR_REFUSED) and one translated
- * sentence when the result would break a rule of job/check.h that the old job kept, or when an obstacle that is
- * drawn or moved would lie outside every room. What becomes of a drawing that was signed: job/sign-off.h.
+ * sentence when the result would break a rule of job/check.h that the old job kept, or when an obstacle, a condition
+ * area or an excluded area that is drawn or moved would lie outside every room. What becomes of a drawing that was signed: job/sign-off.h.
  */
 #pragma once
 #include "job/job.h"

@@ -81,10 +81,14 @@ test_lone_obstacle (void)
   g_autoptr (OxJob) job = make_job ();
   OxJobBuilder *builder = ox_job_builder_new (job);
   g_autoptr (OxObstacle) outside = make_rectangle ("O9", OX_OBSTACLE_SOLID, (OxBox){ 30, 0, 31, 1 });
+  g_autoptr (OxExcluded) left_out = make_excluded ("X9", "POLYGON ((30 4, 31 4, 31 5, 30 4))");
   ox_job_builder_put_obstacle (builder, outside);
+  ox_job_builder_put_excluded (builder, left_out);
   g_autoptr (OxJob) changed = ox_job_builder_end (builder);
   g_autoptr (GPtrArray) findings = ox_job_check (changed);
-  assert_finding (findings, OX_FINDING_NOTICE, "O9", "outside every room");
+  g_assert_cmpuint (findings->len, ==, 2);
+  g_ptr_array_remove_index (findings, 0);
+  assert_finding (findings, OX_FINDING_NOTICE, "X9", "Excluded area X9 lies outside every room");
 }
 
 /* Obstacles that reach into a room in any way are none to speak of: across a side, a corner, or all round it. */

@@ -80,7 +80,8 @@ test_settings (void)
   machine->min_overlap = 0.5;
   assert_refused (ox_job_with_machine (job, machine, &error), &error, OX_JOB_ERROR_REFUSED, "Least overlap");
   g_clear_error (&error);
-  assert_refused (ox_job_with_rates (job, (OxRates){ .edge_m2_per_hour = -1 }, &error), &error, OX_JOB_ERROR_REFUSED, "hand rate");
+  assert_refused (ox_job_with_rates (job, (OxRates){ .edge_m2_per_hour = -1 }, &error), &error, OX_JOB_ERROR_REFUSED,
+                  "hand rate");
 }
 
 static void
@@ -210,8 +211,8 @@ test_broken_job (void)
   assert_refused (ox_job_with_room (broken, other, &error), &error, OX_JOB_ERROR_REFUSED, "R2");
 }
 
-/* Columns may be drawn before there is a room; once there is one, none may be put beside it, by whatever edit. What lies outside already can be
- * changed and taken back in. */
+/* Columns may be drawn before there is a room; once there is one, none may be put beside it, by whatever edit. What
+ * lies outside already can be changed and taken back in. */
 static void
 test_outside_refused (void)
 {
@@ -240,6 +241,40 @@ test_outside_refused (void)
   assert_refused (ox_job_moved (in, IDS ("O1"), (OxPoint){ 10, 0 }, &error), &error, OX_JOB_ERROR_REFUSED, "O1");
 }
 
+/* The same holds for condition and excluded areas, which say something of floor that is there. */
+static void
+test_area_outside_refused (void)
+{
+  g_autoptr (GError) error = NULL;
+  g_autoptr (OxJob) empty = ox_job_builder_end (ox_job_builder_new (NULL));
+  g_autoptr (OxRing) beside = ox_test_ring ("POLYGON ((20 20, 22 20, 22 22, 20 22, 20 20))");
+  g_autoptr (OxRing) across = ox_test_ring ("POLYGON ((9 4, 12 4, 12 6, 9 6, 9 4))");
+  g_autoptr (OxCondition) soft = ox_condition_new (&(OxCondition){ .id = (char *) "C1", .ring = beside });
+  g_autoptr (OxCondition) soft_in = ox_condition_new (&(OxCondition){ .id = (char *) "C2", .ring = across });
+  g_autoptr (OxCondition) soft_out = ox_condition_new (&(OxCondition){ .id = (char *) "C3", .ring = beside });
+  g_autoptr (OxExcluded) left_out = ox_excluded_new (&(OxExcluded){ .id = (char *) "X1", .ring = beside });
+  g_autoptr (OxExcluded) left_out_in = ox_excluded_new (&(OxExcluded){ .id = (char *) "X2", .ring = across });
+  g_autoptr (OxRoom) room = make_room ("R1", "POLYGON ((0 0, 10 0, 10 10, 0 10, 0 0))");
+  g_autoptr (OxJob) early = ox_job_with_condition (empty, soft, &error);
+  g_autoptr (OxJob) with_room = ox_job_with_room (early, room, &error);
+  g_autoptr (OxJob) first = ox_job_with_condition (with_room, soft_in, &error);
+  g_autoptr (OxJob) job = ox_job_with_excluded (first, left_out_in, &error);
+  g_autoptr (OxJob) farther = ox_job_moved (job, IDS ("C1"), (OxPoint){ 5, 0 }, &error);
+  OxPoint at = { 0, 0 };
+  g_assert_no_error (error);
+  g_assert_null (ox_job_with_condition (job, soft_out, &error));
+  g_assert_true (ox_job_error_place (error, &at));
+  g_assert_true (at.x >= 20 && at.x <= 22 && at.y >= 20 && at.y <= 22);
+  assert_refused (NULL, &error, OX_JOB_ERROR_REFUSED, "Condition area C3 would lie outside every room");
+  g_clear_error (&error);
+  assert_refused (ox_job_with_excluded (job, left_out, &error), &error, OX_JOB_ERROR_REFUSED,
+                  "Excluded area X1 would lie outside every room");
+  g_clear_error (&error);
+  assert_refused (ox_job_moved (job, IDS ("C2"), (OxPoint){ 2, 0 }, &error), &error, OX_JOB_ERROR_REFUSED, "C2");
+  g_clear_error (&error);
+  assert_refused (ox_job_moved (job, IDS ("X2"), (OxPoint){ 2, 0 }, &error), &error, OX_JOB_ERROR_REFUSED, "X2");
+}
+
 int
 main (int argc, char **argv)
 {
@@ -255,6 +290,7 @@ main (int argc, char **argv)
   g_test_add_func ("/job/edit/moved", test_moved);
   g_test_add_func ("/job/edit/moved-refused", test_moved_refused);
   g_test_add_func ("/job/edit/outside-refused", test_outside_refused);
+  g_test_add_func ("/job/edit/area-outside-refused", test_area_outside_refused);
   g_test_add_func ("/job/edit/broken", test_broken_job);
   return g_test_run ();
 }
