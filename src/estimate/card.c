@@ -36,6 +36,14 @@ with_unit (double value, guint decimals, const char *unit)
   return g_strdup_printf ("%s %s", number, unit);
 }
 
+/* in kilograms, and in litres for whoever fills it from a bucket */
+static char *
+hopper_text (const OxMachine *machine)
+{
+  g_autofree char *mass = with_unit (machine->hopper_kg, 1, "kg"), *litres = ox_setting_litres_text (machine->hopper_kg);
+  return g_strdup_printf (_ ("%s, about %s"), mass, litres);
+}
+
 /* what of the machine and its setting a line asks for; (transfer full) (nullable) */
 static char *
 machine_value (const OxEstimate *estimate, const char *name)
@@ -45,7 +53,7 @@ machine_value (const OxEstimate *estimate, const char *name)
   if (g_str_equal (name, "machine"))
     return g_strdup (_ (machine->name));
   if (g_str_equal (name, "hopper"))
-    return with_unit (machine->hopper_kg, 1, "kg");
+    return hopper_text (machine);
   if (g_str_equal (name, "distance"))
     return ox_setting_distance_text (units);
   if (g_str_equal (name, "seconds"))

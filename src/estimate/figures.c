@@ -5,12 +5,39 @@
 #include "estimate/basis.h"
 #include "estimate/figures-private.h"
 #include "estimate/patches.h"
+#include "estimate/settings.h"
 #include "trade/abrasive.h"
 #include "trade/dust.h"
+#include "trade/edge.h"
 #include "trade/profile.h"
 #include <stdlib.h>
 
 /* --- Floor --- */
+
+/* what areas and lengths rest on, for all rooms together and for each */
+static const char *
+target_text (void)
+{
+  return _ ("as drawn, less what stands on it or is left out");
+}
+
+static const char *
+blasted_text (void)
+{
+  return _ ("counted once where strips overlap");
+}
+
+static const char *
+edge_text (void)
+{
+  return _ ("what no strip reaches");
+}
+
+static const char *
+edge_length_text (void)
+{
+  return _ ("along wall, obstacle or drop; half the outline where it touches none");
+}
 
 static void
 add_room (OxEstimate *self, guint room)
@@ -29,11 +56,12 @@ add_room (OxEstimate *self, guint room)
   {
     const char *id, *label, *unit;
     double value;
+    const char *assumption;
   } rows[] = {
-    { "room-target", _ ("To be prepared"), "m2", target },
-    { "room-blasted", _ ("Blasted"), "m2", MAX (target - area, 0) },
-    { "room-edge", _ ("Edge work"), "m2", area },
-    { "room-edge-length", _ ("Edge work, length"), "m", length },
+    { "room-target", _ ("To be prepared"), "m2", target, target_text () },
+    { "room-blasted", _ ("Blasted"), "m2", MAX (target - area, 0), blasted_text () },
+    { "room-edge", _ ("Edge work"), "m2", area, edge_text () },
+    { "room-edge-length", _ ("Edge work, length"), "m", length, edge_length_text () },
   };
   for (guint i = 0; i < G_N_ELEMENTS (rows); i++)
     {
@@ -41,6 +69,7 @@ add_room (OxEstimate *self, guint room)
       figure.label = g_strdup_printf ("%s: %s", ox_room_title (plan->job->rooms[room]), rows[i].label);
       figure.unit = rows[i].unit;
       figure.value = rows[i].value;
+      figure.assumption = g_strdup (rows[i].assumption);
       ox_figure_add (self, figure);
     }
 }
@@ -56,14 +85,15 @@ ox_figures_floor (OxEstimate *self)
   {
     const char *id, *label, *unit;
     double value;
+    const char *assumption;
   } rows[] = {
-    { "target", _ ("To be prepared"), "m2", t->target_m2 },
-    { "blasted", _ ("Blasted"), "m2", t->blasted_m2 },
-    { "edge", _ ("Edge work"), "m2", t->edge_m2 },
-    { "edge-length", _ ("Edge work, length"), "m", length },
-    { "coats", _ ("Blasted, each coat counted"), "m2", t->coats_m2 },
-    { "strip-length", _ ("Strips, length"), "m", t->strip_m },
-    { "move-length", _ ("Moves, length"), "m", t->move_m },
+    { "target", _ ("To be prepared"), "m2", t->target_m2, target_text () },
+    { "blasted", _ ("Blasted"), "m2", t->blasted_m2, blasted_text () },
+    { "edge", _ ("Edge work"), "m2", t->edge_m2, edge_text () },
+    { "edge-length", _ ("Edge work, length"), "m", length, edge_length_text () },
+    { "coats", _ ("Blasted, each coat counted"), "m2", t->coats_m2, _ ("each coat by itself") },
+    { "strip-length", _ ("Strips, length"), "m", t->strip_m, _ ("the valve is open") },
+    { "move-length", _ ("Moves, length"), "m", t->move_m, _ ("the valve is closed") },
   };
   for (guint i = 0; i < G_N_ELEMENTS (rows); i++)
     if (self->plan->n_coats > 1 || !g_str_equal (rows[i].id, "coats"))
@@ -72,7 +102,8 @@ ox_figures_floor (OxEstimate *self)
                                        .label = g_strdup (rows[i].label),
                                        .unit = rows[i].unit,
                                        .value = rows[i].value,
-                                       .decimals = 1 });
+                                       .decimals = 1,
+                                       .assumption = g_strdup (rows[i].assumption) });
   for (guint room = 0; self->plan->job->n_rooms > 1 && room < self->plan->job->n_rooms; room++)
     add_room (self, room);
 }
@@ -119,9 +150,10 @@ add_edge_hours (OxEstimate *self, double minutes)
                  ? g_strdup_printf (_ ("up to %.2f m wide at %.1f m/h, wider at %.1f m²/h, by the machine's crew"),
                                     ox_basis ("edge-narrow"), rates->edge_m_per_hour, rates->edge_m2_per_hour)
                  : g_strdup_printf (_ ("at %.1f m²/h, by the machine's crew"), rates->edge_m2_per_hour));
+  const OxEdgeRates usual = { rates->edge_m2_per_hour, ox_basis ("edge-m-per-hour"), G_MAXDOUBLE };
   if (rates->edge_m_per_hour <= 0)
-    add_hours (self, "edge-hours-by-length", _ ("For comparison: edge work by length"),
-               length->value / ox_basis ("edge-m-per-hour") * 60, ox_basis_note ("edge-m-per-hour"));
+    add_hours (self, "edge-hours-by-length", _ ("For comparison: edge work by length"), ox_edge_hours (&usual, 0, length->value) * 60,
+               ox_basis_note ("edge-m-per-hour"));
 }
 
 static char *
@@ -423,13 +455,16 @@ ox_figures_abrasive (OxEstimate *self)
       = { machine->hopper_kg, area, self->used_kg / area, ox_basis ("abrasive-contingency"), ox_basis ("bag") };
   add_shot (self);
   g_autofree char *contingency = ox_basis_note ("abrasive-contingency");
-  g_autofree char *bag = ox_basis_note ("bag");
+  g_autofree char *bag = ox_basis_note ("bag"), *bulk = ox_basis_note ("shot-bulk");
+  g_autofree char *litres = ox_setting_litres_text (machine->hopper_kg);
   ox_figure_add (self, (OxFigure){ .group = OX_FIGURE_ABRASIVE,
                                    .id = "abrasive-charge",
                                    .label = g_strdup (_ ("Filling of the machine")),
                                    .unit = "kg",
                                    .value = machine->hopper_kg,
-                                   .decimals = 1 });
+                                   .decimals = 1,
+                                   .basis = "shot-bulk",
+                                   .assumption = g_strdup_printf (_ ("the machine's hopper; about %s by the bucket, %s"), litres, bulk) });
   ox_figure_add (self, (OxFigure){ .group = OX_FIGURE_ABRASIVE,
                                    .id = "abrasive-used",
                                    .label = g_strdup (_ ("Used up")),

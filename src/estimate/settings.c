@@ -47,6 +47,13 @@ ox_setting_spacing (const OxPlan *plan)
 }
 
 char *
+ox_setting_litres_text (double mass)
+{
+  g_autofree char *number = ox_words_number (ox_abrasive_litres (mass, ox_basis ("shot-bulk")), 1);
+  return g_strconcat (number, " L", NULL);
+}
+
+char *
 ox_setting_abrasive_text (const OxEstimate *estimate)
 {
   const OxJob *job = estimate->plan->job;
@@ -117,11 +124,12 @@ add_machine (GPtrArray *settings, const OxEstimate *estimate)
   OxUnits units = estimate->plan->job->units;
   const OxFigure *bags = ox_estimate_find (estimate, "abrasive-bags");
   g_autofree char *hopper = ox_words_number (machine->hopper_kg, 1), *bag = ox_words_number (ox_basis ("bag"), 1);
+  g_autofree char *poured = ox_setting_litres_text (machine->hopper_kg), *one = ox_setting_litres_text (ox_basis ("bag"));
   add (settings, g_strdup (_ ("Machine")), g_strdup (_ (machine->name)));
   add (settings, g_strdup (_ ("Blast width")), ox_units_length_text (units, machine->blast_width, TRUE));
   add (settings, g_strdup (_ ("Abrasive")), ox_setting_abrasive_text (estimate));
   add (settings, g_strdup (_ ("Filling")),
-       g_strdup_printf (_ ("%s kg; bags of %s kg to bring: %.0f"), hopper, bag, bags->value));
+       g_strdup_printf (_ ("%s kg, about %s; bags of %s kg (%s) to bring: %.0f"), hopper, poured, bag, one, bags->value));
 }
 
 /* One line for all rooms and coats whose chalk lines lie alike, else one for each. */

@@ -29,6 +29,7 @@ double ox_setting_seconds (OxUnits units, double speed);
 char *ox_setting_distance_text (OxUnits units) G_GNUC_WARN_UNUSED_RESULT;
 char *ox_setting_speed_text (OxUnits units, double speed) G_GNUC_WARN_UNUSED_RESULT; /* "6.0 m/min", "19.7 ft/min" */
 char *ox_setting_abrasive_text (const OxEstimate *estimate) G_GNUC_WARN_UNUSED_RESULT; /* "S330", or which size is usual where the job names none */
+char *ox_setting_litres_text (double mass) G_GNUC_WARN_UNUSED_RESULT; /* "5.6 L" that 25 kg of loose shot fill, as buckets are told */
 char *ox_setting_cord_text (const OxEstimate *estimate) G_GNUC_WARN_UNUSED_RESULT;
 char *ox_setting_circuit_text (const OxEstimate *estimate) G_GNUC_WARN_UNUSED_RESULT; /* "20 A", "____ A" where it is not known */
 char *ox_setting_limit_text (const OxEstimate *estimate) G_GNUC_WARN_UNUSED_RESULT; /* what may be drawn of it for hours, and no more than the plate says */

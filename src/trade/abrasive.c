@@ -28,6 +28,13 @@ ox_abrasive_bags (const OxAbrasiveOrder *order)
 }
 
 double
+ox_abrasive_litres (double mass, double bulk)
+{
+  g_return_val_if_fail (mass >= 0 && bulk > 0, 0);
+  return 1000 * mass / bulk;
+}
+
+double
 ox_abrasive_grain_mg (double diameter_mm, double density)
 {
   g_return_val_if_fail (diameter_mm > 0 && density > 0, 0);

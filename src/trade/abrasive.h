@@ -35,6 +35,17 @@ typedef struct
  */
 guint ox_abrasive_bags (const OxAbrasiveOrder *order);
 
+/* ox_abrasive_litres:
+ * @mass: kg, >= 0
+ * @bulk: density of the loose shot, kg/m3; > 0
+ *
+ *      V = 1000 m / bulk
+ *
+ * What it fills of a bucket. Derived; the density is the "shot-bulk" of trade/defaults.h. Example: a bag of 25 kg at 4,485 kg/m3 is 5.574 L.
+ * Returns: L
+ */
+double ox_abrasive_litres (double mass, double bulk);
+
 /* ox_abrasive_grain_mg:
  * @diameter_mm, @density: g/cm3
  *

@@ -22,6 +22,7 @@ test_filled (void)
   g_autoptr (OxPlan) plan = made_plan (3, 1, "");
   plan->job->machine->travel_speed = 6;
   plan->job->machine->amperes = 18;
+  plan->job->machine->hopper_kg = 45; /* 10.03 l at 4,485 kg/m3 */
   g_autoptr (OxOutfit) outfit = ox_outfit_new (&(OxOutfit){ (char *) "S330", 20, 0, { { 0, 0 } } });
   plan_set_outfit (plan, outfit);
   g_autoptr (OxEstimate) estimate = ox_estimate_new (plan, NULL);
@@ -32,6 +33,7 @@ test_filled (void)
   g_assert_nonnull (strstr (find (lines, "ammeter"), "16 A"));
   g_assert_nonnull (strstr (find (lines, "machine"), "S330"));
   g_assert_nonnull (strstr (find (lines, "cage"), "8:30"));
+  g_assert_nonnull (strstr (find (lines, "charge"), "45 kg, about 10 L"));
   for (guint i = 0; i < lines->len; i++)
     {
       const OxCardLine *line = g_ptr_array_index (lines, i);

@@ -104,6 +104,17 @@ test_sizes (void)
   g_assert_null (ox_abrasive_find_size ("S1"));
 }
 
+/* Bulk density of 280 lb/ft3 = 4,485 kg/m3: a 25 kg bag is 5.574 l, a 50 lb bag 0.17857 ft3 = 5.057 l. */
+static void
+test_litres (void)
+{
+  double bulk = ox_defaults_get ("shot-bulk")->value;
+  near (ox_abrasive_litres (25, bulk), 5.574, 5e-4);
+  near (ox_abrasive_litres (50 * 0.45359237, bulk), 5.057, 5e-4);
+  near (ox_abrasive_litres (280 * 0.45359237, 280 * 0.45359237 / (0.3048 * 0.3048 * 0.3048)), 28.316846592, 1e-9);
+  g_assert_cmpfloat (ox_abrasive_litres (0, bulk), ==, 0);
+}
+
 int
 main (int argc, char **argv)
 {
@@ -115,5 +126,6 @@ main (int argc, char **argv)
   g_test_add_func ("/trade/abrasive/opening/ten-thousandths", test_opening);
   g_test_add_func ("/trade/abrasive/sizes/agree-with-second-standard", test_bands);
   g_test_add_func ("/trade/abrasive/sizes/screens-in-order", test_sizes);
+  g_test_add_func ("/trade/abrasive/litres/bags", test_litres);
   return g_test_run ();
 }
