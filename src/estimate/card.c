@@ -130,14 +130,23 @@ ox_card_lines (const OxEstimate *estimate)
   return lines;
 }
 
+double
+ox_card_part_run (const OxEstimate *estimate, guint part)
+{
+  const OxJob *job = estimate->plan->job;
+  g_return_val_if_fail (part < job->machine->n_wear, 0);
+  const OxWearPart *wear = &job->machine->wear[part];
+  double meter = estimate->left != NULL ? ox_record_meter_hours (job->record, MAX (wear->machine, 1)) : 0;
+  return ox_wear_run (wear->interval_h, wear->run_h, meter);
+}
+
 gboolean
 ox_card_brings_part (const OxEstimate *estimate, guint part)
 {
   const OxMachine *machine = estimate->plan->job->machine;
   g_return_val_if_fail (part < machine->n_wear, FALSE);
   const OxPlan *plan = estimate->plan;
-  double meter = estimate->left != NULL ? ox_record_meter_hours (plan->job->record, MAX (machine->wear[part].machine, 1)) : 0, hours = 0;
-  double left = ox_wear_hours_left (machine->wear[part].interval_h, ox_wear_run (machine->wear[part].interval_h, machine->wear[part].run_h, meter));
+  double left = ox_wear_hours_left (machine->wear[part].interval_h, ox_card_part_run (estimate, part)), hours = 0;
   for (guint i = 0; i < plan->n_strips; i++)
     hours += plan->strips[i].done == 0 ? plan->strips[i].minutes / 60 : 0;
   return left <= hours + estimate->rules.shift_min / 60;

@@ -19,6 +19,9 @@ GPtrArray *ox_card_lines (const OxEstimate *estimate) G_GNUC_WARN_UNUSED_RESULT;
 /* ox_card_clock_text: a place on the face of a clock: "8:30" for 8.5; (transfer full) */
 char *ox_card_clock_text (double clock) G_GNUC_WARN_UNUSED_RESULT;
 
+/* ox_card_part_run: h of the wheel that wear part @part of the machine has run since its last check, the meter hours of the record among them (trade/wear.h) */
+double ox_card_part_run (const OxEstimate *estimate, guint part);
+
 /* ox_card_brings_part: whether a spare for wear part @part of the machine is to be brought: its check falls due within what is left of the job or a shift after */
 gboolean ox_card_brings_part (const OxEstimate *estimate, guint part);
 

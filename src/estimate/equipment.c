@@ -3,6 +3,7 @@
  */
 #include "base/words.h"
 #include "estimate/basis.h"
+#include "estimate/card.h"
 #include "estimate/figures-private.h"
 #include "trade/hose.h"
 #include "trade/spots.h"
@@ -114,8 +115,7 @@ ox_figures_wear (OxEstimate *self)
   for (guint i = 0; i < machine->n_wear; i++)
     {
       const OxWearPart *part = &machine->wear[i];
-      double meter = self->left != NULL ? ox_record_meter_hours (self->plan->job->record, MAX (part->machine, 1)) : 0;
-      double run = ox_wear_run (part->interval_h, part->run_h, meter);
+      double run = ox_card_part_run (self, i);
       guint strip;
       const OxPiece *check = first_check (self, i, &strip);
       g_autofree char *id = g_strdup_printf ("wear-left-%u", i + 1);

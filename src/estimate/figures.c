@@ -454,7 +454,6 @@ ox_figures_abrasive (OxEstimate *self)
   const OxAbrasiveOrder order
       = { machine->hopper_kg, area, self->used_kg / area, ox_basis ("abrasive-contingency"), ox_basis ("bag") };
   add_shot (self);
-  g_autofree char *contingency = ox_basis_note ("abrasive-contingency");
   g_autofree char *bag = ox_basis_note ("bag"), *bulk = ox_basis_note ("shot-bulk");
   g_autofree char *litres = ox_setting_litres_text (machine->hopper_kg);
   ox_figure_add (self, (OxFigure){ .group = OX_FIGURE_ABRASIVE,
@@ -479,7 +478,8 @@ ox_figures_abrasive (OxEstimate *self)
                                    .unit = "",
                                    .value = ox_abrasive_bags (&order),
                                    .basis = "abrasive-contingency bag",
-                                   .assumption = g_strdup_printf (_ ("bags of %s; on top %s"), bag, contingency) });
+                                   .assumption = g_strdup_printf (_ ("bags of %s; %.0f %% on top (%s)"), bag, 100 * order.contingency,
+                                                                  _ (ox_defaults_get ("abrasive-contingency")->source)) });
 }
 
 /* --- Dust --- */

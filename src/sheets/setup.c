@@ -95,8 +95,9 @@ parts_block (const OxForm *form, const OxEstimate *estimate)
     {
       const OxWearPart *part = &machine->wear[i];
       gboolean bring = ox_card_brings_part (estimate, i);
-      g_autofree char *run = ox_measure_number (part->run_h, 1);
-      g_autofree char *left = ox_measure_number (ox_wear_hours_left (part->interval_h, part->run_h), 1);
+      double hours = ox_card_part_run (estimate, i);
+      g_autofree char *run = ox_measure_number (hours, 1);
+      g_autofree char *left = ox_measure_number (ox_wear_hours_left (part->interval_h, hours), 1);
       g_autofree char *name = part->machine > 0 ? g_strdup_printf (_ ("%s, machine %u"), _ (part->name), part->machine)
                                                 : g_strdup (_ (part->name));
       ox_block_add_cells (block, bring, name, run, left, bring ? _ ("yes") : "\xe2\x80\x93", NULL);

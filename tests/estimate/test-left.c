@@ -1,6 +1,7 @@
 /* Oxturn: tests of estimate/left
  * SPDX-License-Identifier: GPL-3.0-or-later
  */
+#include "estimate/card.h"
 #include "estimate/left.h"
 #include <string.h>
 #include "made.h"
@@ -94,6 +95,8 @@ test_wear (void)
   plan->job->machine->wear[0].run_h = 40;
   g_autoptr (OxEstimate) estimate = ox_estimate_new (plan, NULL);
   ox_test_near (find (estimate, "wear-left-1")->value, 0.05, 1e-9);
+  ox_test_near (ox_card_part_run (estimate, 0), 49.95, 1e-9); /* as the set-up card has it */
+  g_assert_true (ox_card_brings_part (estimate, 0));
   g_assert_nonnull (strstr (find (estimate, "wear-left-1")->assumption, "before strip 27"));
   g_assert_cmpint (find (estimate, "wear-left-1")->verdict, ==, OX_VERDICT_WARN);
 }

@@ -95,6 +95,31 @@ test_trial (void)
   g_assert_null (ox_test_find_text (set->pages[0].drawing, "Left, mm"));
 }
 
+/* A strip is done and the meter went on by 12.3 h: so have the wear parts, and so the card says it. */
+static void
+test_hours_of_the_record (void)
+{
+  g_autoptr (GError) error = NULL;
+  OxSheetOptions options = OX_SHEET_OPTIONS_INIT;
+  options.which = OX_SHEET_SETUP;
+  options.paper = ox_paper_find ("A4");
+  g_autoptr (OxJob) hall = ox_test_hall (OX_UNITS_METRES);
+  g_autoptr (OxPlan) whole = ox_test_plan (hall);
+  const OxStrip *first = &whole->strips[0];
+  OxDoneStrip mark = { .room = hall->rooms[first->room]->id, .a = first->a, .b = first->b, .width = first->width, .coat = first->coat, .date = (char *) "2026-09-18" };
+  g_autoptr (OxRecord) marked = ox_record_with_strips (hall->record, &mark, 1);
+  g_autoptr (OxRecord) record = ox_record_with_day (marked, &(OxRecordDay){ (char *) "2026-09-18", 100, 112.3, NULL, 1 });
+  g_autoptr (OxJob) job = ox_job_with_record (hall, record, &error);
+  g_assert_no_error (error);
+  g_autoptr (OxPlan) plan = ox_test_plan (job);
+  g_autoptr (OxPageSet) set = ox_sheets_new (job, plan, &options, &error);
+  g_assert_no_error (error);
+  const OxElement *part = ox_test_find_cell (set->pages[0].drawing, "Blast wheel blades");
+  g_assert_nonnull (part);
+  g_assert_true (ox_test_has_cell_beside (set->pages[0].drawing, part, "12.3"));
+  g_assert_true (ox_test_has_cell_beside (set->pages[0].drawing, part, "37.7"));
+}
+
 int
 main (int argc, char **argv)
 {
@@ -102,5 +127,6 @@ main (int argc, char **argv)
   g_test_add_func ("/sheets/setup/one-page", test_one_page);
   g_test_add_func ("/sheets/setup/contents", test_contents);
   g_test_add_func ("/sheets/setup/trial", test_trial);
+  g_test_add_func ("/sheets/setup/hours-of-the-record", test_hours_of_the_record);
   return g_test_run ();
 }
