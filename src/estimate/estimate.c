@@ -5,6 +5,7 @@
 #include "base/words.h"
 #include "estimate/basis.h"
 #include "estimate/figures-private.h"
+#include "trade/abrasive.h"
 #include "trade/dust.h"
 #include "trade/profile.h"
 #include <locale.h>
@@ -58,7 +59,7 @@ reckon (OxEstimate *self)
   self->shot_dose = ox_profile_dose (machine->flow_kg_min, machine->blast_width, machine->travel_speed);
   self->used_kg = minutes * machine->flow_kg_min * machine->loss_share;
   self->dust_kg = ox_dust_mass (plan->totals.target_m2, self->removed_mm, ox_basis ("concrete-density"))
-                  + minutes * machine->flow_kg_min / ox_basis ("shot-cycles");
+                  + ox_abrasive_use (minutes * machine->flow_kg_min, ox_basis ("shot-cycles"), 0);
   self->rules.dust_kg = self->dust_kg;
   self->rules.drum_kg = ox_dust_drum_mass (ox_basis ("drum-litres"), ox_basis ("drum-fill"), ox_basis ("dust-bulk"));
 }

@@ -60,7 +60,7 @@ add_noise (OxEstimate *self)
                             _ ("%.1f h at %.0f and %.1f h by hand at %.0f dB(A), %s; ears protected above %.0f; "
                                "local law governs"),
                             worst[0].hours, levels[0], worst[1].hours, levels[1],
-                            measured > 0 ? _ ("machine as measured") : _ ("common values"), upper) });
+                            measured > 0 ? _ ("machine as measured") : _ ("machine not measured: common practice, no source"), upper) });
   ox_figure_add (self, (OxFigure){ .group = OX_FIGURE_EXPOSURE,
                                    .id = "noise-dose",
                                    .label = g_strdup (_ ("Noise, dose of the day")),

@@ -6,6 +6,7 @@
 #include "estimate/basis.h"
 #include "estimate/supply.h"
 #include "trade/abrasive.h"
+#include "trade/production.h"
 
 #define FOOT 0.3048
 #define METRES 10
@@ -21,7 +22,7 @@ ox_setting_distance (OxUnits units)
 double
 ox_setting_seconds (OxUnits units, double speed)
 {
-  return ox_setting_distance (units) / speed * 60;
+  return ox_production_minutes (ox_setting_distance (units), speed) * 60;
 }
 
 char *

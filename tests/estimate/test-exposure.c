@@ -23,6 +23,7 @@ test_noise (void)
   ox_test_near (find (estimate, "noise-day")->value, 10 * log10 ((machine * pow (10, 9.5) + hand * pow (10, 9.7)) / 8), 1e-9);
   ox_test_near (find (estimate, "noise-dose")->value, 100 * (machine / 4 + hand * pow (2, 7.0 / 5) / 8), 1e-9);
   g_assert_cmpint (find (estimate, "noise-day")->verdict, ==, OX_VERDICT_WARN);
+  g_assert_nonnull (strstr (find (estimate, "noise-day")->assumption, "not measured"));
 }
 
 /* 1.16 mg/m3 (doi 10.1093/annhyg/mef043) for 2.375 h: 344 ug/m3 over the day, far beyond 50 (29 CFR 1926.1153); 25 are reached in 0.172 h. A cup of
