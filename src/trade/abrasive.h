@@ -12,7 +12,8 @@ G_BEGIN_DECLS
  *
  *      use = dose / cycles + floor loss
  *
- * Of kilograms thrown in all instead of a dose it gives kilograms. The first part breaks down and leaves with the dust, the second is swept up with the magnet.
+ * The first part breaks down and leaves with the dust, the second is swept up with the magnet. Of kilograms thrown in all, instead of
+ * a dose, it gives kilograms.
  * Derived. Example: 70 kg/m2 that live 2,500 throws use 0.028 kg/m2 besides the loss.
  * Returns: kg/m2
  */

@@ -37,7 +37,7 @@ typedef struct
  */
 gboolean ox_cost_sum (OxCostLine *lines, guint n, guint contingency, OxCostSum *out) G_GNUC_WARN_UNUSED_RESULT;
 
-/* ox_cost_room: sum of the amounts of one room's lines, after ox_cost_sum() */
+/* ox_cost_room: sum of the amounts of one room's lines, after ox_cost_sum(). Example: lines of 1,499.94 and 95.52 in the same room are 1,595.46. */
 OxMoney ox_cost_room (const OxCostLine *lines, guint n, const char *room);
 
 G_END_DECLS

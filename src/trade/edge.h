@@ -20,6 +20,7 @@ typedef struct
  * @length: m, >= 0
  *
  * Whether area / length <= narrow, where the rates have one by length and the work has a length.
+ * Example: up to 0.6 m wide, 6 m2 along 10 m go by length, 6.01 m2 by area.
  * Source: common practice, no source read (rules of measurement part finishes at 600 mm of width, from memory).
  */
 gboolean ox_edge_is_by_length (const OxEdgeRates *rates, double area, double length);

@@ -1,5 +1,7 @@
 /* Oxturn: trade/hose - air in the dust hose: fast enough to carry the dust.
  * SPDX-License-Identifier: GPL-3.0-or-later
+ *
+ * The formulas of the manual Industrial Ventilation are from memory, its speeds from copies of the table, the edition not noted; standard air.
  */
 #pragma once
 #include <glib.h>
@@ -68,7 +70,8 @@ typedef enum
   OX_HOSE_FAST  /* more than needed: losses and wear grow */
 } OxHoseVerdict;
 
-/* ox_hose_judge: @velocity (m/s) against what @dust needs */
+/* ox_hose_judge: @velocity (m/s) against what @dust needs, both ends fine.
+ * Example: heavy dust, 20 to 24 m/s: 600 ft3/min are fine in a bore of 5 in, slow in 6 in, fast in 4 in. */
 OxHoseVerdict ox_hose_judge (double velocity, const OxHoseDust *dust);
 
 G_END_DECLS

@@ -18,6 +18,7 @@ typedef gint64 OxMoney;
  * @text: digits, at most one point or comma, at most 4 decimals, a sign in front, blanks around
  * @out: (out): untouched on failure
  *
+ * Example: " 12,50 " is 125,000 ten-thousandths; "1,000.00" and "0.00001" are no amounts.
  * Returns: FALSE when the text is no such amount or beyond OX_MONEY_MAX
  */
 gboolean ox_money_parse (const char *text, OxMoney *out) G_GNUC_WARN_UNUSED_RESULT;

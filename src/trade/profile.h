@@ -76,7 +76,8 @@ double ox_profile_depth (const OxProfileFit *fit, double speed);
 /* ox_profile_speed: m/min that gives @depth_mm (> 0), (factor / depth) ^ (1 / exponent). Example: 0.45 mm at 4 m/min. */
 double ox_profile_speed (const OxProfileFit *fit, double depth_mm);
 
-/* ox_profile_is_tried: whether @speed lies between the slowest and the fastest patch, a thousandth forgiven */
+/* ox_profile_is_tried: whether @speed lies between the slowest and the fastest patch, a thousandth forgiven.
+ * Example: with the slowest patch at 4 m/min 4 is tried, 3.9 is not. */
 gboolean ox_profile_is_tried (const OxProfileFit *fit, double speed);
 
 typedef struct

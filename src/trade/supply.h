@@ -3,6 +3,8 @@
  *
  * For planning only. The figures of a table are for a steady load; a motor that starts draws several times as much for a
  * moment. What may be connected, and by whom, local codes and a licensed electrician say.
+ *
+ * NFPA 70 is named by its edition of 2023, BS 7671 by that of 2018: tables and clauses from memory; other editions number some differently.
  */
 #pragma once
 #include <glib.h>
@@ -61,7 +63,7 @@ typedef struct
  */
 double ox_supply_drop (const OxSupply *supply, const OxCord *cords, guint n);
 
-/* ox_supply_drop_share: the drop as a share of the nominal voltage */
+/* ox_supply_drop_share: the drop as a share of the nominal voltage. Example: 7.92 V of 120 V are 0.066. */
 double ox_supply_drop_share (const OxSupply *supply, const OxCord *cords, guint n);
 
 /* ox_supply_longest:
@@ -82,7 +84,8 @@ typedef enum
   OX_DROP_TOO_HIGH /* over the second: the machine should not run on it */
 } OxDropVerdict;
 
-/* ox_supply_judge: @share against the limits @warn and @stop, a limit itself being allowed */
+/* ox_supply_judge: @share against the limits @warn and @stop, a limit itself being allowed.
+ * Example: at 0.03 and 0.05 of 120 V 3.6 V are fine and 3.7 V high; of 230 V 11.6 V are too high. */
 OxDropVerdict ox_supply_judge (double share, double warn, double stop);
 
 /* ox_supply_long_cord_allowance:

@@ -11,6 +11,9 @@ G_BEGIN_DECLS
  * @interval: hours between checks, > 0
  * @run: hours since the last one, >= 0
  *
+ *      left = max (interval - run, 0)
+ *
+ * Derived. Example: every 50 h and 38.5 h run: 11.5 h.
  * Returns: hours until the next check, 0 when it is due now
  */
 double ox_wear_hours_left (double interval, double run);
