@@ -462,7 +462,6 @@ ox_figures_abrasive (OxEstimate *self)
                                    .unit = "kg",
                                    .value = machine->hopper_kg,
                                    .decimals = 1,
-                                   .basis = "shot-bulk",
                                    .assumption = g_strdup_printf (_ ("the machine's hopper; about %s by the bucket, %s"), litres, bulk) });
   ox_figure_add (self, (OxFigure){ .group = OX_FIGURE_ABRASIVE,
                                    .id = "abrasive-used",

@@ -10,6 +10,8 @@
 #define FOOT 0.3048
 #define INCH_OF_WATER_PA 249.08891
 
+#define FORGIVEN 1e-3 /* of either end of a range of air speeds */
+
 static const OxHoseDust dusts[] = {
 #include "trade/hose-dusts.inc"
 };
@@ -62,7 +64,7 @@ ox_hose_dusts (guint *n)
 OxHoseVerdict
 ox_hose_judge (double velocity, const OxHoseDust *dust)
 {
-  if (velocity < dust->least_m_per_s)
+  if (velocity < dust->least_m_per_s * (1 - FORGIVEN))
     return OX_HOSE_SLOW;
-  return velocity > dust->most_m_per_s ? OX_HOSE_FAST : OX_HOSE_FINE;
+  return velocity > dust->most_m_per_s * (1 + FORGIVEN) ? OX_HOSE_FAST : OX_HOSE_FINE;
 }

@@ -70,7 +70,7 @@ typedef enum
   OX_HOSE_FAST  /* more than needed: losses and wear grow */
 } OxHoseVerdict;
 
-/* ox_hose_judge: @velocity (m/s) against what @dust needs, both ends fine.
+/* ox_hose_judge: @velocity (m/s) against what @dust needs, both ends fine and a thousandth forgiven, which a flow in whole m3/h does not hit.
  * Example: heavy dust, 20 to 24 m/s: 600 ft3/min are fine in a bore of 5 in, slow in 6 in, fast in 4 in. */
 OxHoseVerdict ox_hose_judge (double velocity, const OxHoseDust *dust);
 

@@ -82,6 +82,11 @@ test_judge (void)
   g_assert_cmpint (ox_hose_judge (ox_hose_velocity (600 * CFM, 5 * INCH), heavy), ==, OX_HOSE_FINE);
   g_assert_cmpint (ox_hose_judge (ox_hose_velocity (600 * CFM, 6 * INCH), heavy), ==, OX_HOSE_SLOW);
   g_assert_cmpint (ox_hose_judge (ox_hose_velocity (600 * CFM, 4 * INCH), heavy), ==, OX_HOSE_FAST);
+  /* 20 m/s in a bore of 127 mm are 912.07 m3/h: 912 on a plate are meant to be that */
+  g_assert_cmpint (ox_hose_judge (ox_hose_velocity (912, 0.127), heavy), ==, OX_HOSE_FINE);
+  g_assert_cmpint (ox_hose_judge (19.97, heavy), ==, OX_HOSE_SLOW);
+  g_assert_cmpint (ox_hose_judge (24.02, heavy), ==, OX_HOSE_FINE);
+  g_assert_cmpint (ox_hose_judge (24.03, heavy), ==, OX_HOSE_FAST);
   for (guint i = 0; i < n; i++)
     g_assert_cmpfloat (dusts[i].least_m_per_s, <, dusts[i].most_m_per_s);
 }
