@@ -54,6 +54,26 @@ test_room (void)
   ox_ui_close (window);
 }
 
+/* A room that is larger than what the empty canvas shows is seen as a whole once it is drawn. */
+static void
+test_in_sight (void)
+{
+  OxWindow *window = ox_ui_open (NULL);
+  GtkWindow *sheet = open_sheet (window);
+  OxBox shown;
+
+  shown = ox_view_get_box (ox_canvas_get_view (ox_window_get_canvas (window)));
+  g_assert_cmpfloat (shown.x1 - shown.x0, <, 80);
+  ox_tape_sheet_set_text (sheet, "80 0\n60 90\n80 180\n60 270");
+  ox_form_accept (sheet);
+  shown = ox_view_get_box (ox_canvas_get_view (ox_window_get_canvas (window)));
+  g_assert_cmpfloat (shown.x0, <, 0);
+  g_assert_cmpfloat (shown.x1, >, 80);
+  g_assert_cmpfloat (shown.y0, <, 0);
+  g_assert_cmpfloat (shown.y1, >, 60);
+  ox_ui_close (window);
+}
+
 /* A list of corners out of a file, that crosses itself: seen, refused in words, and still there to be mended. */
 static void
 test_file_and_refusal (void)
@@ -101,6 +121,7 @@ main (int argc, char **argv)
 {
   ox_ui_init (&argc, &argv);
   g_test_add_func ("/app/tape-sheet/room", test_room);
+  g_test_add_func ("/app/tape-sheet/in-sight", test_in_sight);
   g_test_add_func ("/app/tape-sheet/file-and-refusal", test_file_and_refusal);
   g_test_add_func ("/app/tape-sheet/nothing-written", test_nothing_written);
   return g_test_run ();

@@ -505,6 +505,16 @@ test_targets (void)
   ox_ui_close (window);
 }
 
+/* A longer word for a stage, as other languages have, is cut and does not widen the window. */
+static void
+lengthen_stage (OxWindow *window)
+{
+  GtkWidget *card = gtk_widget_get_first_child (gtk_widget_get_first_child (gtk_window_get_child (GTK_WINDOW (window))));
+  GtkWidget *words = gtk_widget_get_last_child (gtk_button_get_child (GTK_BUTTON (card)));
+
+  gtk_label_set_text (GTK_LABEL (gtk_widget_get_first_child (words)), "Arbeitsnachweis");
+}
+
 /* With text twice as large the window still fits the smallest screen that is asked for, and its panel has a way to all that is in
  * it. */
 static void
@@ -521,6 +531,7 @@ test_large_text (void)
   g_object_get (gtk_settings_get_default (), "gtk-xft-dpi", &dpi, NULL);
   g_object_set (gtk_settings_get_default (), "gtk-xft-dpi", 2 * 96 * 1024, NULL);
   window = ox_ui_open (job);
+  lengthen_stage (window);
   docket = gtk_widget_get_last_child (gtk_window_get_child (GTK_WINDOW (window)));
   gtk_widget_set_visible (gtk_widget_get_last_child (docket), TRUE); /* the progress, as while a plan is made */
   gtk_widget_measure (GTK_WIDGET (window), GTK_ORIENTATION_HORIZONTAL, -1, &width, NULL, NULL, NULL);

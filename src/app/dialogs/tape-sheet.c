@@ -133,6 +133,8 @@ done (gpointer data)
   if (job == NULL)
     return g_strdup (error->message);
   ox_session_apply (self->session, job, _ ("Draw from Tape Sheet"), (const char *const[]){ id, NULL }, NULL);
+  if (gtk_drop_down_get_selected (self->draw_as) == DRAW_ROOM) /* which may reach far out of what is shown */
+    gtk_widget_activate_action (GTK_WIDGET (gtk_window_get_transient_for (self->window)), "win.zoom-fit", NULL);
   return NULL;
 }
 

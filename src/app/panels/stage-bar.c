@@ -118,6 +118,7 @@ make_card (OxStageBar *self, OxStage stage)
   self->results[stage] = GTK_LABEL (result);
   gtk_label_set_xalign (GTK_LABEL (title), 0);
   gtk_label_set_xalign (GTK_LABEL (result), 0);
+  gtk_label_set_ellipsize (GTK_LABEL (title), PANGO_ELLIPSIZE_END); /* large letters and long words in a small window */
   gtk_label_set_ellipsize (GTK_LABEL (result), PANGO_ELLIPSIZE_END);
   gtk_widget_add_css_class (number, "stage-number");
   gtk_widget_add_css_class (title, "stage-title");
