@@ -110,26 +110,69 @@ ox_text_width (const char *text, double height_mm, gboolean bold)
   return width_of (text, text + strlen (text), height_mm, !!bold);
 }
 
+/* holds_unit: whether @word begins with a sign of a unit, to its end */
+static gboolean
+holds_unit (const char *word)
+{
+  static const char *const units[]
+      = { "m",  "mm",  "m\xc2\xb2", "mm\xc2\xb2", "m\xc2\xb3", "ft",    "ft\xc2\xb2", "kg", "lb",
+          "h",  "min", "s",         "%",          "A",         "V",     "kW",         "kV", "kVA",
+          "Hz", "Pa",  "kPa",       "psi",        "dB",        "dB(A)", "l",          "L",  "MPa" };
+  gsize n = strcspn (word, " \n/.,;:)");
+  /* "dB(A)" has a bracket of its own. */
+  if (g_str_has_prefix (word, "dB(A)"))
+    return TRUE;
+  for (guint i = 0; i < G_N_ELEMENTS (units); i++)
+    if (strlen (units[i]) == n && strncmp (word, units[i], n) == 0)
+      return TRUE;
+  return FALSE;
+}
+
+/* is_break: whether a line may end at the blank @at of @text: not between a figure and its unit */
+static gboolean
+is_break (const char *text, const char *at)
+{
+  return at == text || !g_ascii_isdigit (at[-1]) || !holds_unit (at + 1);
+}
+
 /* take_line: the end of what of @text fits; at a blank where there is one, else after as many letters as go, one at
  * least */
 static const char *
 take_line (const char *text, double height_mm, gboolean bold, double width_mm)
 {
-  const char *blank = NULL, *p = text;
+  const char *blank = NULL, *held = NULL, *p = text;
   double width = 0;
   for (; *p != '\0' && *p != '\n'; p = g_utf8_next_char (p))
     {
       width += advance (g_utf8_get_char (p), bold) * mm_per_unit (height_mm);
-      if (*p == ' ')
+      if (*p == ' ' && is_break (text, p))
         blank = p;
+      else if (*p == ' ' && width <= width_mm)
+        held = p;
       else if (width > width_mm)
         {
+          blank = blank != NULL && blank > text ? blank : held;
           if (blank != NULL && blank > text)
             return blank;
           return p > text ? p : g_utf8_next_char (p);
         }
     }
   return p;
+}
+
+double
+ox_text_longest_word (const char *text, double height_mm, gboolean bold)
+{
+  double longest = 0;
+  const char *from = text;
+  for (const char *p = text;; p++)
+    if (*p == '\0' || *p == '\n' || (*p == ' ' && is_break (text, p)))
+      {
+        longest = MAX (longest, width_of (from, p, height_mm, !!bold));
+        from = p + 1;
+        if (*p == '\0')
+          return longest;
+      }
 }
 
 char **

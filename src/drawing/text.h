@@ -20,9 +20,12 @@ double ox_text_width (const char *text, double height_mm, gboolean bold);
 /* ox_text_wrap:
  * @width_mm: > 0
  *
- * Breaks at blanks and at \n; a single word that is too wide is broken where it must.
+ * Breaks at blanks and at \n, but not between a figure and its unit, where both fit; a single word that is too wide is broken where it must.
  * Returns: (transfer full): NULL-ended array of lines, none wider than @width_mm; one empty line for the empty text */
 char **ox_text_wrap (const char *text, double height_mm, gboolean bold, double width_mm) G_GNUC_WARN_UNUSED_RESULT;
+
+/* ox_text_longest_word: the width, mm, below which ox_text_wrap() has to break a word of @text, or part a figure from its unit */
+double ox_text_longest_word (const char *text, double height_mm, gboolean bold);
 
 /* ox_text_fit: @text, or its beginning and an ellipsis, or nothing, not wider than @width_mm; (transfer full) */
 char *ox_text_fit (const char *text, double height_mm, gboolean bold, double width_mm) G_GNUC_WARN_UNUSED_RESULT;

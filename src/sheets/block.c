@@ -130,22 +130,12 @@ cell_height (guint n, double height_mm)
   return height_mm * (2.2 + (n - 1) * LINE_PITCH);
 }
 
-static double
-longest_word (const char *text, double height_mm, gboolean bold)
-{
-  g_auto (GStrv) words = g_strsplit_set (text, " \n", -1);
-  double width = 0;
-  for (guint i = 0; words[i] != NULL; i++)
-    width = MAX (width, ox_text_width (words[i], height_mm, bold));
-  return width;
-}
-
 /* needed_width: of a column in which no word is broken, and no figure is parted from its unit; @whole: nor any text
  * wrapped */
 static double
 needed_width (const OxBlock *block, guint column, gboolean whole)
 {
-  double width = longest_word (block->heads[column], OX_TEXT_MIN_MM, TRUE);
+  double width = ox_text_longest_word (block->heads[column], OX_TEXT_MIN_MM, TRUE);
   for (guint i = 0; i < block->rows->len; i++)
     {
       const Row *row = &g_array_index (block->rows, Row, i);
@@ -154,7 +144,7 @@ needed_width (const OxBlock *block, guint column, gboolean whole)
       const char *text = row->raw[column];
       double cell = whole || block->columns[column].align == OX_ALIGN_END
                         ? ox_text_width (text, block->body_mm, row->strong)
-                        : longest_word (text, block->body_mm, row->strong);
+                        : ox_text_longest_word (text, block->body_mm, row->strong);
       width = MAX (width, cell);
     }
   return width + 2 * block->pad_mm + 0.01;
@@ -184,13 +174,16 @@ share_width (OxBlock *block, gboolean whole)
 static void
 choose_widths (OxBlock *block)
 {
-  static const double pads_mm[] = { CELL_PAD_MM, 0.7, 0.4 };
-  block->pad_mm = CELL_PAD_MM;
-  gboolean fits = share_width (block, TRUE);
-  for (guint i = 0; !fits && i < G_N_ELEMENTS (pads_mm); i++)
+  static const struct
+  {
+    double pad_mm;
+    gboolean whole;
+  } ways[] = { { CELL_PAD_MM, TRUE }, { 0.7, TRUE }, { CELL_PAD_MM, FALSE }, { 0.7, FALSE }, { 0.4, FALSE } };
+  gboolean fits = FALSE;
+  for (guint i = 0; !fits && i < G_N_ELEMENTS (ways); i++)
     {
-      block->pad_mm = pads_mm[i];
-      fits = share_width (block, FALSE);
+      block->pad_mm = ways[i].pad_mm;
+      fits = share_width (block, ways[i].whole);
     }
 }
 

@@ -367,6 +367,7 @@ guint
 ox_crew_append_tags (const OxSheetRun *run, const OxPlot *plot, OxDrawingBuilder *builder, OxLabels *labels)
 {
   ox_drawing_builder_layer (builder, "tags", _ ("Tags"));
+  ox_tags_take_wraps (run, labels);
   ox_tags_append_checks (run, plot, builder, labels);
   ox_tags_append_stations (run, plot, builder, labels, TRUE);
   ox_tags_append_sides (run, plot, builder, labels);

@@ -19,6 +19,8 @@
 #define LEADS 16        /* directions of leaders */
 #define LEAD_OFF_MM 0.8 /* from its strip, where a leader may pass what stands there */
 #define MOST_SHARE 0.6
+#define STEP_MM 1.5 /* by which a number moves along its strip, */
+#define STEPS 6     /* fewer times than this, before it moves farther: past a flag or a mark */
 #define SMALLEST_MM_PER_M 0.5
 #define LARGEST_MM_PER_M 400.0
 
@@ -290,12 +292,18 @@ sway (Candidate *candidate, const OxLabels *labels)
                                   { 0.7, 0.7 }, { -0.7, -0.7 }, { 0.7, -0.7 }, { -0.7, 0.7 }, { 1.8, 0 },
                                   { -1.8, 0 },  { 1.6, 0.8 },   { -1.6, 0.8 }, { 1.6, -0.8 }, { -1.6, -0.8 } };
   static const double shares[] = { 0, 0.1, 0.2, 0.3, 0.45, 0.6, 0.75 };
-  gboolean slides = ox_point_dot (candidate->slide_m, candidate->slide_m) > 0;
+  const double length = hypot (candidate->slide_m.x, candidate->slide_m.y);
+  gboolean slides = length > 0;
   OxLabelBox box = candidate->box;
-  for (guint i = 0; i < (slides ? G_N_ELEMENTS (shares) : candidate->sway_m > 0 ? G_N_ELEMENTS (ways) : 0); i++)
+  guint n_steps = slides ? STEPS : 0;
+  guint n = slides ? G_N_ELEMENTS (shares) : candidate->sway_m > 0 ? G_N_ELEMENTS (ways) : 0;
+  for (guint i = 0; i < n + n_steps; i++)
     {
-      OxPoint off
-          = slides ? ox_point_scale (candidate->slide_m, shares[i]) : ox_point_scale (ways[i], candidate->sway_m);
+      /* First to just behind what stands in its place. */
+      double step = i * STEP_MM / ox_labels_get_scale (labels);
+      OxPoint off = i < n_steps ? ox_point_scale (candidate->slide_m, MIN (step / length, 1))
+                    : slides    ? ox_point_scale (candidate->slide_m, shares[i - n_steps])
+                                : ox_point_scale (ways[i], candidate->sway_m);
       box.at = ox_point_add (candidate->box.at, off);
       if (ox_labels_is_free (labels, &box))
         {
@@ -494,16 +502,22 @@ take_stations (const OxPicture *picture, OxLabels *labels)
       ox_labels_take (labels, &(OxLabelBox){ picture->plan->stations[i].at, 0, { -2.5, -2.5, 2.5, 2.5 } });
 }
 
+void
+ox_picture_take_wrap (const OxStrip *strip, OxLabels *labels)
+{
+  const double half = OX_WRAP_MM * 0.65; /* with the line around it */
+  if (strip->hose_wraps || strip->cord_wraps)
+    ox_labels_take (labels, &(OxLabelBox){ strip->b, 0, { -half, -half, half, half } });
+}
+
 /* take_wraps: a mark at the stop of a strip takes the place of its arrow; numbers keep off it */
 static void
 take_wraps (const OxPicture *picture, OxLabels *labels)
 {
-  const double half = OX_WRAP_MM * 0.65; /* with the line around it */
   if (picture->plan == NULL || !(picture->layers & OX_FLOOR_STATIONS) || (picture->layers & OX_FLOOR_OWN))
     return;
   for (guint i = 0; i < picture->plan->n_strips; i++)
-    if (picture->plan->strips[i].hose_wraps || picture->plan->strips[i].cord_wraps)
-      ox_labels_take (labels, &(OxLabelBox){ picture->plan->strips[i].b, 0, { -half, -half, half, half } });
+    ox_picture_take_wrap (&picture->plan->strips[i], labels);
 }
 
 static void

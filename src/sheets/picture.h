@@ -47,6 +47,9 @@ gboolean ox_picture_pace (const OxPlan *plan, const OxStrip *strip, guint i, OxP
  * the same line */
 gboolean ox_picture_is_same_field (const OxStrip *a, const OxStrip *b);
 
+/* ox_picture_take_wrap: the place of the mark at the stop of a strip on which hose or cord wraps, where there is one */
+void ox_picture_take_wrap (const OxStrip *strip, OxLabels *labels);
+
 void ox_picture_ground (const OxPicture *picture); /* rooms, obstacles, excluded areas, joints, outline, stations */
 void ox_picture_work (const OxPicture *picture);   /* zones, strips, edge work, moves; needs a plan */
 void ox_picture_lanes (const OxPicture *picture);  /* chalk lines; needs a plan */

@@ -13,6 +13,8 @@
 #include "sheets/measure.h"
 #include "sheets/naming.h"
 
+#define WALL_MM 0.5         /* to both sides of the outline of a room: a name beside it leaves the wall to be seen */
+#define SEEN_MM 4.0         /* of an area around its own name */
 #define NAME_ROOM_SHARE 1.9 /* of the radius of the largest circle in the room: how wide its name may be */
 
 /* --- Blocks --- */
@@ -165,11 +167,12 @@ typedef struct
   OxDrawingBuilder *builder;
   OxLabels *labels;
   OxBox floor; /* m */
+  const OxJob *job;
 } Page;
 
-/* append_small_name: of something in the floor, where it leaves room for it */
+/* append_small_name: of something in the floor, where it leaves room for it; @taken: (out): where */
 static gboolean
-append_small_name (const Page *page, const char *id, OxPoint middle, const char *text)
+append_small_name (const Page *page, const char *id, OxPoint middle, const char *text, OxLabelBox *taken)
 {
   const OxPlot *plot = page->plot;
   OxTextLook look = { OX_STYLE_INK, 1.8, 0, OX_ALIGN_MIDDLE, FALSE, FALSE, 0.6, FALSE };
@@ -187,6 +190,7 @@ append_small_name (const Page *page, const char *id, OxPoint middle, const char 
       if (!ox_labels_is_free (page->labels, &box))
         continue;
       ox_labels_take (page->labels, &box);
+      *taken = box;
       ox_drawing_builder_item (page->builder, id, 0);
       ox_drawing_builder_text (page->builder, look, (OxPoint){ at.x + aside, at.y + up }, text);
       ox_drawing_builder_item (page->builder, NULL, 0);
@@ -195,8 +199,53 @@ append_small_name (const Page *page, const char *id, OxPoint middle, const char 
   return FALSE;
 }
 
-/* append_doorway_name: name and clear width beside the doorway, so that it is seen itself; on it where there is no
- * other place */
+/* take_outlines: what a name does not cover where it has room elsewhere: solids, and the @walls */
+static void
+take_outlines (const Page *page, gboolean walls)
+{
+  const OxJob *job = page->job;
+  for (guint i = 0; i < job->n_obstacles; i++)
+    {
+      OxBox box = ox_ring_box (job->obstacles[i]->shape.ring);
+      OxPoint middle = { (box.x0 + box.x1) / 2, (box.y0 + box.y1) / 2 };
+      double w = (box.x1 - box.x0) / 2 * page->plot->mm_per_m, h = (box.y1 - box.y0) / 2 * page->plot->mm_per_m;
+      if (job->obstacles[i]->kind == OX_OBSTACLE_SOLID)
+        ox_labels_take (page->labels, &(OxLabelBox){ middle, 0, { -w, -h, w, h } });
+    }
+  for (guint i = 0; walls && i < job->n_rooms; i++)
+    for (guint k = 0; k < job->rooms[i]->ring->n; k++)
+      {
+        OxPoint a = job->rooms[i]->ring->points[k], b = job->rooms[i]->ring->points[(k + 1) % job->rooms[i]->ring->n];
+        double length = ox_point_distance (a, b) * page->plot->mm_per_m;
+        ox_labels_take (page->labels,
+                        &(OxLabelBox){ a, atan2 (b.y - a.y, b.x - a.x), { 0, -WALL_MM, length, WALL_MM } });
+      }
+}
+
+/* append_beside: beside what it names, of which @box is the place, and beside walls and solids; then over walls; on
+ * them all where there is no other place */
+static void
+append_beside (const Page *page, const char *id, const OxLabelBox *box, const char *text)
+{
+  OxLabelBox taken;
+  guint before = ox_labels_get_count (page->labels);
+  for (int walls = 1; walls >= 0; walls--)
+    {
+      ox_labels_take (page->labels, box);
+      take_outlines (page, walls);
+      gboolean found = append_small_name (page, id, box->at, text, &taken);
+      ox_labels_keep (page->labels, before);
+      if (!found)
+        continue;
+      /* Dimensions may still stand on the outlines. */
+      ox_labels_take (page->labels, box);
+      ox_labels_take (page->labels, &taken);
+      return;
+    }
+  (void) append_small_name (page, id, box->at, text, &taken);
+}
+
+/* append_doorway_name: name and clear width beside the doorway, so that it is seen itself */
 static void
 append_doorway_name (const Page *page, OxUnits units, const OxDoorway *doorway)
 {
@@ -206,20 +255,24 @@ append_doorway_name (const Page *page, OxUnits units, const OxDoorway *doorway)
   g_autofree char *text = g_strdup_printf ("%s %s", ox_naming_of (doorway->name, doorway->id), width);
   OxPoint middle = ox_point_scale (ox_point_add (doorway->a, doorway->b), 0.5);
   OxLabelBox box = { middle, atan2 (doorway->b.y - doorway->a.y, doorway->b.x - doorway->a.x), { -w, -h, w, h } };
-  guint before = ox_labels_get_count (page->labels);
-  ox_labels_take (page->labels, &box);
-  if (append_small_name (page, doorway->id, middle, text))
-    return;
-  ox_labels_keep (page->labels, before);
-  (void) append_small_name (page, doorway->id, middle, text);
+  append_beside (page, doorway->id, &box, text);
 }
 
+/* append_ring_name: in an area that is large enough to be seen around its name, else beside it */
 static void
 append_ring_name (const Page *page, const char *id, const char *name, const OxRing *ring)
 {
   g_autoptr (OxRegion) region = ox_region_new_ring (ring);
-  if (!ox_region_is_empty (region))
-    (void) append_small_name (page, id, ox_region_label_point (region, NULL), ox_naming_of (name, id));
+  if (ox_region_is_empty (region))
+    return;
+  const char *text = ox_naming_of (name, id);
+  OxBox box = ox_ring_box (ring);
+  double w = (box.x1 - box.x0) / 2 * page->plot->mm_per_m, h = (box.y1 - box.y0) / 2 * page->plot->mm_per_m;
+  OxLabelBox taken, place = { { (box.x0 + box.x1) / 2, (box.y0 + box.y1) / 2 }, 0, { -w, -h, w, h } };
+  if (2 * w > ox_text_width (text, OX_TEXT_MIN_MM, FALSE) + SEEN_MM && 2 * h > OX_TEXT_MIN_MM + SEEN_MM)
+    (void) append_small_name (page, id, ox_region_label_point (region, NULL), text, &taken);
+  else
+    append_beside (page, id, &place, text);
 }
 
 /* append_item_names: excluded, masked and condition areas, pits, and doorways with their clear width */
@@ -227,7 +280,7 @@ static void
 append_item_names (const OxSheetRun *run, const OxPlot *plot, OxDrawingBuilder *builder, OxLabels *labels)
 {
   const OxJob *job = run->job;
-  const Page page = { plot, builder, labels, ox_job_box (job) };
+  const Page page = { plot, builder, labels, ox_job_box (job), job };
   for (guint i = 0; i < job->n_excluded; i++)
     append_ring_name (&page, job->excluded[i]->id, job->excluded[i]->name, job->excluded[i]->ring);
   for (guint i = 0; i < job->n_obstacles; i++)

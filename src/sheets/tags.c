@@ -8,6 +8,7 @@
 #include "sheets/cautions.h"
 #include "sheets/measure.h"
 #include "sheets/naming.h"
+#include "sheets/picture.h"
 
 #define TAG_GROUND_MM 0.7
 #define SIDE_OFFSET_MM 2.6
@@ -30,6 +31,7 @@ typedef struct
   const OxPlot *plot;
   OxDrawingBuilder *builder;
   OxLabels *labels;
+  OxBox keep_off; /* mm of the page: where no tag may lie; empty: anywhere */
 } Tagger;
 
 static OxPoint
@@ -43,6 +45,12 @@ in_area (const Tagger *tagger, OxBox box)
 {
   OxBox area = tagger->plot->area;
   return box.x0 > area.x0 + 2 && box.x1 < area.x1 - 2 && box.y0 > area.y0 + 17 && box.y1 < area.y1 - 2;
+}
+
+static gboolean
+lies_on (OxBox tag, OxBox box)
+{
+  return tag.x0 < box.x1 && tag.x1 > box.x0 && tag.y0 < box.y1 && tag.y1 > box.y0;
 }
 
 /* is_on_floor: whether a corner or the middle of a box on the page lies in a room */
@@ -111,7 +119,7 @@ try_leaders (const Tagger *tagger, OxPoint from, const char *text, gboolean outs
         guint step = (i * 4) % DIRECTIONS + (i * 4) / DIRECTIONS;
         Tag tag = lay_tag (tagger, from, step * 2 * G_PI / DIRECTIONS, reaches_mm[r], width);
         OxBox box = page_box (&tag);
-        if (!in_area (tagger, box) || (outside && is_on_floor (tagger, box))
+        if (!in_area (tagger, box) || (outside && is_on_floor (tagger, box)) || lies_on (box, tagger->keep_off)
             || !ox_labels_is_free (tagger->labels, &tag.box) || !ox_labels_is_free (tagger->labels, &tag.leader))
           continue;
         append_tag (tagger, &tag, text);
@@ -174,7 +182,7 @@ append_edge (const Tagger *tagger, const OxEdge *edge)
 guint
 ox_tags_append_edges (const OxSheetRun *run, const OxPlot *plot, OxDrawingBuilder *builder, OxLabels *labels)
 {
-  Tagger tagger = { run, plot, builder, labels };
+  Tagger tagger = { run, plot, builder, labels, OX_BOX_EMPTY };
   g_autoptr (GPtrArray) edges = g_ptr_array_new ();
   for (guint i = 0; i < run->plan->n_edges; i++)
     if (!ox_region_is_empty (run->plan->edges[i].region))
@@ -266,10 +274,22 @@ chalk_text (const OxSheetRun *run, const OxChalk *chalk)
                           : g_strdup_printf (_ ("base wall: lane 1 at %s"), first);
 }
 
+/* append_drop_tag: with a leader, off the floor or on it; where the words find no room either way, the distance alone,
+ * with its caution */
+static void
+append_drop_tag (const Tagger *tagger, OxPoint from, const char *text, const char *back)
+{
+  g_autofree char *caution = ox_cautions_tag ("drop", tagger->run->estimate),
+                  *brief = g_strconcat (back, caution, NULL);
+  const guint n = G_N_ELEMENTS (reaches_mm);
+  (void) (try_leaders (tagger, from, text, TRUE, n) || try_leaders (tagger, from, text, FALSE, n)
+          || try_leaders (tagger, from, brief, TRUE, n) || try_leaders (tagger, from, brief, FALSE, n));
+}
+
 void
 ox_tags_append_sides (const OxSheetRun *run, const OxPlot *plot, OxDrawingBuilder *builder, OxLabels *labels)
 {
-  Tagger tagger = { run, plot, builder, labels };
+  Tagger tagger = { run, plot, builder, labels, OX_BOX_EMPTY };
   for (guint i = 0; i < run->plan->n_chalks; i++)
     {
       const OxChalk *chalk = &run->plan->chalks[i];
@@ -293,16 +313,25 @@ ox_tags_append_sides (const OxSheetRun *run, const OxPlot *plot, OxDrawingBuilde
                         *text = g_strconcat (keep, caution, NULL);
         ox_drawing_builder_item (builder, run->job->rooms[i]->id, 0);
         if (!append_along (&tagger, run->job->rooms[i], k, OX_STYLE_DROP, text))
-          (void) try_leaders (&tagger, side_middle (&tagger, run->job->rooms[i], k), text, TRUE,
-                              G_N_ELEMENTS (reaches_mm));
+          append_drop_tag (&tagger, side_middle (&tagger, run->job->rooms[i], k), text, back);
       }
   ox_drawing_builder_item (builder, NULL, 0);
+}
+
+/* ring_on_page: the upright box around it, mm */
+static OxBox
+ring_on_page (const OxPlot *plot, const OxRing *ring)
+{
+  OxBox box = OX_BOX_EMPTY;
+  for (guint i = 0; i < ring->n; i++)
+    ox_box_add (&box, ox_plot_to_page (plot, ring->points[i]));
+  return box;
 }
 
 void
 ox_tags_append_pits (const OxSheetRun *run, const OxPlot *plot, OxDrawingBuilder *builder, OxLabels *labels)
 {
-  const Tagger tagger = { run, plot, builder, labels };
+  const Tagger tagger = { run, plot, builder, labels, OX_BOX_EMPTY };
   const OxJob *job = run->job;
   for (guint i = 0; i < job->n_obstacles; i++)
     {
@@ -318,7 +347,10 @@ ox_tags_append_pits (const OxSheetRun *run, const OxPlot *plot, OxDrawingBuilder
           = pit->keep_back > 0 ? g_strdup_printf (_ ("PIT: keep %s back"), back) : g_strdup (_ ("PIT"));
       g_autofree char *caution = ox_cautions_tag ("drop", run->estimate), *tag = g_strconcat (text, caution, NULL);
       ox_drawing_builder_item (builder, pit->id, 0);
-      (void) try_leaders (&tagger, ox_plot_to_page (plot, at), tag, FALSE, G_N_ELEMENTS (reaches_mm));
+      Tagger off = tagger;
+      off.keep_off = ring_on_page (plot, pit->shape.ring);
+      if (!try_leaders (&off, ox_plot_to_page (plot, at), tag, FALSE, G_N_ELEMENTS (reaches_mm)))
+        (void) try_leaders (&tagger, ox_plot_to_page (plot, at), tag, FALSE, G_N_ELEMENTS (reaches_mm));
     }
   ox_drawing_builder_item (builder, NULL, 0);
 }
@@ -405,7 +437,14 @@ append_checks (const Tagger *tagger, gboolean names)
 void
 ox_tags_append_checks (const OxSheetRun *run, const OxPlot *plot, OxDrawingBuilder *builder, OxLabels *labels)
 {
-  append_checks (&(Tagger){ run, plot, builder, labels }, FALSE);
+  append_checks (&(Tagger){ run, plot, builder, labels, OX_BOX_EMPTY }, FALSE);
+}
+
+void
+ox_tags_take_wraps (const OxSheetRun *run, OxLabels *labels)
+{
+  for (guint i = 0; i < run->plan->n_strips; i++)
+    ox_picture_take_wrap (&run->plan->strips[i], labels);
 }
 
 void
@@ -413,7 +452,7 @@ ox_tags_append_check_names (const OxSheetRun *run, const OxPlot *plot, OxDrawing
 {
   /* A name beyond a match line would stand on the neighbour's floor. */
   ox_labels_set_bounds (labels, isfinite (plot->shown.x0) ? &plot->shown : NULL);
-  append_checks (&(Tagger){ run, plot, builder, labels }, TRUE);
+  append_checks (&(Tagger){ run, plot, builder, labels, OX_BOX_EMPTY }, TRUE);
   ox_labels_set_bounds (labels, NULL);
 }
 
@@ -486,7 +525,7 @@ append_on_line (const Tagger *tagger, const GArray *line, const char *text)
 void
 ox_tags_append_reach (const OxSheetRun *run, const OxPlot *plot, OxDrawingBuilder *builder, OxLabels *labels)
 {
-  const Tagger tagger = { run, plot, builder, labels };
+  const Tagger tagger = { run, plot, builder, labels, OX_BOX_EMPTY };
   const OxReachLines *reach = run->reach;
   guint named = G_MAXUINT;
   for (guint i = 0; reach != NULL && i < reach->n; i++)
@@ -506,7 +545,7 @@ void
 ox_tags_append_stations (const OxSheetRun *run, const OxPlot *plot, OxDrawingBuilder *builder, OxLabels *labels,
                          gboolean proposed)
 {
-  const Tagger tagger = { run, plot, builder, labels };
+  const Tagger tagger = { run, plot, builder, labels, OX_BOX_EMPTY };
   const OxJob *job = run->job;
   const OxPlan *plan = run->plan;
   for (guint i = 0; i < plan->n_stations; i++)

@@ -10,7 +10,10 @@ G_BEGIN_DECLS
  * Returns: how many areas had no room for a tag; they are listed in the schedule only */
 guint ox_tags_append_edges (const OxSheetRun *run, const OxPlot *plot, OxDrawingBuilder *builder, OxLabels *labels);
 
-/* ox_tags_append_pits: each pit with what to keep back from it */
+/* ox_tags_take_wraps: the places of the marks where hose or cord wraps, which are drawn with the floor */
+void ox_tags_take_wraps (const OxSheetRun *run, OxLabels *labels);
+
+/* ox_tags_append_pits: each pit with what to keep back from it, beside it where there is room */
 void ox_tags_append_pits (const OxSheetRun *run, const OxPlot *plot, OxDrawingBuilder *builder, OxLabels *labels);
 
 /* ox_tags_append_sides: drops with what to keep back, and the base walls with what to measure from them */

@@ -39,6 +39,32 @@ test_wrap_keeps_words_and_width (void)
     }
 }
 
+/* A figure and its unit stay on one line where both fit; a figure that no unit follows may end one. */
+static void
+test_wrap_keeps_units_with_figures (void)
+{
+  const char *text = "Cord of 30.00 m with 3.31 mm\xc2\xb2, held at 20 m/s and 18.1 A; 5 men for 2 h.";
+  for (double width = 18; width < 120; width += 0.5)
+    {
+      g_auto (GStrv) lines = ox_text_wrap (text, 1.8, FALSE, width);
+      g_autofree char *joined = g_strjoinv (" ", lines);
+      g_assert_cmpstr (joined, ==, text);
+      for (guint i = 0; lines[i] != NULL && lines[i + 1] != NULL; i++)
+        {
+          gboolean figure = g_ascii_isdigit (lines[i][strlen (lines[i]) - 1]);
+          g_assert_true (!figure || g_str_has_prefix (lines[i + 1], "men"));
+          g_assert_cmpfloat (ox_text_width (lines[i], 1.8, FALSE), <=, width + 1e-9);
+        }
+    }
+  double held = ox_text_width ("30.00 m", 1.8, FALSE);
+  ox_test_near (ox_text_longest_word ("of 30.00 m by", 1.8, FALSE), held, 1e-9);
+  ox_test_near (ox_text_longest_word ("of 5 men", 1.8, FALSE), ox_text_width ("men", 1.8, FALSE), 1e-9);
+  /* No room for both: parted at the blank, not within the figure. */
+  g_auto (GStrv) thin = ox_text_wrap ("30.00 m", 1.8, FALSE, held - 0.1);
+  g_assert_cmpstr (thin[0], ==, "30.00");
+  g_assert_cmpstr (thin[1], ==, "m");
+}
+
 static void
 test_wrap_breaks_what_it_must (void)
 {
@@ -86,6 +112,7 @@ main (int argc, char **argv)
   g_test_add_func ("/text/height", test_grows_with_height);
   g_test_add_func ("/text/wrap", test_wrap_keeps_words_and_width);
   g_test_add_func ("/text/wrap-long-word", test_wrap_breaks_what_it_must);
+  g_test_add_func ("/text/wrap-units", test_wrap_keeps_units_with_figures);
   g_test_add_func ("/text/wrap-lines", test_wrap_keeps_line_breaks);
   g_test_add_func ("/text/fit", test_fit_cuts_at_a_letter);
   return g_test_run ();

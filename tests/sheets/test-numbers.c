@@ -195,6 +195,25 @@ test_numbers_keep_off_marks (void)
   g_assert_cmpuint (marks, >, 5);
 }
 
+/* The first number stays beside its flag where a mark stands at the start of its strip: just behind the mark. */
+static void
+test_first_number_stays_by_its_flag (void)
+{
+  g_autoptr (OxJob) job = ox_test_hall (OX_UNITS_METRES);
+  g_autoptr (OxPlan) plan = ox_test_plan (job);
+  const OxStrip *first = &plan->strips[0];
+  for (guint i = 1; i < plan->n_strips; i++)
+    plan->strips[i].hose_wraps
+        = ox_point_distance (plan->strips[i].b, first->a) < plan->job->machine->blast_width * 1.2;
+  const OxFloorPart part = { OX_FLOOR_NUMBERS | OX_FLOOR_STATIONS, 10, OX_FLOOR_WHOLE, NULL, 0 };
+  g_autoptr (OxDrawing) drawing = ox_floor_picture_new_part (job, plan, &part, NULL);
+  const OxElement *number = ox_test_find_text (drawing, "1");
+  g_assert_nonnull (number);
+  double off = ox_point_distance (number->text.at, first->a) * part.mm_per_m;
+  g_assert_cmpfloat (off, >, 0.5);
+  g_assert_cmpfloat (off, <, 9); /* the flag is 6 mm high */
+}
+
 /* On large paper the numbers are as high as its other texts. */
 static void
 test_numbers_as_high_as_asked (void)
@@ -248,6 +267,7 @@ int
 main (int argc, char **argv)
 {
   g_test_init (&argc, &argv, NULL);
+  g_test_add_func ("/numbers/by-the-flag", test_first_number_stays_by_its_flag);
   g_test_add_func ("/numbers/overlap", test_no_two_labels_overlap_at_any_scale);
   g_test_add_func ("/numbers/scales", test_numbers_grow_with_the_scale_to_all);
   g_test_add_func ("/numbers/one-scale", test_one_scale_shows_what_every_scale_shows_there);

@@ -143,6 +143,66 @@ test_pits_and_the_ends_of_hoses_are_told (Fixture *fixture, gconstpointer paper)
   ox_test_near (told->text.at.y, at.y, 1e-6);
 }
 
+static OxBox
+text_box (const OxElement *text)
+{
+  OxPoint corners[4];
+  OxBox box = OX_BOX_EMPTY;
+  ox_element_text_corners (text, 1, corners);
+  for (guint i = 0; i < 4; i++)
+    ox_box_add (&box, corners[i]);
+  return box;
+}
+
+/* A tag stands beside the pit that it names, not over it. */
+static void
+test_tags_lie_beside_their_pits (Fixture *fixture, gconstpointer paper)
+{
+  (void) paper;
+  OxDrawingBuilder *builder = ox_drawing_builder_new ();
+  ox_tags_append_pits (&fixture->run, &fixture->plot, builder, fixture->labels);
+  g_autoptr (OxDrawing) drawing = ox_drawing_builder_end (builder);
+  const OxElement *tag = ox_test_find_text (drawing, "PIT: keep 0.30 m back");
+  g_assert_nonnull (tag);
+  OxBox box = text_box (tag);
+  for (guint i = 0; i < fixture->job->n_obstacles; i++)
+    {
+      const OxObstacle *pit = fixture->job->obstacles[i];
+      OxBox floor = ox_ring_box (pit->shape.ring);
+      OxPoint low = ox_plot_to_page (&fixture->plot, (OxPoint){ floor.x0, floor.y0 }),
+              high = ox_plot_to_page (&fixture->plot, (OxPoint){ floor.x1, floor.y1 });
+      if (pit->kind == OX_OBSTACLE_PIT)
+        g_assert_true (box.x0 >= high.x || box.x1 <= low.x || box.y0 >= high.y || box.y1 <= low.y);
+    }
+}
+
+/* The mark of a hose that wraps is not hidden by a tag. */
+static void
+test_tags_keep_off_marks (Fixture *fixture, gconstpointer paper)
+{
+  (void) paper;
+  OxPlan *plan = fixture->plan;
+  guint tags = 0;
+  for (guint i = 0; i < plan->n_strips; i++)
+    plan->strips[i].hose_wraps = TRUE;
+  OxDrawingBuilder *builder = ox_drawing_builder_new ();
+  (void) ox_crew_append_tags (&fixture->run, &fixture->plot, builder, fixture->labels);
+  g_autoptr (OxDrawing) drawing = ox_drawing_builder_end (builder);
+  for (guint i = 0; i < drawing->n_elements; i++)
+    {
+      if (drawing->elements[i].kind != OX_ELEMENT_TEXT || drawing->elements[i].style != OX_STYLE_TAG)
+        continue;
+      OxBox box = text_box (&drawing->elements[i]);
+      tags++;
+      for (guint k = 0; k < plan->n_strips; k++)
+        {
+          OxPoint at = ox_plot_to_page (&fixture->plot, plan->strips[k].b);
+          g_assert_true (at.x < box.x0 || at.x > box.x1 || at.y < box.y0 || at.y > box.y1);
+        }
+    }
+  g_assert_cmpuint (tags, >, 5);
+}
+
 /* Where two sheets meet on a station its name stands on one of them, as does everything's within them. */
 static void
 test_named_once_on_a_match_line (Fixture *fixture, gconstpointer paper)
@@ -263,6 +323,10 @@ main (int argc, char **argv)
   ADD ("match-line", "A3", test_named_once_on_a_match_line);
   g_test_add_func ("/tags/checks-thinned", test_names_of_checks_are_thinned);
   ADD ("crosses", "A3", test_names_of_stations_keep_off_crosses);
+  ADD ("beside-pits", "A4", test_tags_lie_beside_their_pits);
+  ADD ("beside-pits", "A1", test_tags_lie_beside_their_pits);
+  ADD ("off-marks", "A4", test_tags_keep_off_marks);
+  ADD ("off-marks", "A3", test_tags_keep_off_marks);
   ADD ("pits", "A3", test_pits_and_the_ends_of_hoses_are_told);
   return g_test_run ();
 }
