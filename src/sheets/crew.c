@@ -15,7 +15,7 @@
 #include "sheets/tags.h"
 
 #define MOST_WRAPS_NAMED 8 /* strips in a caution */
-#define ROUGH_MM_PER_M 20 /* at which all middles of strips are drawn */
+#define ROUGH_MM_PER_M 20  /* at which all middles of strips are drawn */
 
 /* Where to begin; (transfer full) */
 static char *
@@ -79,9 +79,12 @@ ox_crew_order_new (const OxSheetRun *run)
 OxBlock *
 ox_crew_fields_new (const OxSheetRun *run)
 {
-  const OxColumn columns[] = { { _ ("Strips"), 0.21, OX_ALIGN_START }, { _ ("Room"), 0.26, OX_ALIGN_START },
-                               { _ ("Heading"), 0.16, OX_ALIGN_END },  { _ ("Done"), 0.11, OX_ALIGN_START },
-                               { _ ("Date"), 0.13, OX_ALIGN_START },   { _ ("Init."), 0.13, OX_ALIGN_START } };
+  const OxColumn columns[] = { { _ ("Strips"), 0.21, OX_ALIGN_START },
+                               { _ ("Room"), 0.26, OX_ALIGN_START },
+                               { _ ("Heading"), 0.16, OX_ALIGN_END },
+                               { C_ ("head of a column", "Done"), 0.11, OX_ALIGN_START },
+                               { C_ ("head of a column", "Date"), 0.13, OX_ALIGN_START },
+                               { C_ ("head of a column", "Init."), 0.13, OX_ALIGN_START } };
   OxBlock *block = ox_block_new (_ ("Fields in order"), run->form.block_mm, run->form.body_mm);
   ox_block_set_columns (block, columns, G_N_ELEMENTS (columns));
   ox_block_set_by_hand (block, 3);
@@ -176,10 +179,13 @@ add_edge (const OxSheetRun *run, OxBlock *block, const OxEdge *edge, guint *room
 OxBlock *
 ox_edge_table_new_some (const OxSheetRun *run, const char *title, const guint *which, guint n)
 {
-  const OxColumn columns[] = { { _ ("Id"), 0.09, OX_ALIGN_START },   { _ ("Cause"), 0.24, OX_ALIGN_START },
-                               { _ ("Area"), 0.15, OX_ALIGN_END },   { _ ("Length"), 0.17, OX_ALIGN_END },
-                               { _ ("Done"), 0.11, OX_ALIGN_START }, { _ ("Date"), 0.13, OX_ALIGN_START },
-                               { _ ("Init."), 0.11, OX_ALIGN_START } };
+  const OxColumn columns[] = { { _ ("Id"), 0.09, OX_ALIGN_START },
+                               { _ ("Cause"), 0.24, OX_ALIGN_START },
+                               { _ ("Area"), 0.15, OX_ALIGN_END },
+                               { _ ("Length"), 0.17, OX_ALIGN_END },
+                               { C_ ("head of a column", "Done"), 0.11, OX_ALIGN_START },
+                               { C_ ("head of a column", "Date"), 0.13, OX_ALIGN_START },
+                               { C_ ("head of a column", "Init."), 0.11, OX_ALIGN_START } };
   OxBlock *block = ox_block_new (title, run->form.block_mm, run->form.body_mm);
   ox_block_set_columns (block, columns, G_N_ELEMENTS (columns));
   ox_block_set_by_hand (block, 3);
@@ -260,8 +266,8 @@ add_wraps (OxBlock *block, const OxPlan *plan)
     return;
   if (n > MOST_WRAPS_NAMED)
     g_string_append (numbers, " \xe2\x80\xa6");
-  g_autofree char *text
-      = g_strdup_printf (_ ("Hose or cord wraps round a solid in strips %s, marked at their stop: free it there."), numbers->str);
+  g_autofree char *text = g_strdup_printf (
+      _ ("Hose or cord wraps round a solid in strips %s, marked at their stop: free it there."), numbers->str);
   ox_block_add_text (block, "!", text);
 }
 

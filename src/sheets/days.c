@@ -103,9 +103,9 @@ strips_block (const Day *day)
 {
   const OxColumn columns[] = { { _ ("Strip"), 0.17, OX_ALIGN_END },
                                { _ ("Length"), 0.21, OX_ALIGN_END },
-                               { _ ("Done"), 0.16, OX_ALIGN_START },
+                               { C_ ("head of a column", "Done"), 0.16, OX_ALIGN_START },
                                { C_ ("day sheet", "Meter"), 0.13, OX_ALIGN_START },
-                               { C_ ("day sheet", "Init."), 0.11, OX_ALIGN_START },
+                               { C_ ("head of a column", "Init."), 0.11, OX_ALIGN_START },
                                { C_ ("day sheet", "Notes"), 0.22, OX_ALIGN_START } };
   const OxSheetRun *run = day->run;
   const GArray *pieces = run->estimate->work->pieces;
@@ -138,8 +138,8 @@ edges_block (const Day *day)
   const OxColumn columns[] = { { _ ("Id"), 0.12, OX_ALIGN_START },
                                { _ ("Area"), 0.2, OX_ALIGN_END },
                                { _ ("Length"), 0.21, OX_ALIGN_END },
-                               { _ ("Done"), 0.16, OX_ALIGN_START },
-                               { C_ ("day sheet", "Init."), 0.11, OX_ALIGN_START },
+                               { C_ ("head of a column", "Done"), 0.16, OX_ALIGN_START },
+                               { C_ ("head of a column", "Init."), 0.11, OX_ALIGN_START },
                                { C_ ("day sheet", "Notes"), 0.2, OX_ALIGN_START } };
   const OxSheetRun *run = day->run;
   const GArray *pieces = run->estimate->work->pieces;
