@@ -150,7 +150,10 @@ add_chalk (GPtrArray *settings, const OxEstimate *estimate)
       g_autofree char *overlap = ox_units_length_text (units, width - spacing, TRUE);
       if (!alike && plan->chalks[i].lanes < 2)
         continue;
-      g_autofree char *where = alike ? NULL : ox_plan_coat_text (plan, plan->chalks[i].room, plan->chalks[i].coat);
+      g_autofree char *room = alike ? NULL : ox_plan_coat_text (plan, plan->chalks[i].room, plan->chalks[i].coat);
+      g_autofree char *heading = alike ? NULL : ox_words_number (plan->chalks[i].heading * 180 / G_PI, 1);
+      g_autofree char *where
+          = !alike && plan->chalks[i].is_wing ? g_strdup_printf ("%s, %s\xc2\xb0", room, heading) : g_strdup (room);
       add (settings, alike ? g_strdup (_ ("Chalk lines")) : g_strdup_printf (_ ("Chalk lines, %s"), where),
            g_strdup_printf (_ ("%s apart, overlap %s"), lines, overlap));
       if (alike)

@@ -83,6 +83,8 @@ typedef struct
   OxNear *near;           /* the drafts' middles, from end to end of what they cover */
   double first_y, spacing; /* lane grid of the main direction */
   guint n_main_lanes;
+  double wing_angle, wing_first_y, wing_spacing; /* lane grid of the other wing, in its own direction */
+  guint n_wing_lanes;      /* 0: the lanes have one direction */
 } OxLayout;
 
 /* ox_layout_new: an empty layout with its main direction; @floor, @coat and @job are borrowed; (transfer full) */

@@ -225,13 +225,15 @@ gboolean
 ox_layout_mains (OxLayout *layout)
 {
   Grid grid = { 0, layout->wings != NULL ? &layout->wings->main : NULL };
-  double first_y, spacing;
-  guint n;
   if (!lay_grid (layout, &grid, &layout->first_y, &layout->spacing, &layout->n_main_lanes))
     return FALSE;
   if (layout->wings == NULL)
     return TRUE;
   Grid other = { ox_layout_frame (layout, layout->wings->angle, 0), &layout->wings->other };
-  lay_grid (layout, &other, &first_y, &spacing, &n);
+  guint before = layout->drafts->len;
+  lay_grid (layout, &other, &layout->wing_first_y, &layout->wing_spacing, &layout->n_wing_lanes);
+  if (layout->drafts->len == before)
+    layout->n_wing_lanes = 0;
+  layout->wing_angle = ((const OxFrame *) g_ptr_array_index (layout->frames, other.frame))->angle;
   return TRUE;
 }

@@ -1,6 +1,7 @@
 /* Oxturn: plan/make - makes a plan: rooms one by one, then moves, leftovers and totals.
  * SPDX-License-Identifier: GPL-3.0-or-later
  */
+#include "plan/chalk.h"
 #include "plan/plan.h"
 #include "base/notice.h"
 #include "base/share.h"
@@ -21,7 +22,6 @@
 
 #define TURNED 0.001 /* radians: a coat whose direction is off by more was laid along another one */
 #define FINDINGS 5 /* things found once the strips are there */
-#define PARALLEL 1e-6 /* sine of the angle between a side and the lanes laid along it */
 
 typedef struct
 {
@@ -131,39 +131,12 @@ plan_rooms (Making *making, OxRun *run)
   return TRUE;
 }
 
-/* The side that the chalk lines are measured from: parallel ones before others, those that have all lanes on their inner side before others, then the
- * nearest. Lane 1 is the one next to it. */
-static OxChalk
-find_chalk (const Making *making, const OxRoomPlan *room)
-{
-  const OxRing *ring = making->plan->job->rooms[room->room]->ring;
-  OxChalk chalk = { .room = room->room, .coat = room->coat, .heading = room->angle, .spacing = room->spacing, .lanes = room->lanes };
-  double best = INFINITY, c = cos (room->angle), s = sin (room->angle);
-  double turn = ox_ring_area (ring) < 0 ? -1 : 1;
-  double last_y = room->first_y + (MAX (room->lanes, 1) - 1) * room->spacing;
-  for (guint i = 0; i < ring->n; i++)
-    {
-      OxPoint a = ox_point_turn (ring->points[i], c, -s), b = ox_point_turn (ring->points[(i + 1) % ring->n], c, -s);
-      double slant = fabs (b.y - a.y) / MAX (ox_point_distance (a, b), OX_GRID);
-      gboolean upward = (b.x - a.x) * turn > 0; /* the room lies above this side */
-      double off = upward ? room->first_y - (a.y + b.y) / 2 : (a.y + b.y) / 2 - last_y;
-      double rank = (slant < PARALLEL ? 0 : 1e7 * (1 + slant)) + (off >= 0 ? off : 1e5 - off);
-      if (rank < best)
-        {
-          best = rank;
-          chalk.base_side = i;
-          chalk.first_distance = off;
-        }
-    }
-  return chalk;
-}
-
 /* Whether lanes are numbered against the y of the main frame. */
 static gboolean
 counts_down (const Making *making, const OxRoomPlan *room)
 {
   const OxRing *ring = making->plan->job->rooms[room->room]->ring;
-  guint i = find_chalk (making, room).base_side;
+  guint i = ox_chalk_of (making->plan->job, room, FALSE).base_side;
   OxPoint d = ox_point_sub (ring->points[(i + 1) % ring->n], ring->points[i]);
   return ox_point_turn (d, cos (room->angle), -sin (room->angle)).x * ox_ring_area (ring) < 0;
 }
@@ -369,9 +342,14 @@ write_chalks (Making *making)
       for (guint c = 0; c < coats->len; c++)
         {
           const OxRoomPlan *coat = g_ptr_array_index (coats, c);
-          OxChalk chalk = find_chalk (making, coat);
+          OxChalk chalk = ox_chalk_of (making->plan->job, coat, FALSE);
           if (coat->lanes > 0 && coat->legs->len > 0)
             g_array_append_val (chalks, chalk);
+          if (coat->wing_lanes > 0 && coat->legs->len > 0)
+            {
+              OxChalk wing = ox_chalk_of (making->plan->job, coat, TRUE);
+              g_array_append_val (chalks, wing);
+            }
         }
     }
   making->plan->n_chalks = chalks->len;

@@ -106,6 +106,7 @@ typedef struct
   double first_distance; /* m from the base side's line into the room to lane 1; < 0 where lanes lie beyond a side that juts in */
   double spacing;        /* m from lane to lane, into the room; 0 for a single lane */
   guint lanes;
+  gboolean is_wing;      /* of another wing of the room, whose crosswise strips lie on them: its lanes have a direction of their own */
 } OxChalk;
 
 typedef struct
@@ -141,7 +142,7 @@ typedef struct
   OxMove *moves;      /* n_strips - 1 of them, or 0 */
   OxZone *zones;
   OxEdge *edges;
-  OxChalk *chalks;    /* one a coat of a room that has main strips */
+  OxChalk *chalks;    /* one a coat of a room that has main strips, and one of its other wing */
   OxPlanStation *stations; /* those of the job in its order, then the proposed ones */
   OxTotals totals;
   char **notices;     /* NULL-ended, to be read with ox_notice_text() (base/notice.h): a room without strips and why, a way that is missing ... */

@@ -234,6 +234,10 @@ finish_plan (OxLayout *layout, const Trials *trials)
   plan->first_y = layout->first_y;
   plan->spacing = layout->spacing;
   plan->lanes = layout->n_main_lanes;
+  plan->wing_angle = layout->wing_angle;
+  plan->wing_first_y = layout->wing_first_y;
+  plan->wing_spacing = layout->wing_spacing;
+  plan->wing_lanes = layout->n_wing_lanes;
   plan->legs = ox_legs_new (layout, trials->ways);
   touch (trials->progress, N_ ("putting strips in order"));
   ox_order_legs (plan->legs, layout->machine, trials->progress->run);

@@ -13,6 +13,8 @@ typedef struct
   OxWork work;
   double first_y, spacing; /* lane grid in the frame of that direction */
   guint lanes;
+  double wing_angle, wing_first_y, wing_spacing; /* lane grid of another wing with a direction of its own */
+  guint wing_lanes;        /* 0: none */
 } OxRoomPlan;
 
 /* ox_room_plans_new:

@@ -178,7 +178,8 @@ judge_chalk (OxVerify *verify, const OxChalk *chalk)
   for (guint i = verify->plan->n_kept; i < verify->plan->n_strips; i++)
     {
       const OxStrip *strip = &verify->plan->strips[i];
-      if (strip->room != chalk->room || strip->coat != chalk->coat || strip->kind != OX_STRIP_MAIN)
+      /* What is crosswise elsewhere in the room need not lie on the lines of the other wing. */
+      if (strip->room != chalk->room || strip->coat != chalk->coat || strip->kind != OX_STRIP_MAIN || chalk->is_wing)
         continue;
       if (fabs (ox_point_cross (u, verify->strips[i].axes.u)) > PARALLEL_SIN)
         {

@@ -55,6 +55,7 @@ typedef struct
   OxStyle arrow_style;
   OxLabelBox box;
   OxPoint slide_m;   /* how far along its strip it may stand from its place */
+  OxPoint strip_m;   /* how far a number that is left out of a field that shows its numbers may slide after all */
   gboolean may_lead; /* it may stand off its strip, at the end of a leader */
   gboolean leads;    /* it does */
   OxPoint lead_from;
@@ -149,8 +150,9 @@ add_strip (GArray *candidates, const OxPicture *picture, const OxStrip *strip)
                                  TRUE };
   /* Ends of fields are always labelled; where a number of the rule has no room at the start it stands farther on. */
   candidate.room_m = candidate.rank <= RANK_ENDS ? 0 : ox_point_distance (a, b);
+  candidate.strip_m = ox_point_sub (b, a);
   if (candidate.rank < RANK_ALL)
-    candidate.slide_m = ox_point_sub (b, a);
+    candidate.slide_m = candidate.strip_m;
   candidate.may_lead = candidate.rank <= RANK_ENDS && picture->mm_per_m > 0;
   candidate.field
       = 181 * (8 * strip->room + strip->coat) + (guint) lround (fmod (strip->heading + 4 * G_PI, G_PI) * 180 / G_PI);
@@ -430,6 +432,24 @@ place_field (Field field, OxLabels *labels, double mm_per_m)
   (void) place_kind (field, LABEL_ARROW, labels, mm_per_m);
 }
 
+/* fill_in: numbers that found no room at the start of their strip, where the others of their field have theirs, stand
+ * farther along it */
+static void
+fill_in (GArray *candidates, OxLabels *labels, double mm_per_m)
+{
+  gboolean shown = FALSE;
+  for (guint i = 0; i < candidates->len; i++)
+    {
+      Candidate *all = &g_array_index (candidates, Candidate, 0), *candidate = &all[i];
+      if (i == 0 || candidate->rank != all[i - 1].rank || candidate->field != all[i - 1].field)
+        shown = candidate->field_shown;
+      if (!shown || candidate->placed || candidate->kind != LABEL_TEXT)
+        continue;
+      candidate->slide_m = candidate->strip_m;
+      candidate->placed = place_candidate (candidate, labels, mm_per_m);
+    }
+}
+
 static int
 compare_candidates (gconstpointer a, gconstpointer b)
 {
@@ -465,6 +485,8 @@ place (const OxPicture *picture, GArray *candidates, OxLabels *labels)
           place_field ((Field){ &all[start], end - start }, labels, scale);
         }
     }
+  if (picture->mm_per_m > 0)
+    fill_in (candidates, labels, to);
 }
 
 /* append_first: the flag at the first start of what is to be done takes its place before any label */

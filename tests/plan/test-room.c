@@ -162,6 +162,40 @@ labour_along (const OxJob *job, OxDirection direction)
   return plan->totals.labour_hours;
 }
 
+/* The strips of the other wing lie on chalk lines of their own, measured from one of the walls along it. */
+static void
+expect_wing_chalk (const OxPlan *plan, double angle)
+{
+  g_assert_cmpuint (plan->n_chalks, ==, 2);
+  const OxChalk *main = &plan->chalks[0], *wing = &plan->chalks[1];
+  const OxRing *ring = plan->job->rooms[0]->ring;
+  g_assert_true (wing->is_wing && !main->is_wing);
+  double turned = fabs (remainder (main->heading - wing->heading, G_PI));
+  ox_test_near (turned, fabs (remainder (angle, G_PI)), 1e-4); /* corners lie on the grid */
+  OxPoint a = ring->points[wing->base_side], b = ring->points[(wing->base_side + 1) % ring->n];
+  OxPoint along = ox_point_scale (ox_point_sub (b, a), 1 / ox_point_distance (a, b));
+  ox_test_near (sin (atan2 (along.y, along.x) - wing->heading), 0, 1e-6);
+  double inward = ox_ring_area (ring) > 0 ? 1 : -1, metres = 0, all = 0;
+  g_autofree gboolean *used = g_new0 (gboolean, wing->lanes);
+  for (guint i = 0; i < plan->n_strips; i++)
+    {
+      const OxStrip *strip = &plan->strips[i];
+      if (fabs (sin (strip->heading - wing->heading)) > 1e-6)
+        continue;
+      double off = inward * ox_point_cross (along, ox_point_sub (strip->a, a)) - wing->first_distance;
+      double lane = round (off / wing->spacing);
+      all += ox_strip_length (strip);
+      if (lane < 0 || lane >= wing->lanes || fabs (off - lane * wing->spacing) > 0.002)
+        continue;
+      used[(guint) lane] = TRUE;
+      metres += ox_strip_length (strip);
+    }
+  g_test_message ("%.1f of %.1f m on %u chalk lines", metres, all, wing->lanes);
+  g_assert_cmpfloat (metres, >, 0.8 * all);
+  for (guint i = 0; i < wing->lanes; i++)
+    g_assert_true (used[i]);
+}
+
 /* Two wings, one along x and one turned by @angle, meet at an inner corner: each is worked along its own walls, which takes less labour than either direction
  * for both. */
 static void
@@ -177,6 +211,7 @@ expect_wings (const OxPoint corners[6], guint inner, double angle, double least_
   /* Off the corner itself, which either may have. */
   OxPoint far = ox_point_add (at, (OxPoint){ 12 * cos (angle), 12 * sin (angle) });
   g_assert_cmpfloat (share_along (plan, angle, far, (OxPoint){ cos (angle), sin (angle) }), >, 0.8);
+  expect_wing_chalk (plan, angle);
   gboolean left = corners[0].x < at.x - 10; /* the wing along x lies to the left of the corner */
   g_assert_cmpfloat (share_along (plan, 0, (OxPoint){ left ? at.x - 8 : at.x + 8, 0 }, (OxPoint){ left ? -1 : 1, 0 }), >, 0.8);
 }

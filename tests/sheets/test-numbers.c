@@ -207,11 +207,41 @@ test_first_number_stays_by_its_flag (void)
         = ox_point_distance (plan->strips[i].b, first->a) < plan->job->machine->blast_width * 1.2;
   const OxFloorPart part = { OX_FLOOR_NUMBERS | OX_FLOOR_STATIONS, 10, OX_FLOOR_WHOLE, NULL, 0 };
   g_autoptr (OxDrawing) drawing = ox_floor_picture_new_part (job, plan, &part, NULL);
-  const OxElement *number = ox_test_find_text (drawing, "1");
+  const OxElement *number = NULL;
+  for (guint k = 0; k < drawing->n_elements; k++)
+    if (drawing->elements[k].kind == OX_ELEMENT_TEXT && g_str_equal (drawing->elements[k].text.text, "1"))
+      number = &drawing->elements[k];
   g_assert_nonnull (number);
   double off = ox_point_distance (number->text.at, first->a) * part.mm_per_m;
   g_assert_cmpfloat (off, >, 0.5);
   g_assert_cmpfloat (off, <, 9); /* the flag is 6 mm high */
+}
+
+/* A number whose place at the start is taken stands farther along its strip, where the others have theirs. */
+static void
+test_no_number_is_left_out_where_there_is_room (void)
+{
+  g_autoptr (OxJob) job = ox_test_hall (OX_UNITS_METRES);
+  g_autoptr (OxPlan) plan = ox_test_plan (job);
+  guint tried = 0;
+  for (guint i = 5; i + 5 < plan->n_strips && tried < 4; i++)
+    {
+      const OxStrip *strip = &plan->strips[i];
+      if (strip->kind != OX_STRIP_MAIN || strip->order % 5 != 2 || ox_strip_length (strip) < 2)
+        continue;
+      g_autoptr (OxLabels) labels = ox_labels_new (40);
+      ox_labels_take (labels, &(OxLabelBox){ strip->a, 0, { -5, -5, 5, 5 } });
+      g_autoptr (OxDrawing) drawing = ox_floor_picture_new_at (job, plan, OX_FLOOR_NUMBERS, 40, labels);
+      g_autofree char *number = g_strdup_printf ("%u", strip->order);
+      const OxElement *text = NULL;
+      for (guint k = 0; k < drawing->n_elements; k++)
+        if (drawing->elements[k].kind == OX_ELEMENT_TEXT && g_str_equal (drawing->elements[k].text.text, number))
+          text = &drawing->elements[k];
+      g_assert_nonnull (text);
+      ox_test_near (ox_point_segment_distance (text->text.at, strip->a, strip->b, NULL), 0, 1e-9);
+      tried++;
+    }
+  g_assert_cmpuint (tried, ==, 4);
 }
 
 /* On large paper the numbers are as high as its other texts. */
@@ -267,6 +297,7 @@ int
 main (int argc, char **argv)
 {
   g_test_init (&argc, &argv, NULL);
+  g_test_add_func ("/numbers/none-left-out", test_no_number_is_left_out_where_there_is_room);
   g_test_add_func ("/numbers/by-the-flag", test_first_number_stays_by_its_flag);
   g_test_add_func ("/numbers/overlap", test_no_two_labels_overlap_at_any_scale);
   g_test_add_func ("/numbers/scales", test_numbers_grow_with_the_scale_to_all);
