@@ -3,8 +3,6 @@
  */
 #include "app/caution-box.h"
 
-#include "estimate/cautions.h"
-
 #include <glib/gi18n-lib.h>
 
 #define LINE_CHARS 34
@@ -30,8 +28,8 @@ rule_text (const OxCaution *caution)
   return g_strdup ("");
 }
 
-static GtkWidget *
-make_line (const OxCaution *caution)
+GtkWidget *
+ox_caution_line_new (const OxCaution *caution)
 {
   GtkWidget *row = gtk_box_new (GTK_ORIENTATION_HORIZONTAL, 6);
   GtkWidget *mark = gtk_image_new_from_icon_name ("dialog-warning-symbolic");
@@ -62,6 +60,6 @@ ox_caution_box_new (const char *where)
 
   for (guint i = 0; i < n; i++)
     if (g_str_equal (cautions[i].where, where))
-      gtk_box_append (GTK_BOX (box), make_line (&cautions[i]));
+      gtk_box_append (GTK_BOX (box), ox_caution_line_new (&cautions[i]));
   return box;
 }

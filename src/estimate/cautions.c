@@ -3,6 +3,8 @@
  */
 #include "estimate/cautions.h"
 
+#define MOST_OF_GROUP 3
+
 static const OxCaution rows[] = {
 #include "estimate/cautions.inc"
 };
@@ -61,4 +63,25 @@ ox_caution_number (const char *id, const OxEstimate *estimate)
         return applies ? number : 0;
     }
   return 0;
+}
+
+const OxCaution *
+ox_caution_find (const char *id)
+{
+  for (guint i = 0; i < G_N_ELEMENTS (rows); i++)
+    if (g_str_equal (rows[i].id, id))
+      return &rows[i];
+  return NULL;
+}
+
+const char *const *
+ox_cautions_of_group (OxFigureGroup group)
+{
+  static const char *const ids[OX_N_FIGURE_GROUPS][MOST_OF_GROUP + 1]
+      = { [OX_FIGURE_FLOOR] = { "hand-dust", "drop" },
+          [OX_FIGURE_DUST] = { "silica", "drum" },
+          [OX_FIGURE_SUPPLY] = { "residual", "load" },
+          [OX_FIGURE_EXPOSURE] = { "silica", "noise", "hand-dust" },
+          [OX_FIGURE_WEAR] = { "isolation" } };
+  return ids[group];
 }

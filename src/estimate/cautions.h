@@ -24,4 +24,10 @@ gboolean ox_caution_applies (const OxCaution *caution, const OxEstimate *estimat
 /* ox_caution_number: the number, from 1, under which @id stands in the list of those that apply; 0 when it does not */
 guint ox_caution_number (const char *id, const OxEstimate *estimate);
 
+/* ox_cautions_of_group: the ids of the cautions that bite where the figures of @group stand, ended by NULL; whether they apply is asked apart */
+const char *const *ox_cautions_of_group (OxFigureGroup group);
+
+/* ox_caution_find: (nullable) */
+const OxCaution *ox_caution_find (const char *id);
+
 G_END_DECLS

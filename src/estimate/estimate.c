@@ -57,7 +57,7 @@ reckon (OxEstimate *self)
   OxProfileStarter starter = ox_profile_starter (most);
   self->removed_mm = (starter.depth_low_mm + starter.depth_high_mm) / 2;
   self->shot_dose = ox_profile_dose (machine->flow_kg_min, machine->blast_width, machine->travel_speed);
-  self->used_kg = minutes * machine->flow_kg_min * machine->loss_share;
+  self->used_kg = ox_abrasive_lost (minutes, machine->flow_kg_min, machine->loss_share);
   self->dust_kg = ox_dust_mass (plan->totals.target_m2, self->removed_mm, ox_basis ("concrete-density"))
                   + ox_abrasive_use (minutes * machine->flow_kg_min, ox_basis ("shot-cycles"), 0);
   self->rules.dust_kg = self->dust_kg;

@@ -73,18 +73,25 @@ add_noise (OxEstimate *self)
                                        ox_noise_mean (dose)) });
 }
 
-/* Without a measurement nothing is said of the machine, by hand the mean of a study holds. */
+/* The hours at the machine and what stood in the air there; without a measurement no figure, which would read as clean air; (transfer full) */
+static char *
+machine_text (double hours, double level)
+{
+  return level > 0 ? g_strdup_printf (_ ("%.1f h at %.0f as measured"), hours, level)
+                   : g_strdup_printf (_ ("%.1f h at the machine, not measured,"), hours);
+}
+
+/* By hand the mean of a study holds where nothing was measured. */
 static void
 add_silica (OxEstimate *self)
 {
   const OxCalendar *measured = self->plan->job->calendar;
   const double levels[] = { measured->silica_machine, level_of (measured->silica_hand, "silica-grinder") };
-  const char *words[] = { _ ("by hand the mean of a study, machine not measured"), _ ("by hand the mean of a study"),
-                          _ ("machine not measured"), _ ("as measured") };
   OxExposure worst[2];
   double mean = worst_shift (self, levels, ox_exposure_mean, worst), action = ox_basis ("silica-action");
   if (mean <= 0)
     return;
+  g_autofree char *machine = machine_text (worst[0].hours, measured->silica_machine);
   ox_figure_add (self,
                  (OxFigure){ .group = OX_FIGURE_EXPOSURE,
                              .id = "silica-day",
@@ -95,11 +102,11 @@ add_silica (OxEstimate *self)
                              .basis = measured->silica_hand > 0 ? "silica-action silica-limit"
                                                                 : "silica-grinder silica-action silica-limit",
                              .assumption = g_strdup_printf (
-                                 _ ("%.1f h at %.0f and %.1f h by hand at %.0f, %s; action level %.0f, limit %.0f "
-                                    "(29 CFR 1926.1153); local law governs"),
-                                 worst[0].hours, levels[0], worst[1].hours, levels[1],
-                                 words[(measured->silica_hand > 0 ? 2 : 0) + (measured->silica_machine > 0 ? 1 : 0)],
-                                 action, ox_basis ("silica-limit")) });
+                                 _ ("%s and %.1f h by hand at %.0f, %s; action level %.0f, limit %.0f (29 CFR 1926.1153); "
+                                    "local law governs"),
+                                 machine, worst[1].hours, levels[1],
+                                 measured->silica_hand > 0 ? _ ("as measured") : _ ("the mean of a study"), action,
+                                 ox_basis ("silica-limit")) });
   ox_figure_add (self, (OxFigure){ .group = OX_FIGURE_EXPOSURE,
                                    .id = "silica-hours",
                                    .label = g_strdup (_ ("Edge work a day up to the action level")),

@@ -164,7 +164,10 @@ shifts_assumption (const OxEstimate *self)
   if (self->work->endless)
     return g_strdup_printf (_ ("the edge work alone takes more than %d of them; look at its rate"),
                             OX_WORK_SHIFTS_MOST);
-  return g_strdup_printf (_ ("of %.1f h, %u at work together"), self->rules.shift_min / 60, self->rules.machines);
+  double hours = self->rules.shift_min / 60;
+  guint n = self->rules.machines;
+  return n > 1 ? g_strdup_printf (ox_words_count ("of %.1f h, %u machine at work", "of %.1f h, %u machines at work together", n), hours, n)
+               : g_strdup_printf (_ ("of %.1f h"), hours);
 }
 
 /* What is left where part of the plan is done; the whole stays beside it, to be held against what was needed. */
@@ -213,7 +216,7 @@ ox_figures_time (OxEstimate *self)
   add_hours (self, "move-hours", _ ("Moves"), move,
              g_strdup_printf (_ ("walking at %.0f m/min, %.0f s for a swing"), machine->walk_speed, machine->swing_s));
   add_hours (self, "refill-hours", _ ("Topping up the hopper"), kinds[OX_PIECE_REFILL],
-             g_strdup_printf (_ ("%.0f min each, from half a hopper missing"), self->rules.refill_min));
+             g_strdup_printf (_ ("%.0f min each, before %.0f %% of the hopper are missing"), self->rules.refill_min, 100 * ox_basis ("hopper-usable")));
   add_hours (self, "drum-hours", _ ("Changing the drum"), kinds[OX_PIECE_DRUM],
              g_strdup_printf (_ ("%.0f min each"), self->rules.drum_change_min));
   add_hours (self, "wear-hours", _ ("Wear checks"), kinds[OX_PIECE_WEAR],

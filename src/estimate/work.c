@@ -4,6 +4,8 @@
 #include "estimate/work.h"
 #include <stdio.h>
 #include "estimate/basis.h"
+#include "trade/abrasive.h"
+#include "trade/production.h"
 #include "trade/shifts.h"
 #include "trade/wear.h"
 
@@ -54,16 +56,16 @@ static void
 add_due (Hand *hand, const OxStrip *strip)
 {
   const OxMachine *machine = hand->plan->job->machine;
-  double loss = strip->minutes * machine->flow_kg_min * machine->loss_share;
+  double loss = ox_abrasive_lost (strip->minutes, machine->flow_kg_min, machine->loss_share);
   double usable = machine->hopper_kg * ox_basis ("hopper-usable");
   double all = hand->plan->totals.strip_hours * 60;
   double dust = all > 0 ? hand->rules->dust_kg * strip->minutes / all : 0;
-  if (hand->used_kg > 0 && hand->used_kg + loss > usable)
+  if (ox_shifts_is_due (hand->used_kg, loss, usable))
     {
       add_piece (hand, OX_PIECE_REFILL, 0, strip->room, hand->rules->refill_min);
       hand->used_kg = 0;
     }
-  if (hand->rules->drum_kg > 0 && hand->dust_kg > 0 && hand->dust_kg + dust > hand->rules->drum_kg)
+  if (hand->rules->drum_kg > 0 && ox_shifts_is_due (hand->dust_kg, dust, hand->rules->drum_kg))
     {
       add_piece (hand, OX_PIECE_DRUM, 0, strip->room, hand->rules->drum_change_min);
       hand->dust_kg = 0;
@@ -72,7 +74,7 @@ add_due (Hand *hand, const OxStrip *strip)
     {
       if (!ox_wear_part_is_on (&machine->wear[i], hand->machine + 1))
         continue;
-      if (hand->wear_min[i] > 0 && hand->wear_min[i] + strip->minutes > machine->wear[i].interval_h * 60 + SHIFT_FULL)
+      if (ox_shifts_is_due (hand->wear_min[i], strip->minutes, machine->wear[i].interval_h * 60 + SHIFT_FULL))
         {
           add_piece (hand, OX_PIECE_WEAR, i, strip->room, hand->rules->wear_check_min);
           hand->wear_min[i] = 0;
@@ -93,7 +95,8 @@ move_minutes (const Hand *hand, int last, guint i)
     return 0;
   if ((guint) last + 1 == i)
     return (guint) last < plan->n_moves ? plan->moves[last].minutes : 0;
-  return ox_point_distance (plan->strips[last].b, plan->strips[i].a) / machine->walk_speed + machine->swing_s / 60;
+  double way = ox_point_distance (plan->strips[last].b, plan->strips[i].a);
+  return ox_production_move_seconds (way, machine->walk_speed, machine->swing_s) / 60;
 }
 
 static void

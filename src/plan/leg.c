@@ -2,6 +2,7 @@
  * SPDX-License-Identifier: GPL-3.0-or-later
  */
 #include "plan/leg.h"
+#include "trade/production.h"
 
 static gboolean
 can_reverse (const OxLayout *layout, const OxDraft *draft)
@@ -70,11 +71,11 @@ ox_leg_seconds (const OxMachine *machine, const OxLeg *from, const OxLeg *to)
 {
   OxPoint off = ox_point_sub (to->a, from->b);
   double way = sqrt (off.x * off.x + off.y * off.y);
-  double seconds = 0;
+  double swing = 0;
   if (ox_leg_turns (from, to))
     {
-      seconds = machine->swing_s;
+      swing = machine->swing_s;
       way += MIN (from->turn_b + to->turn_a, 1000);
     }
-  return seconds + way / machine->walk_speed * 60;
+  return ox_production_move_seconds (way, machine->walk_speed, swing);
 }

@@ -3,6 +3,7 @@
  */
 #include "plan/moves.h"
 #include "plan/leg.h"
+#include "trade/production.h"
 
 #define NEAR 6.0 /* m: a swing whose path is longer is a walk with a swing on the way */
 
@@ -50,7 +51,7 @@ ox_move_make (OxWays *ways, const OxMachine *machine, const OxStrip *from, const
       out->kind = OX_MOVE_WALK;
       out->turns = FALSE;
       out->length = ox_point_distance (from->b, to->a);
-      out->minutes = out->length / machine->walk_speed;
+      out->minutes = ox_production_move_seconds (out->length, machine->walk_speed, 0) / 60;
       return FALSE;
     }
   keep_path (out, path);
@@ -58,6 +59,6 @@ ox_move_make (OxWays *ways, const OxMachine *machine, const OxStrip *from, const
     out->kind = out->length <= NEAR ? OX_MOVE_SWING : OX_MOVE_WALK;
   else
     out->kind = is_beside (from, to, machine) && path->len <= 2 ? OX_MOVE_PULL_BACK : OX_MOVE_WALK;
-  out->minutes = out->length / machine->walk_speed + (out->turns ? machine->swing_s / 60 : 0);
+  out->minutes = ox_production_move_seconds (out->length, machine->walk_speed, out->turns ? machine->swing_s : 0) / 60;
   return TRUE;
 }

@@ -2,12 +2,11 @@
  * SPDX-License-Identifier: GPL-3.0-or-later
  */
 #include "base/words.h"
+#include "estimate/cautions.h"
 #include "record/which.h"
 #include "sheets/cautions.h"
 #include "sheets/draft.h"
 #include "sheets/measure.h"
-
-#define MOST_TAGS 3 /* cautions beside a group of figures */
 
 static int
 compare_numbers (gconstpointer a, gconstpointer b)
@@ -67,14 +66,10 @@ ox_shift_table_new (const OxSheetRun *run, const OxEstimate *estimate)
 static char *
 group_title (const OxEstimate *estimate, OxFigureGroup group)
 {
-  static const char *const ids[OX_N_FIGURE_GROUPS][MOST_TAGS] = { [OX_FIGURE_DUST] = { "silica", "drum" },
-                                                          [OX_FIGURE_SUPPLY] = { "residual", "load" },
-                                                          [OX_FIGURE_EXPOSURE] = { "silica", "noise", "hand-dust" },
-                                                          [OX_FIGURE_WEAR] = { "isolation" } };
   g_autoptr (GString) title = g_string_new (ox_estimate_group_name (group));
-  for (guint i = 0; i < MOST_TAGS; i++)
+  for (const char *const *id = ox_cautions_of_group (group); *id != NULL; id++)
     {
-      g_autofree char *tag = ids[group][i] != NULL ? ox_cautions_tag (ids[group][i], estimate) : g_strdup ("");
+      g_autofree char *tag = ox_cautions_tag (*id, estimate);
       g_string_append (title, tag);
     }
   return g_string_free (g_steal_pointer (&title), FALSE);

@@ -7,10 +7,19 @@
 #include "sheets/draft.h"
 #include "sheets/measure.h"
 
+/* A quantity, and what it rests on, "" where there is nothing to say. */
 static void
-add_figure (OxBlock *block, const char *what, const char *figure)
+add_figure (OxBlock *block, const char *what, const char *figure, const char *basis)
 {
-  ox_block_add_cells (block, FALSE, what, figure, NULL);
+  ox_block_add_cells (block, FALSE, what, figure, basis, NULL);
+}
+
+/* What the figure @id of the estimate rests on. */
+static const char *
+basis_of (const OxSheetRun *run, const char *id)
+{
+  const OxFigure *figure = ox_estimate_find (run->estimate, id);
+  return figure != NULL ? figure->assumption : "";
 }
 
 static char *
@@ -21,62 +30,73 @@ hours_text (double hours)
 }
 
 static void
-add_hours (OxBlock *block, const char *what, double hours)
+add_hours (OxBlock *block, const char *what, double hours, const char *basis)
 {
   g_autofree char *figure = hours_text (hours);
-  add_figure (block, what, figure);
+  add_figure (block, what, figure, basis);
 }
 
 static void
-add_area (OxBlock *block, OxUnits units, const char *what, double area)
+add_area (OxBlock *block, OxUnits units, const char *what, double area, const char *basis)
 {
   g_autofree char *figure = ox_measure_area (units, area);
-  add_figure (block, what, figure);
+  add_figure (block, what, figure, basis);
 }
 
-/* Edge work and the rates that its hours rest on; (transfer full) */
+/* The rates that the hours of edge work rest on; (transfer full) */
 static char *
 hand_text (const OxJob *job)
 {
   g_autofree char *rate = ox_measure_rate (job->units, job->rates.edge_m2_per_hour);
   g_autofree char *narrow = ox_measure_length_rate (job->units, job->rates.edge_m_per_hour);
-  return job->rates.edge_m_per_hour > 0 ? g_strdup_printf (_ ("Edge work, narrow at %s, wider at %s"), narrow, rate)
-                                        : g_strdup_printf (_ ("Edge work, at %s"), rate);
+  return job->rates.edge_m_per_hour > 0 ? g_strdup_printf (_ ("narrow at %s, wider at %s"), narrow, rate)
+                                        : g_strdup_printf (_ ("at %s"), rate);
+}
+
+/* The speeds that the hours of strips rest on; (transfer full) */
+static char *
+blasting_text (const OxJob *job, const OxTotals *totals)
+{
+  double speed = job->machine->travel_speed;
+  g_autofree char *text = ox_measure_speed (job->units, speed);
+  gboolean one_speed = fabs (totals->strip_m - totals->strip_hours * 60 * speed) < 1e-6 * totals->strip_m;
+  return one_speed ? g_strdup_printf (_ ("at %s"), text) : g_strdup (_ ("at the speed of each area"));
+}
+
+static void
+add_floor (OxBlock *block, const OxSheetRun *run)
+{
+  const OxTotals *totals = &run->plan->totals;
+  OxUnits units = run->job->units;
+  gboolean coats = totals->coats_m2 > totals->blasted_m2 * (1 + 1e-9);
+  add_area (block, units, _ ("Floor in scope"), totals->target_m2, basis_of (run, "target"));
+  add_area (block, units, _ ("Prepared by machine"), totals->blasted_m2, basis_of (run, "blasted"));
+  if (coats)
+    add_area (block, units, _ ("Floor covered, each coat counted"), totals->coats_m2, basis_of (run, "coats"));
+  add_area (block, units, coats ? _ ("of it covered twice by one coat") : _ ("of it covered twice"), totals->double_m2, "");
+  add_area (block, units, _ ("Edge work"), totals->edge_m2, basis_of (run, "edge"));
 }
 
 static OxBlock *
 quantities_block (const OxSheetRun *run)
 {
-  const OxColumn columns[] = { { NULL, 0.7, OX_ALIGN_START }, { NULL, 0.3, OX_ALIGN_END } };
+  const OxColumn columns[]
+      = { { NULL, 0.32, OX_ALIGN_START }, { NULL, 0.17, OX_ALIGN_END }, { NULL, 0.51, OX_ALIGN_START } };
   const OxTotals *totals = &run->plan->totals;
-  OxUnits units = run->job->units;
   OxBlock *block = ox_block_new (_ ("Quantities"), run->form.block_mm, run->form.body_mm);
-  ox_block_set_columns (block, columns, G_N_ELEMENTS (columns));
-  add_area (block, units, _ ("Floor in scope"), totals->target_m2);
-  add_area (block, units, _ ("Prepared by machine"), totals->blasted_m2);
-  if (totals->coats_m2 > totals->blasted_m2 * (1 + 1e-9))
-    {
-      add_area (block, units, _ ("Floor covered, each coat counted"), totals->coats_m2);
-      add_area (block, units, _ ("of it covered twice by one coat"), totals->double_m2);
-    }
-  else
-    add_area (block, units, _ ("of it covered twice"), totals->double_m2);
-  add_area (block, units, _ ("Edge work"), totals->edge_m2);
   g_autofree char *strips = g_strdup_printf ("%u", totals->strips);
-  g_autofree char *length = ox_measure_length (units, totals->strip_m);
-  add_figure (block, _ ("Strips"), strips);
-  add_figure (block, _ ("Length of all strips"), length);
-  g_autofree char *speed = ox_measure_speed (units, run->job->machine->travel_speed);
-  gboolean one_speed
-      = fabs (totals->strip_m - totals->strip_hours * 60 * run->job->machine->travel_speed) < 1e-6 * totals->strip_m;
-  g_autofree char *blasting = one_speed ? g_strdup_printf (_ ("Blasting, at %s"), speed)
-                                        : g_strdup (_ ("Blasting, at the speed of each area"));
+  g_autofree char *length = ox_measure_length (run->job->units, totals->strip_m);
+  g_autofree char *blasting = blasting_text (run->job, totals);
   g_autofree char *hand = hand_text (run->job);
-  add_hours (block, blasting, totals->strip_hours);
-  add_hours (block, _ ("Moves between strips"), totals->move_hours);
-  add_hours (block, hand, totals->edge_hours);
   g_autofree char *labour = hours_text (totals->labour_hours);
-  ox_block_add_cells (block, TRUE, _ ("Labour"), labour, NULL);
+  ox_block_set_columns (block, columns, G_N_ELEMENTS (columns));
+  add_floor (block, run);
+  add_figure (block, _ ("Strips"), strips, "");
+  add_figure (block, _ ("Length of all strips"), length, basis_of (run, "strip-length"));
+  add_hours (block, _ ("Blasting"), totals->strip_hours, blasting);
+  add_hours (block, _ ("Moves between strips"), totals->move_hours, basis_of (run, "move-hours"));
+  add_hours (block, _ ("Edge work"), totals->edge_hours, hand);
+  ox_block_add_cells (block, TRUE, _ ("Labour"), labour, _ ("blasting, moves and edge work"), NULL);
   return block;
 }
 

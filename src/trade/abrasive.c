@@ -18,6 +18,13 @@ ox_abrasive_use (double dose, double cycles, double floor_loss)
   return dose / cycles + floor_loss;
 }
 
+double
+ox_abrasive_lost (double minutes, double flow, double loss_share)
+{
+  g_return_val_if_fail (minutes >= 0 && flow >= 0 && loss_share >= 0 && loss_share <= 1, 0);
+  return minutes * flow * loss_share;
+}
+
 guint
 ox_abrasive_bags (const OxAbrasiveOrder *order)
 {

@@ -19,6 +19,19 @@ G_BEGIN_DECLS
  */
 double ox_abrasive_use (double dose, double cycles, double floor_loss);
 
+/* ox_abrasive_lost:
+ * @minutes: of strips, >= 0
+ * @flow: shot thrown, kg/min; >= 0
+ * @loss_share: of what is thrown, lost or broken down; 0 to 1
+ *
+ *      lost = t flow loss
+ *
+ * What is missing from the hopper after these minutes, and what a job uses up after all of its strips.
+ * Derived. Example: 600 min at 20 kg/min and 0.12 % lose 14.4 kg.
+ * Returns: kg
+ */
+double ox_abrasive_lost (double minutes, double flow, double loss_share);
+
 typedef struct
 {
   double charge;      /* kg that fill the machine, >= 0 */

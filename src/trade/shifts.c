@@ -33,12 +33,11 @@ ox_shifts_share_out (const OxShiftRules *rules, const double *pieces, guint n, g
   return shift;
 }
 
-guint
-ox_shifts_refills (const OxHopper *hopper, double minutes)
+gboolean
+ox_shifts_is_due (double gathered, double coming, double limit)
 {
-  g_return_val_if_fail (minutes >= 0 && hopper->usable > 0, 0);
-  double refills = ceil (minutes * hopper->flow * hopper->loss_share / hopper->usable - FORGIVEN_MINUTES) - 1;
-  return (guint) MAX (refills, 0);
+  g_return_val_if_fail (gathered >= 0 && coming >= 0, FALSE);
+  return gathered > 0 && gathered + coming > limit;
 }
 
 double

@@ -49,21 +49,17 @@ guint ox_shifts_share_out (const OxShiftRules *rules, const double *pieces, guin
  */
 double ox_shifts_split (const double *rooms, guint n, guint machines, guint *machine);
 
-typedef struct
-{
-  double flow;       /* abrasive thrown, kg/min */
-  double loss_share; /* of the abrasive thrown, lost or broken down; 0 to 1 */
-  double usable;     /* kg that may be missing from the hopper before it has to be topped up, > 0 */
-} OxHopper;
-
-/* ox_shifts_refills:
- * @minutes: of strips, >= 0
+/* ox_shifts_is_due:
+ * @gathered: since the last stop: kg missing from the hopper, kg in the drum, minutes of the wheel; >= 0
+ * @coming: the same, of the next strip; >= 0
+ * @limit: of both together, in the same unit
  *
- *      refills = ceil (minutes flow loss / usable) - 1
+ *      due = gathered > 0 and gathered + coming > limit
  *
- * Derived: the first filling is part of setting up; one that falls due with the last minute is not made.
- * Example: 600 min at 20 kg/min and 0.12 % lose 14.4 kg: 2 refills of 5 kg.
+ * Whether hopper, drum or wear part is seen to before the next strip: none is stopped for on the way, so that each stop comes a little
+ * early, never late. After a stop the next strip is always laid, however long.
+ * Derived. Example: strips that lose 2 kg each from a hopper that may lack 5 kg: topped up before the third.
  */
-guint ox_shifts_refills (const OxHopper *hopper, double minutes);
+gboolean ox_shifts_is_due (double gathered, double coming, double limit);
 
 G_END_DECLS

@@ -85,6 +85,17 @@ test_worst_shift (void)
   ox_test_near (find (estimate, "silica-day")->value, 1160 * 189.5 / 60 / 8, 1e-6);
 }
 
+/* What was not measured has no figure, for 0 would read as clean air. */
+static void
+test_not_measured (void)
+{
+  g_autoptr (OxPlan) plan = made_plan (40, 9, "");
+  g_autoptr (OxEstimate) estimate = ox_estimate_new (plan, NULL);
+  const char *text = find (estimate, "silica-day")->assumption;
+  g_assert_true (g_str_has_prefix (text, "1.5 h at the machine, not measured, and 2.4 h by hand at 1160, the mean of a study;"));
+  g_assert_null (strstr (text, "at 0 "));
+}
+
 int
 main (int argc, char **argv)
 {
@@ -94,5 +105,6 @@ main (int argc, char **argv)
   g_test_add_func ("/estimate/exposure/measured", test_measured);
   g_test_add_func ("/estimate/exposure/no-edge-work", test_no_edge_work);
   g_test_add_func ("/estimate/exposure/worst-shift", test_worst_shift);
+  g_test_add_func ("/estimate/exposure/not-measured", test_not_measured);
   return g_test_run ();
 }

@@ -1,6 +1,7 @@
 /* Oxturn: tests of estimate/figures
  * SPDX-License-Identifier: GPL-3.0-or-later
  */
+#include "estimate/basis.h"
 #include "made.h"
 
 static double
@@ -153,6 +154,23 @@ test_patches (void)
   g_assert_cmpint (ox_estimate_find (faster, "depth")->verdict, ==, OX_VERDICT_WARN);
 }
 
+/* One crew works by itself; of more, how many. The share of the hopper is the table's: 0.5. */
+static void
+test_words_of_hours (void)
+{
+  g_autoptr (OxPlan) plan = made_plan (40, 9, "");
+  OxWorkRules rules;
+  ox_work_rules_of (&rules, plan->job);
+  rules.machines = 1;
+  g_autoptr (OxEstimate) one = ox_estimate_new (plan, &rules);
+  rules.machines = 2;
+  g_autoptr (OxEstimate) two = ox_estimate_new (plan, &rules);
+  g_assert_cmpstr (ox_estimate_find (one, "shifts")->assumption, ==, "of 8.0 h");
+  g_assert_cmpstr (ox_estimate_find (two, "shifts")->assumption, ==, "of 8.0 h, 2 machines at work together");
+  g_autofree char *share = g_strdup_printf ("%.0f %% of the hopper", 100 * ox_basis ("hopper-usable"));
+  g_assert_nonnull (strstr (ox_estimate_find (one, "refill-hours")->assumption, share));
+}
+
 int
 main (int argc, char **argv)
 {
@@ -165,5 +183,6 @@ main (int argc, char **argv)
   g_test_add_func ("/estimate/figures/dust/worked-example", test_dust);
   g_test_add_func ("/estimate/figures/edge-work-by-length", test_edge_by_length);
   g_test_add_func ("/estimate/figures/size-of-the-abrasive", test_shot);
+  g_test_add_func ("/estimate/figures/words-of-hours", test_words_of_hours);
   return g_test_run ();
 }

@@ -68,11 +68,27 @@ test_hours_are_the_plan_s (void)
   g_assert_nonnull (ox_test_find_text (set->pages[0].drawing, "at 6 m/min"));
 }
 
+/* Beside a quantity stands what it rests on. */
+static void
+test_quantities_say_what_they_rest_on (void)
+{
+  g_autoptr (OxJob) job = ox_test_hall (OX_UNITS_METRES);
+  g_autoptr (OxPlan) plan = ox_test_plan (job);
+  g_autoptr (OxPageSet) set = make (job, plan, "A3");
+  static const char *const texts[] = { "as drawn, less what stands on it", "counted once where strips overlap", "what no strip reaches",
+                                       "the valve is open", "s for a swing", "blasting, moves and edge work" };
+  const OxElement *head = ox_test_find_cell (set->pages[0].drawing, "Quantities");
+  g_assert_nonnull (head);
+  for (guint i = 0; i < G_N_ELEMENTS (texts); i++)
+    g_assert_nonnull (ox_test_find_text (set->pages[0].drawing, texts[i]));
+}
+
 int
 main (int argc, char **argv)
 {
   g_test_init (&argc, &argv, NULL);
   g_test_add_func ("/schedule/strips", test_every_strip_is_listed_once);
   g_test_add_func ("/schedule/hours", test_hours_are_the_plan_s);
+  g_test_add_func ("/schedule/quantities-rest-on", test_quantities_say_what_they_rest_on);
   return g_test_run ();
 }

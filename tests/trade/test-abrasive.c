@@ -19,6 +19,8 @@ test_use (void)
 static void
 test_bags (void)
 {
+  near (ox_abrasive_lost (600, 20, 0.0012), 14.4, 1e-12);
+  g_assert_cmpfloat (ox_abrasive_lost (0, 20, 0.0012), ==, 0);
   g_assert_cmpuint (ox_abrasive_bags (&(OxAbrasiveOrder){ 50, 230, 0.08, 0.10, 25 }), ==, 4);
   g_assert_cmpuint (ox_abrasive_bags (&(OxAbrasiveOrder){ 25, 0, 0.08, 0, 25 }), ==, 1);
   g_assert_cmpuint (ox_abrasive_bags (&(OxAbrasiveOrder){ 0, 1000, 0.1, 0.1, 10 }), ==, 11);

@@ -125,6 +125,14 @@ test_days (void)
   g_assert_cmpuint (ox_production_days (0, 4200), ==, 0);
 }
 
+/* 6 m at 30 m/min take 12 s, and the swing 15 s. */
+static void
+test_move (void)
+{
+  near (ox_production_move_seconds (6, 30, 15), 27, 1e-12);
+  near (ox_production_move_seconds (6, 30, 0), 12, 1e-12);
+}
+
 int
 main (int argc, char **argv)
 {
@@ -138,5 +146,6 @@ main (int argc, char **argv)
   g_test_add_func ("/trade/production/area-per-hour/columned-hall", test_columned_hall);
   g_test_add_func ("/trade/production/double-share/three-strips", test_double_share);
   g_test_add_func ("/trade/production/days/begun-ones-count", test_days);
+  g_test_add_func ("/trade/production/move/example", test_move);
   return g_test_run ();
 }

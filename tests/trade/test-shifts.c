@@ -65,16 +65,14 @@ test_share_out_properties (void)
     }
 }
 
-/* 600 min * 20 kg/min * 0.0012 = 14.4 kg: topped up after 5 and 10 kg. 15 kg exactly need no third one any more. */
+/* Strips that lose 2 kg each, 5 kg may be missing: before the third. 2.5 kg each fit twice; one of 9 kg is laid after a stop all the same. */
 static void
-test_refills (void)
+test_is_due (void)
 {
-  const OxHopper hopper = { 20, 0.0012, 5 };
-  g_assert_cmpuint (ox_shifts_refills (&hopper, 600), ==, 2);
-  g_assert_cmpuint (ox_shifts_refills (&hopper, 625), ==, 2);
-  g_assert_cmpuint (ox_shifts_refills (&hopper, 626), ==, 3);
-  g_assert_cmpuint (ox_shifts_refills (&hopper, 100), ==, 0);
-  g_assert_cmpuint (ox_shifts_refills (&hopper, 0), ==, 0);
+  g_assert_false (ox_shifts_is_due (2, 2, 5));
+  g_assert_true (ox_shifts_is_due (4, 2, 5));
+  g_assert_false (ox_shifts_is_due (2.5, 2.5, 5));
+  g_assert_false (ox_shifts_is_due (0, 9, 5));
 }
 
 static void
@@ -131,7 +129,7 @@ main (int argc, char **argv)
   g_test_add_func ("/trade/shifts/share-out/example", test_share_out);
   g_test_add_func ("/trade/shifts/share-out/forgives-rounding", test_share_out_rounding);
   g_test_add_func ("/trade/shifts/share-out/fills-in-order", test_share_out_properties);
-  g_test_add_func ("/trade/shifts/refills/examples", test_refills);
+  g_test_add_func ("/trade/shifts/is-due/examples", test_is_due);
   g_test_add_func ("/trade/shifts/split/example", test_split);
   g_test_add_func ("/trade/shifts/split/within-the-bound", test_split_is_fair);
   return g_test_run ();

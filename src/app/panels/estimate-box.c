@@ -22,20 +22,6 @@ typedef struct
   GtkBox *cautions;
 } EstimateBox;
 
-/* Where a caution bites: the group of figures that it is about, -1 for the cautions themselves. */
-static const struct
-{
-  const char *where;
-  int group;
-} places[] = {
-  { "edges", OX_FIGURE_FLOOR },
-  { "drops", OX_FIGURE_FLOOR },
-  { "supply", OX_FIGURE_SUPPLY },
-  { "drums", OX_FIGURE_DUST },
-  { "coated", -1 },
-  { "always", -1 },
-};
-
 /* The forms in which what a group rests on is changed. */
 static const struct
 {
@@ -57,21 +43,20 @@ estimate_box_free (EstimateBox *self)
   g_free (self);
 }
 
+/* Each caution beside the figures where it bites; those of every job and of old coatings by themselves, too. */
 static void
 show_cautions (EstimateBox *self, const OxEstimate *estimate)
 {
-  guint n;
-  const OxCaution *rows = ox_cautions_list (&n);
+  for (guint g = 0; g < OX_N_FIGURE_GROUPS; g++)
+    for (const char *const *id = ox_cautions_of_group (g); *id != NULL; id++)
+      {
+        const OxCaution *caution = ox_caution_find (*id);
 
-  for (guint i = 0; i < G_N_ELEMENTS (places); i++)
-    for (guint k = 0; k < n; k++)
-      if (g_str_equal (rows[k].where, places[i].where) && ox_caution_applies (&rows[k], estimate))
-        {
-          GtkBox *box = places[i].group >= 0 ? self->groups[places[i].group] : self->cautions;
-
-          gtk_box_append (box, ox_caution_box_new (places[i].where));
-          break;
-        }
+        if (caution != NULL && ox_caution_applies (caution, estimate))
+          gtk_box_append (self->groups[g], ox_caution_line_new (caution));
+      }
+  gtk_box_append (self->cautions, ox_caution_box_new ("coated"));
+  gtk_box_append (self->cautions, ox_caution_box_new ("always"));
 }
 
 /* How many figures of a group want a look stands behind its name, so that nothing is hidden by a closed group. */
