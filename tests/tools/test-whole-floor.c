@@ -1,7 +1,8 @@
-/* Oxturn: tests/tools/test-whole-floor - a floor drawn from nothing by the tools' own events, and thousands of edits taken back.
- * SPDX-License-Identifier: GPL-3.0-or-later
+/* Oxturn: tests/tools/test-whole-floor - a floor drawn from nothing by the tools' own events, and thousands of edits
+ * taken back. SPDX-License-Identifier: GPL-3.0-or-later
  */
 #include "hand.h"
+#include "hour.h"
 
 #include "file/job-xml.h"
 #include "job/corner.h"
@@ -10,219 +11,97 @@
 #include "session/history.h"
 #include "session/session.h"
 
+/* --- The warehouse, by the tools' own events --- */
+
 typedef struct
 {
   OxHistory *history;
-  OxJob *wanted; /* the sample */
-} Hour;
-
-static void
-push (Hour *hour, const OxJob *job, const char *label)
-{
-  ox_history_push (hour->history, &(OxHistoryEdit){ .job = job, .label = label });
-}
-
-/* The hand takes up another tool, does its work and hands the job over as one step of undo. */
-static OxHand *
-take_up (Hour *hour, OxToolKind kind)
-{
-  return ox_hand_new (kind, ox_history_get_job (hour->history));
-}
-
-static void
-lay_down (Hour *hour, OxHand *hand)
-{
-  g_assert_cmpuint (hand->edits, ==, 1);
-  g_assert_null (hand->refusal);
-  push (hour, hand->job, hand->label);
-  ox_hand_free (hand);
-}
-
-static void
-take (Hour *hour, OxJob *job, GError *error)
-{
-  g_assert_no_error (error);
-  push (hour, job, "Set Figures");
-  ox_job_unref (job);
-}
-
-/* --- What is drawn --- */
-
-/* Eight corners: the first by a click, the others by length and angle. */
-static void
-draw_room (Hour *hour)
-{
-  OxHand *hand = take_up (hour, OX_TOOL_ROOM_CORNERS);
-
-  ox_hand_click (hand, 0, 0);
-  ox_hand_type (hand, "26\t0\n3\t90\n8 m\t0\n300cm\t270\n6\t0\n25\t90\n40000 mm\t180\n\n");
-  lay_down (hour, hand);
-}
-
-/* From the lower left corner, with width and depth typed; what stands free is placed with Ctrl, off the even steps of this zoom. */
-static void
-draw_box (Hour *hour, OxToolKind kind, OxObstacleKind obstacle, OxPoint corner, const char *sizes)
-{
-  OxHand *hand = take_up (hour, kind);
-  OxHold hold = kind == OX_TOOL_EXCLUDED ? OX_HOLD_NONE : OX_HOLD_CONTROL;
-
-  hand->obstacle_kind = obstacle;
-  ox_hand_press (hand, corner.x, corner.y, hold, 1);
-  ox_hand_release (hand, corner.x, corner.y, hold);
-  ox_hand_move (hand, corner.x + 0.7, corner.y + 0.6, OX_HOLD_NONE);
-  ox_hand_type (hand, sizes);
-  lay_down (hour, hand);
-}
-
-static void
-draw_columns (Hour *hour)
-{
-  const OxJob *job;
-  g_autoptr (GArray) places = ox_edit_grid_places (4, 2, (OxPoint){ 8, 8.5 }, 0);
-  OxCopies copies = { .ids = (const char *const[]){ "O1", NULL }, .n = places->len - 1 };
-  g_autoptr (GError) error = NULL;
-
-  draw_box (hour, OX_TOOL_OBSTACLE_RECTANGLE, OX_OBSTACLE_SOLID, (OxPoint){ 7.75, 8 }, "0.5\t0.5\n");
-  job = ox_history_get_job (hour->history);
-  copies.from = job;
-  copies.places = (const OxPlacement *) places->data + 1;
-  take (hour, ox_edit_copied (job, &copies, NULL, &error), error);
-}
-
-static void
-draw_rest (Hour *hour)
-{
   OxHand *hand;
+} Drawer;
 
-  draw_box (hour, OX_TOOL_OBSTACLE_RECTANGLE, OX_OBSTACLE_PIT, (OxPoint){ 7.5, 20.4 }, "9\t0.2\n");
-  draw_box (hour, OX_TOOL_OBSTACLE_RECTANGLE, OX_OBSTACLE_MASKED, (OxPoint){ 35.5, 19.25 }, "2\t1.5\n");
-  draw_box (hour, OX_TOOL_EXCLUDED, OX_OBSTACLE_SOLID, (OxPoint){ 0.03, -0.04 }, "4\t3.5\n"); /* held by the corner */
-  hand = take_up (hour, OX_TOOL_DOORWAY);
-  ox_hand_click (hand, 0.02, 11);
-  ox_hand_move (hand, 0.3, 12, OX_HOLD_NONE);
-  ox_hand_type (hand, "3\n");
-  lay_down (hour, hand);
-  hand = take_up (hour, OX_TOOL_JOINT);
-  ox_hand_click (hand, 20, 0.04);
-  ox_hand_type (hand, "25\t90\n\n");
-  lay_down (hour, hand);
-  hand = take_up (hour, OX_TOOL_JOINT);
-  ox_hand_click (hand, 0.05, 12.47); /* held by the middle of the wall */
-  ox_hand_type (hand, "40\t0\n\n");
-  lay_down (hour, hand);
-  for (guint i = 0; i < 3; i++)
-    {
-      static const OxPoint at[] = { { 20, 19 }, { 20, 6 }, { 16, 16 } };
-
-      hand = take_up (hour, OX_TOOL_STATION);
-      ox_hand_click (hand, at[i].x, at[i].y);
-      lay_down (hour, hand);
-    }
-}
-
-/* What is typed into the fields of the panel beside the floor. */
 static void
-fill_in_names (Hour *hour)
+push (OxHistory *history, const OxJob *job, const char *label)
 {
-  const OxJob *wanted = hour->wanted;
-  g_autoptr (GError) error = NULL;
-
-  for (guint i = 0; i < wanted->n_obstacles; i++)
-    {
-      const OxJob *job = ox_history_get_job (hour->history);
-      OxObstacle draft = *job->obstacles[i];
-
-      draft.name = wanted->obstacles[i]->name;
-      draft.keep_back = wanted->obstacles[i]->keep_back;
-      g_autoptr (OxObstacle) obstacle = ox_obstacle_new (&draft);
-      take (hour, ox_job_with_obstacle (job, obstacle, &error), error);
-    }
-  for (guint i = 0; i < wanted->n_joints; i++)
-    {
-      const OxJob *job = ox_history_get_job (hour->history);
-      OxJoint draft = *job->joints[i];
-
-      draft.name = wanted->joints[i]->name;
-      g_autoptr (OxJoint) joint = ox_joint_new (&draft);
-      take (hour, ox_job_with_joint (job, joint, &error), error);
-    }
-  for (guint i = 0; i < wanted->n_stations; i++)
-    {
-      const OxJob *job = ox_history_get_job (hour->history);
-      OxStation draft = *job->stations[i];
-
-      draft.name = wanted->stations[i]->name;
-      draft.kind = wanted->stations[i]->kind;
-      g_autoptr (OxStation) station = ox_station_new (&draft);
-      take (hour, ox_job_with_station (job, station, &error), error);
-    }
+  ox_history_push (history, &(OxHistoryEdit){ .job = job, .label = label });
 }
 
 static void
-fill_in_single (Hour *hour)
+take_up (gpointer who, OxToolKind kind, OxObstacleKind obstacle)
 {
-  const OxJob *wanted = hour->wanted;
-  const OxJob *job = ox_history_get_job (hour->history);
-  g_autoptr (GError) error = NULL;
-  OxRoom room = *job->rooms[0];
-  OxExcluded excluded = *job->excluded[0];
-  OxDoorway doorway = *job->doorways[0];
+  Drawer *drawer = who;
 
-  room.name = wanted->rooms[0]->name;
-  room.profile = wanted->rooms[0]->profile;
-  excluded.name = wanted->excluded[0]->name;
-  doorway.name = wanted->doorways[0]->name;
-  g_autoptr (OxRoom) named_room = ox_room_new (&room);
-  g_autoptr (OxExcluded) named_excluded = ox_excluded_new (&excluded);
-  g_autoptr (OxDoorway) named_doorway = ox_doorway_new (&doorway);
-  take (hour, ox_job_with_room (job, named_room, &error), error);
-  for (guint side = 1; side <= 3; side++)
-    take (hour,
-          ox_job_with_side (ox_history_get_job (hour->history), "R1", side, (OxSide){ OX_SIDE_DROP, 0.6 }, &error), error);
-  take (hour, ox_job_with_excluded (ox_history_get_job (hour->history), named_excluded, &error), error);
-  take (hour, ox_job_with_doorway (ox_history_get_job (hour->history), named_doorway, &error), error);
-  take (hour, ox_job_with_machine (ox_history_get_job (hour->history), wanted->machine, &error), error);
-  take (hour, ox_job_with_rates (ox_history_get_job (hour->history), wanted->rates, &error), error);
-  take (hour, ox_job_with_texts (ox_history_get_job (hour->history), wanted->texts, &error), error);
-  take (hour, ox_job_with_calendar (ox_history_get_job (hour->history), wanted->calendar, &error), error);
-  take (hour, ox_job_with_costs (ox_history_get_job (hour->history), wanted->costs, &error), error);
-  take (hour, ox_job_with_patches (ox_history_get_job (hour->history), wanted->patches, &error), error);
-  take (hour, ox_job_with_outfit (ox_history_get_job (hour->history), wanted->outfit, &error), error);
+  drawer->hand = ox_hand_new (kind, ox_history_get_job (drawer->history));
+  drawer->hand->obstacle_kind = obstacle;
 }
 
-/* The warehouse of samples/, drawn: the same file to the byte; back to nothing and forth again, too. */
+static void
+move (gpointer who, OxPoint at)
+{
+  ox_hand_move (((Drawer *) who)->hand, at.x, at.y, OX_HOLD_NONE);
+}
+
+static void
+press (gpointer who, OxPoint at, gboolean exact)
+{
+  ox_hand_press (((Drawer *) who)->hand, at.x, at.y, exact ? OX_HOLD_CONTROL : OX_HOLD_NONE, 1);
+  g_assert_null (((Drawer *) who)->hand->refusal);
+}
+
+static void
+release (gpointer who, OxPoint at, gboolean exact)
+{
+  ox_hand_release (((Drawer *) who)->hand, at.x, at.y, exact ? OX_HOLD_CONTROL : OX_HOLD_NONE);
+}
+
+static void
+type (gpointer who, const char *text)
+{
+  ox_hand_type (((Drawer *) who)->hand, text);
+}
+
+static void
+lay_down (gpointer who)
+{
+  Drawer *drawer = who;
+
+  g_assert_cmpuint (drawer->hand->edits, ==, 1);
+  g_assert_null (drawer->hand->refusal);
+  push (drawer->history, drawer->hand->job, drawer->hand->label);
+  g_clear_pointer (&drawer->hand, ox_hand_free);
+}
+
+static const OxJob *
+get_job (gpointer who)
+{
+  return ox_history_get_job (((Drawer *) who)->history);
+}
+
+static void
+apply (gpointer who, const OxJob *job)
+{
+  push (((Drawer *) who)->history, job, "Set Figures");
+}
+
+static gboolean
+undo (gpointer who)
+{
+  return ox_history_undo (((Drawer *) who)->history);
+}
+
+static gboolean
+redo (gpointer who)
+{
+  return ox_history_redo (((Drawer *) who)->history);
+}
+
 static void
 test_warehouse (void)
 {
-  g_autofree char *path = g_build_filename (g_getenv ("OXTURN_SOURCE"), "samples", "warehouse.oxturn", NULL);
+  static const OxHourHands hands = { take_up, move, press, release, type, lay_down, get_job, apply, undo, redo };
   g_autoptr (OxJob) empty = ox_session_new_job (OX_UNITS_METRES);
   g_autoptr (OxHistory) history = ox_history_new (empty);
-  g_autoptr (OxJob) wanted = NULL;
-  g_autoptr (GError) error = NULL;
-  Hour hour = { .history = history };
-  guint steps = 0;
 
-  g_assert_true (ox_job_file_read (path, &wanted, &error));
-  hour.wanted = wanted;
-  draw_room (&hour);
-  draw_columns (&hour);
-  draw_rest (&hour);
-  fill_in_names (&hour);
-  fill_in_single (&hour);
-  g_autofree char *drawn = ox_job_file_to_text (ox_history_get_job (history));
-  g_autofree char *sample = ox_job_file_to_text (wanted);
-  g_assert_cmpstr (drawn, ==, sample);
-  while (ox_history_undo (history))
-    steps++;
-  g_assert_cmpuint (steps, >, 30);
-  g_autofree char *nothing = ox_job_file_to_text (ox_history_get_job (history));
-  g_autofree char *at_first = ox_job_file_to_text (empty);
-  g_assert_cmpstr (nothing, ==, at_first);
-  while (ox_history_redo (history))
-    steps--;
-  g_assert_cmpuint (steps, ==, 0);
-  g_autofree char *again = ox_job_file_to_text (ox_history_get_job (history));
-  g_assert_cmpstr (again, ==, sample);
+  ox_hour_run (&hands, &(Drawer){ .history = history });
 }
 
 /* --- Random edits --- */
@@ -304,8 +183,7 @@ small_floor (void)
       = ox_obstacle_new (&(OxObstacle){ .id = (char *) "O1", .shape = { .kind = OX_SHAPE_POLYGON, .ring = small } });
   g_autoptr (OxObstacle) column = ox_obstacle_new (
       &(OxObstacle){ .id = (char *) "O2", .shape = { .centre = { 6, 6 }, .width = 0.5, .depth = 0.4 } });
-  g_autoptr (OxJoint) joint
-      = ox_joint_new (&(OxJoint){ .id = (char *) "J1", .n = 3, .points = (OxPoint *) corners });
+  g_autoptr (OxJoint) joint = ox_joint_new (&(OxJoint){ .id = (char *) "J1", .n = 3, .points = (OxPoint *) corners });
 
   ox_job_builder_put_room (builder, room);
   ox_job_builder_put_excluded (builder, excluded);
@@ -337,7 +215,7 @@ test_random_edits (void)
         }
       if (job == ox_history_get_job (history))
         continue;
-      push (&(Hour){ .history = history }, job, "Edit");
+      push (history, job, "Edit");
       g_ptr_array_add (sums, sum_of (job));
       if (i % 20 != 0)
         continue;
