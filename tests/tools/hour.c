@@ -43,9 +43,9 @@ job_of (Hour *hour)
 }
 
 static void
-take (Hour *hour, OxJob *job, GError *error)
+take (Hour *hour, OxJob *job, GError **error)
 {
-  g_assert_no_error (error);
+  g_assert_no_error (*error);
   hour->hands->apply (hour->who, job);
   ox_job_unref (job);
 }
@@ -81,7 +81,7 @@ draw_columns (Hour *hour)
   draw_box (hour, OX_TOOL_OBSTACLE_RECTANGLE, OX_OBSTACLE_SOLID, (OxPoint){ 7.75, 8 }, "0.5\t0.5\n");
   copies.from = job_of (hour);
   copies.places = (const OxPlacement *) places->data + 1;
-  take (hour, ox_edit_copied (job_of (hour), &copies, NULL, &error), error);
+  take (hour, ox_edit_copied (job_of (hour), &copies, NULL, &error), &error);
 }
 
 static void
@@ -125,7 +125,7 @@ fill_in_names (Hour *hour)
       draft.name = wanted->obstacles[i]->name;
       draft.keep_back = wanted->obstacles[i]->keep_back;
       g_autoptr (OxObstacle) obstacle = ox_obstacle_new (&draft);
-      take (hour, ox_job_with_obstacle (job, obstacle, &error), error);
+      take (hour, ox_job_with_obstacle (job, obstacle, &error), &error);
     }
   for (guint i = 0; i < wanted->n_joints; i++)
     {
@@ -134,7 +134,7 @@ fill_in_names (Hour *hour)
 
       draft.name = wanted->joints[i]->name;
       g_autoptr (OxJoint) joint = ox_joint_new (&draft);
-      take (hour, ox_job_with_joint (job, joint, &error), error);
+      take (hour, ox_job_with_joint (job, joint, &error), &error);
     }
   for (guint i = 0; i < wanted->n_stations; i++)
     {
@@ -144,7 +144,7 @@ fill_in_names (Hour *hour)
       draft.name = wanted->stations[i]->name;
       draft.kind = wanted->stations[i]->kind;
       g_autoptr (OxStation) station = ox_station_new (&draft);
-      take (hour, ox_job_with_station (job, station, &error), error);
+      take (hour, ox_job_with_station (job, station, &error), &error);
     }
 }
 
@@ -165,18 +165,18 @@ fill_in_single (Hour *hour)
   g_autoptr (OxRoom) named_room = ox_room_new (&room);
   g_autoptr (OxExcluded) named_excluded = ox_excluded_new (&excluded);
   g_autoptr (OxDoorway) named_doorway = ox_doorway_new (&doorway);
-  take (hour, ox_job_with_room (job, named_room, &error), error);
+  take (hour, ox_job_with_room (job, named_room, &error), &error);
   for (guint side = 1; side <= 3; side++)
-    take (hour, ox_job_with_side (job_of (hour), "R1", side, (OxSide){ OX_SIDE_DROP, 0.6 }, &error), error);
-  take (hour, ox_job_with_excluded (job_of (hour), named_excluded, &error), error);
-  take (hour, ox_job_with_doorway (job_of (hour), named_doorway, &error), error);
-  take (hour, ox_job_with_machine (job_of (hour), wanted->machine, &error), error);
-  take (hour, ox_job_with_rates (job_of (hour), wanted->rates, &error), error);
-  take (hour, ox_job_with_texts (job_of (hour), wanted->texts, &error), error);
-  take (hour, ox_job_with_calendar (job_of (hour), wanted->calendar, &error), error);
-  take (hour, ox_job_with_costs (job_of (hour), wanted->costs, &error), error);
-  take (hour, ox_job_with_patches (job_of (hour), wanted->patches, &error), error);
-  take (hour, ox_job_with_outfit (job_of (hour), wanted->outfit, &error), error);
+    take (hour, ox_job_with_side (job_of (hour), "R1", side, (OxSide){ OX_SIDE_DROP, 0.6 }, &error), &error);
+  take (hour, ox_job_with_excluded (job_of (hour), named_excluded, &error), &error);
+  take (hour, ox_job_with_doorway (job_of (hour), named_doorway, &error), &error);
+  take (hour, ox_job_with_machine (job_of (hour), wanted->machine, &error), &error);
+  take (hour, ox_job_with_rates (job_of (hour), wanted->rates, &error), &error);
+  take (hour, ox_job_with_texts (job_of (hour), wanted->texts, &error), &error);
+  take (hour, ox_job_with_calendar (job_of (hour), wanted->calendar, &error), &error);
+  take (hour, ox_job_with_costs (job_of (hour), wanted->costs, &error), &error);
+  take (hour, ox_job_with_patches (job_of (hour), wanted->patches, &error), &error);
+  take (hour, ox_job_with_outfit (job_of (hour), wanted->outfit, &error), &error);
 }
 
 /* --- The hour --- */
