@@ -198,7 +198,7 @@ add_supply (GPtrArray *settings, const OxEstimate *estimate)
   g_autofree char *bore = ox_words_number (machine->hose_bore * 1000, 0);
   g_autofree char *hose = ox_units_length_text (units, machine->hose_length, TRUE);
   add (settings, g_strdup (_ ("Plate")), g_strdup_printf ("%s V, %s", volts, plate));
-  add (settings, g_strdup (_ ("Circuit")), g_strdup_printf (_ ("%s; for hours up to %s"), circuit, limit));
+  add (settings, g_strdup (_ ("Circuit")), g_strdup_printf (_ ("%s; for 3 h or longer up to %s"), circuit, limit));
   add (settings, g_strdup (_ ("Dust hose")), g_strdup_printf (_ ("%s, bore %s mm"), hose, bore));
   add (settings, g_strdup (_ ("Cord")), ox_setting_cord_text (estimate));
   if (drop == NULL)

@@ -230,7 +230,7 @@ add_circuit (OxEstimate *self, const OxSupply *supply)
                                    .value = ox_least_circuit (supply->amperes),
                                    .basis = "continuous-share",
                                    .assumption = g_strdup_printf (
-                                       _ ("%.0f A for hours take %.0f %% of a circuit: 20 A carry %.0f A"),
+                                       _ ("%.0f A for 3 h or longer take at most %.0f %% of a circuit: 20 A carry %.0f A"),
                                        supply->amperes, 100 * share, ox_supply_continuous_limit (20, share)) });
   if (circuit <= 0)
     return;

@@ -327,7 +327,7 @@ are_apart (const OxStrip *a, const OxStrip *b, double apart)
          > apart;
 }
 
-/* Strips so far apart that no station reaches two of them, greedily: as many stations are needed at least. */
+/* Of the strips that have a place now, those so far apart that no station reaches two of them, greedily: as many stations are needed at least. */
 static guint
 least_stations (const Placing *placing, const gboolean *wanted)
 {
@@ -336,7 +336,7 @@ least_stations (const Placing *placing, const gboolean *wanted)
   for (guint i = 0; i < placing->plan->n_strips; i++)
     {
       const OxStrip *strip = &placing->plan->strips[i];
-      gboolean far = wanted[i];
+      gboolean far = wanted[i] && !isinf (placing->ways[i]);
       for (guint k = 0; far && k < picked->len; k++)
         far = are_apart (strip, &placing->plan->strips[g_array_index (picked, guint, k)], apart);
       if (far)

@@ -76,6 +76,27 @@ ox_crew_order_new (const OxSheetRun *run)
   return block;
 }
 
+static char *
+degrees_text (const OxStrip *strip)
+{
+  double turn = strip->heading * 180 / G_PI;
+  return ox_words_number (turn < -1e-9 ? turn + 360 : turn, 1);
+}
+
+/* field_heading: "90°", of a field that is walked both ways "90/270°", that of its first strip first; (transfer full) */
+static char *
+field_heading (const OxStrip *first, guint n)
+{
+  g_autofree char *one = degrees_text (first);
+  for (guint i = 1; i < n; i++)
+    {
+      g_autofree char *other = degrees_text (first + i);
+      if (fabs (remainder (first[i].heading - first->heading, 2 * G_PI)) > G_PI / 2)
+        return g_strdup_printf ("%s/%s\xc2\xb0", one, other);
+    }
+  return g_strconcat (one, "\xc2\xb0", NULL);
+}
+
 OxBlock *
 ox_crew_fields_new (const OxSheetRun *run)
 {
@@ -89,6 +110,7 @@ ox_crew_fields_new (const OxSheetRun *run)
   ox_block_set_columns (block, columns, G_N_ELEMENTS (columns));
   ox_block_set_by_hand (block, 3);
   const OxPlan *plan = run->plan;
+  gboolean crosswise = FALSE;
   for (guint i = 0, end; i < plan->n_strips; i = end)
     {
       const OxStrip *first = &plan->strips[i];
@@ -98,12 +120,13 @@ ox_crew_fields_new (const OxSheetRun *run)
       g_autofree char *strips
           = end - i > 1 ? g_strdup_printf ("%u\xe2\x80\x93%u%s", first->order, plan->strips[end - 1].order, cross)
                         : g_strdup_printf ("%u%s", first->order, cross);
-      double turn = first->heading * 180 / G_PI;
-      g_autofree char *degrees = ox_words_number (turn < -1e-9 ? turn + 360 : turn, 1);
-      g_autofree char *heading = g_strconcat (degrees, "\xc2\xb0", NULL);
+      g_autofree char *heading = field_heading (first, end - i);
+      crosswise |= first->kind == OX_STRIP_CROSSWISE;
       g_autofree char *room = ox_plan_coat_text (run->plan, first->room, first->coat);
       ox_block_add_cells (block, FALSE, strips, room, heading, "", "", "", NULL);
     }
+  if (crosswise)
+    ox_block_add_text (block, "\xc3\x97", _ ("A crosswise strip."));
   return block;
 }
 
@@ -271,6 +294,26 @@ add_wraps (OxBlock *block, const OxPlan *plan)
   ox_block_add_text (block, "!", text);
 }
 
+void
+ox_crew_add_unnumbered (OxBlock *block, const OxPlan *plan, const OxDrawing *floor)
+{
+  guint numbers = 0;
+  for (guint i = 0; i < floor->n_elements; i++)
+    numbers += floor->elements[i].kind == OX_ELEMENT_TEXT
+               && g_str_equal (floor->layers[floor->elements[i].layer].id, "numbers");
+  if (numbers >= plan->n_strips)
+    return;
+  guint n = plan->n_strips - numbers;
+  g_autofree char *text
+      = g_strdup_printf (ox_words_count ("%u strip has no number on the drawing, for want of room: its place in the "
+                                         "order is that between its neighbours.",
+                                         "%u strips have no number on the drawing, for want of room: the ends of fields "
+                                         "are numbered first, then every tenth, every fifth, every strip.",
+                                         n),
+                         n);
+  ox_block_add_text (block, "\xe2\x80\xa2", text);
+}
+
 OxBlock *
 ox_crew_cautions_new (const OxSheetRun *run, guint untagged, gboolean brief)
 {
@@ -313,7 +356,9 @@ static GPtrArray *
 gather_blocks (const OxSheetRun *run, const Shown *shown)
 {
   GPtrArray *blocks = g_ptr_array_new_with_free_func ((GDestroyNotify) ox_block_free);
-  g_ptr_array_add (blocks, ox_crew_order_new (run));
+  OxBlock *order = ox_crew_order_new (run);
+  ox_crew_add_unnumbered (order, run->plan, shown->floor);
+  g_ptr_array_add (blocks, order);
   g_ptr_array_add (blocks, ox_crew_cautions_new (run, shown->untagged, shown->brief));
   g_ptr_array_add (blocks, ox_crew_chalk_new (run));
   g_ptr_array_add (blocks, ox_crew_stations_new (run));

@@ -20,6 +20,8 @@ OxBlock *ox_crew_stations_new (const OxSheetRun *run) G_GNUC_WARN_UNUSED_RESULT;
 /* ox_crew_rough_new: (transfer full): the floor with all that any scale shows, for the legend as long as it may become */
 OxDrawing *ox_crew_rough_new (const OxSheetRun *run) G_GNUC_WARN_UNUSED_RESULT;
 
+/* ox_crew_add_unnumbered: a line that says how many strips have no number on the @floor; none where all have */
+void ox_crew_add_unnumbered (OxBlock *block, const OxPlan *plan, const OxDrawing *floor);
 /* ox_crew_cautions_new: @untagged: edge areas without a tag; @brief: the table of edge work stands elsewhere */
 OxBlock *ox_crew_cautions_new (const OxSheetRun *run, guint untagged, gboolean brief) G_GNUC_WARN_UNUSED_RESULT;
 

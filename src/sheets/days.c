@@ -18,6 +18,7 @@ typedef struct
 {
   const OxSheetRun *run;
   const OxShift *shift;
+  const OxShiftHours *hours; /* of the shift */
   GArray *spots; /* of OxSpot: of the whole plan */
 } Day;
 
@@ -68,14 +69,15 @@ planned_block (const Day *day)
   OxBlock *block = ox_block_new (title, form->block_mm, form->body_mm);
   g_autofree char *machine = g_strdup_printf ("%u", day->shift->machine + 1);
   g_autofree char *strips = ox_shift_strips (day->run->estimate, day->shift);
-  g_autofree char *laid = ox_measure_number (day->shift->minutes[OX_PIECE_STRIP] / 60, 2);
-  g_autofree char *edge = ox_measure_number (day->shift->minutes[OX_PIECE_EDGE] / 60, 2);
-  g_autofree char *all = ox_measure_number (day->shift->working / 60, 2);
+  g_autofree char *laid = ox_measure_number (day->hours->strips, 2);
+  g_autofree char *edge = ox_measure_number (day->hours->edge, 2);
+  g_autofree char *other = ox_measure_number (day->hours->other, 2), *all = ox_measure_number (day->hours->all, 2);
   ox_block_set_columns (block, columns, G_N_ELEMENTS (columns));
   ox_block_add_cells (block, FALSE, _ ("Machine"), machine, NULL);
   ox_block_add_cells (block, FALSE, _ ("Strips"), *strips != '\0' ? strips : "\xe2\x80\x93", NULL);
   ox_block_add_cells (block, FALSE, _ ("Strips, h"), laid, NULL);
   ox_block_add_cells (block, FALSE, _ ("Edge work, h"), edge, NULL);
+  ox_block_add_cells (block, FALSE, _ ("Hopper, drums, wear parts, h"), other, NULL);
   ox_block_add_cells (block, TRUE, _ ("All, h"), all, NULL);
   return block;
 }
@@ -111,6 +113,7 @@ strips_block (const Day *day)
   const GArray *pieces = run->estimate->work->pieces;
   OxBlock *block = ox_block_new (_ ("Strips"), run->form.block_mm, HAND_MM);
   guint room = G_MAXUINT;
+  gboolean cross = FALSE;
   ox_block_set_columns (block, columns, G_N_ELEMENTS (columns));
   ox_block_set_by_hand (block, 4);
   for (guint i = next_piece (day, 0); i < pieces->len; i = next_piece (day, i + 1))
@@ -121,6 +124,7 @@ strips_block (const Day *day)
       const OxStrip *strip = &run->plan->strips[piece->index];
       g_autofree char *order = g_strdup_printf (strip->kind == OX_STRIP_CROSSWISE ? "%u \xc3\x97" : "%u", strip->order);
       g_autofree char *length = ox_measure_length (run->job->units, ox_strip_length (strip));
+      cross |= strip->kind == OX_STRIP_CROSSWISE;
       if (run->job->n_rooms > 1 && room != strip->room)
         ox_block_add_group (block, ox_room_title (run->job->rooms[strip->room]));
       room = strip->room;
@@ -129,6 +133,8 @@ strips_block (const Day *day)
       ox_block_add_cells (block, FALSE, order, length, done != NULL ? month_and_day (done->date) : "", "", "", notes,
                           NULL);
     }
+  if (cross)
+    ox_block_add_text (block, "\xc3\x97", _ ("A crosswise strip."));
   return block;
 }
 
@@ -309,9 +315,11 @@ ox_day_sheets_append (OxSheetRun *run)
 {
   append_record (run);
   g_autoptr (GArray) spots = ox_spots_of (run->plan);
+  g_autofree OxShiftHours *hours = g_new (OxShiftHours, run->estimate->work->shifts->len + 1);
+  ox_shift_hours (run->estimate, hours);
   for (guint i = 0; i < run->estimate->work->shifts->len; i++)
     {
-      const Day day = { run, &g_array_index (run->estimate->work->shifts, OxShift, i), spots };
+      const Day day = { run, &g_array_index (run->estimate->work->shifts, OxShift, i), &hours[i], spots };
       g_autoptr (GPtrArray) blocks = g_ptr_array_new_with_free_func ((GDestroyNotify) ox_block_free);
       g_ptr_array_add (blocks, planned_block (&day));
       g_ptr_array_add (blocks, done_block (&day));

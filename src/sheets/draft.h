@@ -133,6 +133,15 @@ OxBlock *ox_edge_table_new (const OxSheetRun *run) G_GNUC_WARN_UNUSED_RESULT;
 /* ox_checks_block_new: of the @n profile checks of @spots (OxSpot) at the places @which; NULL: the first @n */
 OxBlock *ox_checks_block_new (const OxSheetRun *run, const GArray *spots, const guint *which, guint n) G_GNUC_WARN_UNUSED_RESULT;
 char *ox_check_name (guint i) G_GNUC_WARN_UNUSED_RESULT; /* "PC1" for 0; (transfer full) */
+/* hours of a shift as they are printed, multiples of 0.01: strips, edge and other add up to all, and all of the shifts to their sum */
+typedef struct
+{
+  double strips, edge;
+  double other; /* topping up the hopper, changing drums and wear parts */
+  double all;
+} OxShiftHours;
+
+void ox_shift_hours (const OxEstimate *estimate, OxShiftHours *out); /* @out: (out): as many as the estimate has shifts, in their order */
 /* ox_shift_name: "2, 2026-09-15"; ox_shift_strips: the strips laid in it, as ox_which_text() has them, "" without one; (transfer full) */
 char *ox_shift_name (const OxShift *shift) G_GNUC_WARN_UNUSED_RESULT;
 char *ox_shift_strips (const OxEstimate *estimate, const OxShift *shift) G_GNUC_WARN_UNUSED_RESULT;

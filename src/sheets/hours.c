@@ -7,6 +7,9 @@
 #include "sheets/cautions.h"
 #include "sheets/draft.h"
 #include "sheets/measure.h"
+#include <math.h>
+
+#define HOURS_STEP 0.01 /* as they are printed */
 
 static int
 compare_numbers (gconstpointer a, gconstpointer b)
@@ -36,29 +39,56 @@ ox_shift_name (const OxShift *shift)
                                : g_strdup_printf ("%u", shift->shift);
 }
 
+void
+ox_shift_hours (const OxEstimate *estimate, OxShiftHours *out)
+{
+  const GArray *shifts = estimate->work->shifts;
+  g_autofree double *all = g_new (double, shifts->len + 1);
+  double sum = 0;
+  for (guint i = 0; i < shifts->len; i++)
+    {
+      all[i] = g_array_index (shifts, OxShift, i).working / 60;
+      sum += all[i];
+    }
+  ox_measure_share (all, shifts->len, HOURS_STEP, round (sum / HOURS_STEP) * HOURS_STEP);
+  for (guint i = 0; i < shifts->len; i++)
+    {
+      const OxShift *shift = &g_array_index (shifts, OxShift, i);
+      double parts[] = { shift->minutes[OX_PIECE_STRIP] / 60, shift->minutes[OX_PIECE_EDGE] / 60, 0 };
+      parts[2] = MAX (shift->working / 60 - parts[0] - parts[1], 0);
+      ox_measure_share (parts, G_N_ELEMENTS (parts), HOURS_STEP, all[i]);
+      out[i] = (OxShiftHours){ parts[0], parts[1], parts[2], all[i] };
+    }
+}
+
 OxBlock *
 ox_shift_table_new (const OxSheetRun *run, const OxEstimate *estimate)
 {
-  const OxColumn columns[] = { { _ ("Shift"), 0.24, OX_ALIGN_START },      { _ ("Machine"), 0.14, OX_ALIGN_END },
-                               { _ ("Strips"), 0.2, OX_ALIGN_END },        { _ ("Strips, h"), 0.14, OX_ALIGN_END },
-                               { _ ("Edge work, h"), 0.14, OX_ALIGN_END }, { _ ("All, h"), 0.14, OX_ALIGN_END } };
+  const OxColumn columns[] = { { _ ("Shift"), 0.21, OX_ALIGN_START },      { _ ("Machine"), 0.13, OX_ALIGN_END },
+                               { _ ("Strips"), 0.18, OX_ALIGN_END },       { _ ("Strips, h"), 0.12, OX_ALIGN_END },
+                               { _ ("Edge work, h"), 0.13, OX_ALIGN_END }, { _ ("Other, h"), 0.12, OX_ALIGN_END },
+                               { _ ("All, h"), 0.11, OX_ALIGN_END } };
   OxBlock *block = ox_block_new (_ ("Hours by shift"), run->form.block_mm, run->form.body_mm);
   ox_block_set_columns (block, columns, G_N_ELEMENTS (columns));
+  g_autofree OxShiftHours *hours = g_new (OxShiftHours, estimate->work->shifts->len + 1);
+  ox_shift_hours (estimate, hours);
   double all = 0;
   for (guint i = 0; i < estimate->work->shifts->len; i++)
     {
       const OxShift *shift = &g_array_index (estimate->work->shifts, OxShift, i);
       g_autofree char *name = ox_shift_name (shift), *machine = g_strdup_printf ("%u", shift->machine + 1);
       g_autofree char *strips = ox_shift_strips (estimate, shift);
-      g_autofree char *laid = ox_measure_number (shift->minutes[OX_PIECE_STRIP] / 60, 2);
-      g_autofree char *edge = ox_measure_number (shift->minutes[OX_PIECE_EDGE] / 60, 2);
-      g_autofree char *sum = ox_measure_number (shift->working / 60, 2);
-      ox_block_add_cells (block, FALSE, name, machine, strips, laid, edge, sum, NULL);
-      all += shift->working / 60;
+      g_autofree char *laid = ox_measure_number (hours[i].strips, 2);
+      g_autofree char *edge = ox_measure_number (hours[i].edge, 2);
+      g_autofree char *other = ox_measure_number (hours[i].other, 2), *sum = ox_measure_number (hours[i].all, 2);
+      ox_block_add_cells (block, FALSE, name, machine, strips, laid, edge, other, sum, NULL);
+      all += hours[i].all;
     }
   g_autofree char *sum = ox_measure_number (all, 2);
   if (ox_block_get_n_rows (block) > 1)
-    ox_block_add_cells (block, TRUE, _ ("Total"), "", "", "", "", sum, NULL);
+    ox_block_add_cells (block, TRUE, _ ("Total"), "", "", "", "", "", sum, NULL);
+  if (estimate->work->shifts->len > 0)
+    ox_block_add_text (block, NULL, _ ("Other: topping up the hopper, changing drums and wear parts."));
   return block;
 }
 

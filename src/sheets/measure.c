@@ -10,6 +10,7 @@
 #define CENTIMETRE 0.01
 #define FOOT 0.3048
 #define SQUARE_FOOT (FOOT * FOOT)
+#define WHOLE 1e-9 /* of a step: what is as near to the next whole one is that */
 #define SMALL_M2 1.0
 #define SMALL_FT2 10.0
 
@@ -41,6 +42,39 @@ ox_measure_area (OxUnits units, double square_metres)
     return ox_units_area_text (units, square_metres);
   g_autofree char *number = ox_measure_number (area, feet ? 1 : 2);
   return g_strdup_printf (feet ? "%s ft\xc2\xb2" : "%s m\xc2\xb2", number);
+}
+
+char *
+ox_measure_area_to (OxUnits units, double square_metres, guint decimals)
+{
+  gboolean feet = units == OX_UNITS_FEET;
+  g_autofree char *number = ox_measure_number (feet ? square_metres / SQUARE_FOOT : square_metres, decimals);
+  return g_strdup_printf (feet ? "%s ft\xc2\xb2" : "%s m\xc2\xb2", number);
+}
+
+void
+ox_measure_share (double *parts, guint n, double step, double sum)
+{
+  g_autofree double *remainders = g_new (double, n + 1);
+  double left = round (sum / step);
+  for (guint i = 0; i < n; i++)
+    {
+      double whole = floor (parts[i] / step + WHOLE);
+      remainders[i] = parts[i] / step - whole;
+      parts[i] = whole * step;
+      left -= whole;
+    }
+  for (; left > 0; left--)
+    {
+      guint most = 0;
+      for (guint i = 1; i < n; i++)
+        if (remainders[i] > remainders[most])
+          most = i;
+      if (n == 0 || remainders[most] < WHOLE)
+        return;
+      parts[most] += step;
+      remainders[most] = 0;
+    }
 }
 
 char *

@@ -13,6 +13,9 @@
 #include "sheets/measure.h"
 #include "sheets/naming.h"
 
+#define SQUARE_FOOT (0.3048 * 0.3048)
+#define SMALL_M2 1.0 /* parts of rooms below are printed with one decimal more, */
+#define SMALL_FT2 10.0
 #define WALL_MM 0.5         /* to both sides of the outline of a room: a name beside it leaves the wall to be seen */
 #define SEEN_MM 4.0         /* of an area around its own name */
 #define NAME_ROOM_SHARE 1.9 /* of the radius of the largest circle in the room: how wide its name may be */
@@ -38,6 +41,83 @@ room_edge (const OxSheetRun *run, guint room)
   return sum;
 }
 
+enum
+{
+  ALL,
+  MACHINE,
+  HAND,
+  N_AREAS
+};
+
+/* areas of the rooms as they are printed: rooms add up to the sums, and machine and edge work to what is in the scope */
+typedef struct
+{
+  double *rooms[N_AREAS]; /* m2, multiples of what is printed */
+  double sums[N_AREAS];   /* m2 */
+  guint decimals;
+} Quantities;
+
+static void
+clear_quantities (Quantities *quantities)
+{
+  for (guint k = 0; k < N_AREAS; k++)
+    g_free (quantities->rooms[k]);
+}
+
+G_DEFINE_AUTO_CLEANUP_CLEAR_FUNC (Quantities, clear_quantities)
+
+/* choose_step: m2 of the last decimal; small parts, where there are any, ask for one decimal more of all */
+static double
+choose_step (const OxSheetRun *run, Quantities *quantities)
+{
+  gboolean feet = run->job->units == OX_UNITS_FEET, small = FALSE;
+  double unit = feet ? SQUARE_FOOT : 1;
+  for (guint i = 0; i < run->job->n_rooms; i++)
+    for (guint k = MACHINE; k < N_AREAS; k++)
+      small |= quantities->rooms[k][i] > OX_GRID && quantities->rooms[k][i] < (feet ? SMALL_FT2 * unit : SMALL_M2);
+  quantities->decimals = (feet ? 0 : 1) + small;
+  return unit * pow (10, -(double) quantities->decimals);
+}
+
+static void
+reckon_quantities (const OxSheetRun *run, Quantities *out)
+{
+  guint n = run->job->n_rooms;
+  for (guint k = 0; k < N_AREAS; k++)
+    out->rooms[k] = g_new0 (double, n + 1);
+  for (guint i = 0; i < n; i++)
+    {
+      out->rooms[HAND][i] = room_edge (run, i);
+      out->rooms[MACHINE][i] = MAX (room_target (run, i) - out->rooms[HAND][i], 0);
+      out->sums[HAND] += out->rooms[HAND][i];
+      out->sums[MACHINE] += out->rooms[MACHINE][i];
+    }
+  double step = choose_step (run, out);
+  out->sums[ALL] = round ((out->sums[HAND] + out->sums[MACHINE]) / step) * step;
+  ox_measure_share (&out->sums[MACHINE], 2, step, out->sums[ALL]);
+  for (guint k = MACHINE; k < N_AREAS; k++)
+    ox_measure_share (out->rooms[k], n, step, out->sums[k]);
+  for (guint i = 0; i < n; i++)
+    out->rooms[ALL][i] = out->rooms[MACHINE][i] + out->rooms[HAND][i];
+}
+
+typedef struct
+{
+  const char *name, *profile; /* @profile: (nullable): NULL: the row of the sums */
+  const double *areas;        /* N_AREAS */
+  guint decimals;
+} Row;
+
+static void
+add_row (OxBlock *block, OxUnits units, const Row *row)
+{
+  g_autofree char *all = ox_measure_area_to (units, row->areas[ALL], row->decimals),
+                  *machine = ox_measure_area_to (units, row->areas[MACHINE], row->decimals),
+                  *hand = ox_measure_area_to (units, row->areas[HAND], row->decimals);
+  ox_block_add_cells (block, row->profile == NULL, row->name, row->profile != NULL ? row->profile : "", all, machine, hand,
+                      NULL);
+}
+
 static OxBlock *
 quantities_block (const OxSheetRun *run)
 {
@@ -48,20 +128,16 @@ quantities_block (const OxSheetRun *run)
                                { _ ("Edge work"), 0.21, OX_ALIGN_END } };
   OxBlock *block = ox_block_new (_ ("Quantities"), run->form.block_mm, run->form.body_mm);
   ox_block_set_columns (block, columns, G_N_ELEMENTS (columns));
-  OxUnits units = run->job->units;
+  g_auto (Quantities) quantities = { 0 };
+  reckon_quantities (run, &quantities);
   for (guint i = 0; i < run->job->n_rooms; i++)
     {
-      double target = room_target (run, i), edge = room_edge (run, i);
-      g_autofree char *all = ox_measure_area (units, target), *machine = ox_measure_area (units, target - edge),
-                      *hand = ox_measure_area (units, edge);
-      ox_block_add_cells (block, FALSE, ox_room_title (run->job->rooms[i]), run->job->rooms[i]->profile, all, machine,
-                          hand, NULL);
+      const OxRoom *room = run->job->rooms[i];
+      const double areas[N_AREAS]
+          = { quantities.rooms[ALL][i], quantities.rooms[MACHINE][i], quantities.rooms[HAND][i] };
+      add_row (block, run->job->units, &(Row){ ox_room_title (room), room->profile, areas, quantities.decimals });
     }
-  const OxTotals *totals = &run->plan->totals;
-  g_autofree char *all = ox_measure_area (units, totals->target_m2),
-                  *machine = ox_measure_area (units, totals->blasted_m2),
-                  *hand = ox_measure_area (units, totals->edge_m2);
-  ox_block_add_cells (block, TRUE, _ ("Total"), "", all, machine, hand, NULL);
+  add_row (block, run->job->units, &(Row){ _ ("Total"), NULL, quantities.sums, quantities.decimals });
   return block;
 }
 
@@ -119,6 +195,16 @@ conditions_block (const OxSheetRun *run)
 
 /* --- Names and dimensions on the drawing --- */
 
+/* names on the drawing */
+typedef struct
+{
+  const OxPlot *plot;
+  OxDrawingBuilder *builder;
+  OxLabels *labels;
+  OxBox floor; /* m */
+  const OxJob *job;
+} Page;
+
 typedef struct
 {
   double name_mm, detail_mm; /* 0: no detail */
@@ -127,8 +213,11 @@ typedef struct
 /* append_name: name, area and profile, one below another, about the middle of the room; smaller or shorter where there
  * is less room, and not at all where there is none: the table has them */
 static void
-append_name (const OxSheetRun *run, const OxPlot *plot, OxDrawingBuilder *builder, OxLabels *labels, guint i)
+append_name (const Page *page, const OxSheetRun *run, const Quantities *quantities, guint i)
 {
+  const OxPlot *plot = page->plot;
+  OxDrawingBuilder *builder = page->builder;
+  OxLabels *labels = page->labels;
   static const NameSize sizes[] = { { 3.5, 2.5 }, { 2.5, 1.8 }, { 2.5, 0 }, { 1.8, 0 } };
   const OxRoom *room = run->job->rooms[i];
   g_autoptr (OxRegion) region = ox_region_new_ring (room->ring);
@@ -136,7 +225,7 @@ append_name (const OxSheetRun *run, const OxPlot *plot, OxDrawingBuilder *builde
     return;
   double radius;
   OxPoint middle = ox_region_label_point (region, &radius), at = ox_plot_to_page (plot, middle);
-  g_autofree char *area = ox_measure_area (run->job->units, room_target (run, i));
+  g_autofree char *area = ox_measure_area_to (run->job->units, quantities->rooms[ALL][i], quantities->decimals);
   g_autofree char *detail
       = room->profile[0] != '\0' ? g_strdup_printf ("%s \xc2\xb7 %s", area, room->profile) : g_strdup (area);
   for (guint k = 0; k < G_N_ELEMENTS (sizes); k++)
@@ -159,16 +248,6 @@ append_name (const OxSheetRun *run, const OxPlot *plot, OxDrawingBuilder *builde
       return;
     }
 }
-
-/* names on the drawing */
-typedef struct
-{
-  const OxPlot *plot;
-  OxDrawingBuilder *builder;
-  OxLabels *labels;
-  OxBox floor; /* m */
-  const OxJob *job;
-} Page;
 
 /* append_small_name: of something in the floor, where it leaves room for it; @taken: (out): where */
 static gboolean
@@ -275,12 +354,16 @@ append_ring_name (const Page *page, const char *id, const char *name, const OxRi
     append_beside (page, id, &place, text);
 }
 
-/* append_item_names: excluded, masked and condition areas, pits, and doorways with their clear width */
+/* append_names: rooms; excluded, masked and condition areas, pits, and doorways with their clear width */
 static void
-append_item_names (const OxSheetRun *run, const OxPlot *plot, OxDrawingBuilder *builder, OxLabels *labels)
+append_names (const OxSheetRun *run, const OxPlot *plot, OxDrawingBuilder *builder, OxLabels *labels)
 {
   const OxJob *job = run->job;
   const Page page = { plot, builder, labels, ox_job_box (job), job };
+  g_auto (Quantities) quantities = { 0 };
+  reckon_quantities (run, &quantities);
+  for (guint i = 0; i < job->n_rooms; i++)
+    append_name (&page, run, &quantities, i);
   for (guint i = 0; i < job->n_excluded; i++)
     append_ring_name (&page, job->excluded[i]->id, job->excluded[i]->name, job->excluded[i]->ring);
   for (guint i = 0; i < job->n_obstacles; i++)
@@ -360,9 +443,7 @@ ox_scope_append (OxSheetRun *run, GError **error)
   ox_plot_append (&plot, run, draft->builder, floor);
   g_autoptr (OxChains) chains = ox_chains_append (run, &plot, draft->builder, labels);
   ox_drawing_builder_layer (draft->builder, "names", _ ("Names"));
-  for (guint i = 0; i < run->job->n_rooms; i++)
-    append_name (run, &plot, draft->builder, labels, i);
-  append_item_names (run, &plot, draft->builder, labels);
+  append_names (run, &plot, draft->builder, labels);
   ox_chains_append_sides (chains, run, &plot, draft->builder, labels);
   ox_drawing_builder_layer (draft->builder, "tables", _ ("Tables and notes"));
   (void) ox_flow_tighten (&flow, plot.slots, plot.n_slots);

@@ -93,8 +93,8 @@ key_block (const Split *split, guint i)
   return block;
 }
 
-/* part_legend: says of the drawing too how many of the edge areas on it have no tag: their table may stand on another
- * sheet; (transfer full) */
+/* part_legend: says of the drawing too how many of the edge areas in its table have no tag: the table may stand on
+ * another sheet; (transfer full) */
 static OxBlock *
 part_legend (const OxSheetRun *run, const OxDrawing *floor, const OxDrawing *beside, guint untagged)
 {
@@ -152,6 +152,7 @@ overview_blocks (const OxSheetRun *run, const OxDrawing *floor, const OxDrawing 
 {
   GPtrArray *blocks = new_blocks ();
   OxBlock *order = ox_crew_order_new (run);
+  ox_crew_add_unnumbered (order, run->plan, floor);
   if (crowded)
     ox_block_add_text (order, "\xe2\x80\xa2", _ ("Proposed stations are drawn on the sheets of the parts."));
   g_ptr_array_add (blocks, order);
@@ -233,6 +234,23 @@ append_overview (const Split *split, const Overview *overview, const char *descr
 
 /* --- The sheet of a part --- */
 
+/* count_untagged: edge areas of the table of @part that have no tag @beside its floor. One that only reaches into the
+ * part is in the table of another, and no line here is its. */
+static guint
+count_untagged (const Split *split, guint part, const OxDrawing *beside)
+{
+  const OxPlan *plan = split->run->plan;
+  guint n = 0;
+  for (guint i = 0; i < plan->n_edges; i++)
+    {
+      gboolean tagged = split->homes[i] != part;
+      for (guint k = 0; k < beside->n_elements && !tagged; k++)
+        tagged = beside->elements[k].kind == OX_ELEMENT_TEXT && g_strcmp0 (beside->elements[k].id, plan->edges[i].id) == 0;
+      n += !tagged;
+    }
+  return n;
+}
+
 /* part_edges: the edge areas that belong to a part */
 static OxBlock *
 part_edges (const Split *split, guint part)
@@ -292,7 +310,7 @@ append_part (Split *split, guint i)
   OxDrawingBuilder *tags = ox_drawing_builder_new ();
   ox_drawing_builder_layer (tags, "match-lines", _ ("Match lines"));
   ox_parts_append_lines (split->parts, i, &plot, tags, labels);
-  guint untagged = ox_crew_append_tags (run, &plot, tags, labels);
+  (void) ox_crew_append_tags (run, &plot, tags, labels);
   g_autoptr (OxDrawing) beside = ox_drawing_builder_end (tags);
   const OxFloorPart shown = { OX_CREW_LAYERS, plot.mm_per_m, part->box, run->reach, run->form.body_mm };
   g_autoptr (OxDrawing) uncut = ox_floor_picture_new_part (run->job, run->plan, &shown, labels);
@@ -308,7 +326,7 @@ append_part (Split *split, guint i)
   ox_tags_append_reach (run, &plot, draft->builder, labels);
   g_autoptr (GPtrArray) blocks = new_blocks ();
   g_ptr_array_add (blocks, key_block (split, i));
-  g_ptr_array_add (blocks, part_legend (run, floor, beside, untagged));
+  g_ptr_array_add (blocks, part_legend (run, floor, beside, count_untagged (split, i, beside)));
   g_ptr_array_add (blocks, part_edges (split, i));
   place_blocks (split, draft, &plot, blocks);
 }

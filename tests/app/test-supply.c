@@ -66,11 +66,11 @@ test_set (void)
   fill (form, "Cord length", "100'");
   g_assert_true (says (GTK_WIDGET (form), "Lost in the cord: 7.9 V, 6.6 %; too much"));
   fill (form, "Circuit, A (0: not known)", "20");
-  g_assert_true (says (GTK_WIDGET (form), "A circuit of 20 A carries 16.0 A for hours, and the machine draws 20.0 A"));
+  g_assert_true (says (GTK_WIDGET (form), "A circuit of 20 A carries 16.0 A for 3 hours or longer, and the machine draws 20.0 A"));
   fill (form, "Current, A", "8");
   /* Two fifths of the current, two fifths of the drop: 2.64 %. */
   g_assert_true (says (GTK_WIDGET (form), "Lost in the cord: 3.2 V, 2.6 %; that is fine"));
-  g_assert_true (says (GTK_WIDGET (form), "Least circuit for 8.0 A over hours: 10.0 A"));
+  g_assert_true (says (GTK_WIDGET (form), "Least circuit for 8.0 A over 3 hours or longer: 10.0 A"));
   fill (form, "Current, A", "20");
   for (guint i = 0; i < 2; i++)
     g_signal_emit_by_name (ox_ui_find (GTK_WIDGET (form), GTK_TYPE_BUTTON, "Add a Cord"), "clicked");

@@ -35,13 +35,13 @@ test_list (void)
   g_autoptr (OxEstimate) bare = ox_estimate_new (plan, NULL);
   g_autoptr (GPtrArray) unknown = ox_settings_of (bare);
   g_assert_nonnull (strstr (find (unknown, "Abrasive"), "S330 is usual for CSP 3"));
-  g_assert_nonnull (strstr (find (unknown, "Circuit"), "____ A; for hours up to 80 %"));
+  g_assert_nonnull (strstr (find (unknown, "Circuit"), "____ A; for 3 h or longer up to 80 %"));
   plan_set_outfit (plan, outfit);
   g_autoptr (OxEstimate) estimate = ox_estimate_new (plan, NULL);
   g_autoptr (GPtrArray) settings = ox_settings_of (estimate);
   g_assert_cmpstr (find (settings, "Abrasive"), ==, "S280");
   g_assert_cmpstr (find (settings, "Walking speed"), ==, "5 m/min: 10 m in 120 s");
-  g_assert_cmpstr (find (settings, "Circuit"), ==, "20 A; for hours up to 16 A");
+  g_assert_cmpstr (find (settings, "Circuit"), ==, "20 A; for 3 h or longer up to 16 A");
   g_assert_cmpstr (find (settings, "Cord"), ==, "30.00 m of 3.31 mm²");
   g_assert_nonnull (find (settings, "Voltage drop"));
 }

@@ -127,11 +127,11 @@ say_circuit (Supply *self, double amperes, double circuit)
 
   if (circuit > 0 && ox_supply_judge_circuit (amperes, circuit, share) != OX_CIRCUIT_FINE)
     say (self->least, TRUE,
-         g_strdup_printf (_ ("A circuit of %.0f A carries %.1f A for hours, and the machine draws %.1f A"), circuit,
+         g_strdup_printf (_ ("A circuit of %.0f A carries %.1f A for 3 hours or longer, and the machine draws %.1f A"), circuit,
                           ox_supply_continuous_limit (circuit, share), amperes));
   else
     say (self->least, FALSE,
-         g_strdup_printf (_ ("Least circuit for %.1f A over hours: %.1f A"), amperes, ox_least_circuit (amperes)));
+         g_strdup_printf (_ ("Least circuit for %.1f A over 3 hours or longer: %.1f A"), amperes, ox_least_circuit (amperes)));
 }
 
 static void
