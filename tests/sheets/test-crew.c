@@ -132,6 +132,41 @@ test_every_edge_area_is_in_a_table (void)
     }
 }
 
+/* A field that is walked to and fro says both headings; where numbers are left out, or one has a cross, it is said. */
+static void
+test_what_numbers_mean_is_said (void)
+{
+  g_autoptr (OxJob) job = ox_test_hall (OX_UNITS_METRES);
+  g_autoptr (OxPlan) plan = ox_test_plan (job);
+  gboolean crosswise = FALSE;
+  for (guint i = 0; i < plan->n_strips; i++)
+    crosswise |= plan->strips[i].kind == OX_STRIP_CROSSWISE;
+  const char *const papers[] = { "A4", "A1" };
+  guint thinned = 0;
+  for (guint k = 0; k < G_N_ELEMENTS (papers); k++)
+    {
+      g_autoptr (OxPageSet) set = make (job, plan, OX_SHEET_CREW, papers[k]);
+      guint numbers = 0, said = 0, both = 0, cross = 0;
+      for (guint p = 0; p < set->n_pages; p++)
+        {
+          const OxDrawing *drawing = set->pages[p].drawing;
+          for (guint i = 0; i < drawing->n_elements; i++)
+            numbers += drawing->elements[i].kind == OX_ELEMENT_TEXT
+                       && g_str_equal (drawing->layers[drawing->elements[i].layer].id, "numbers");
+          said += ox_test_find_text (drawing, "no number on the") != NULL;
+          both += ox_test_find_text (drawing, "0/180\xc2\xb0") != NULL || ox_test_find_text (drawing, "180/0\xc2\xb0") != NULL
+                  || ox_test_find_text (drawing, "90/270\xc2\xb0") != NULL || ox_test_find_text (drawing, "270/90\xc2\xb0") != NULL;
+          cross += ox_test_find_text (drawing, "A crosswise strip.") != NULL;
+        }
+      g_test_message ("%s: %u of %u numbers", papers[k], numbers, plan->n_strips);
+      g_assert_cmpint (said > 0, ==, numbers < plan->n_strips);
+      g_assert_cmpuint (both, >, 0);
+      g_assert_cmpint (cross > 0, ==, crosswise);
+      thinned += numbers < plan->n_strips;
+    }
+  g_assert_cmpuint (thinned, >, 0);
+}
+
 int
 main (int argc, char **argv)
 {
@@ -141,5 +176,6 @@ main (int argc, char **argv)
   g_test_add_func ("/crew/first", test_first_start_is_marked_once);
   g_test_add_func ("/crew/goes-on", test_goes_on);
   g_test_add_func ("/crew/edges", test_every_edge_area_is_in_a_table);
+  g_test_add_func ("/crew/what-numbers-mean", test_what_numbers_mean_is_said);
   return g_test_run ();
 }

@@ -7,6 +7,7 @@
 #include "sheets/hall.h"
 #include "sheets/sheets.h"
 #include "support/ox-test.h"
+#include <math.h>
 
 /* whether a cell is the name of the group, alone or with the numbers of its cautions behind it */
 static gboolean
@@ -99,11 +100,74 @@ test_strips_of_a_shift (void)
   g_assert_cmpuint (gaps, >, 0);
 }
 
+/* What is printed of a shift adds up, whatever stands between strips and edge work, and shifts add up to their sum. */
+static void
+test_hours_add_up (void)
+{
+  g_autoptr (OxJob) job = ox_test_hall (OX_UNITS_METRES);
+  g_autoptr (OxPlan) plan = ox_test_plan (job);
+  g_autoptr (OxEstimate) estimate = ox_estimate_new (plan, NULL);
+  GArray *shifts = estimate->work->shifts;
+  g_assert_cmpuint (shifts->len, >, 0);
+  for (guint seed = 0; seed < 500; seed++)
+    {
+      double sum = 0, printed = 0;
+      g_autofree OxShiftHours *hours = g_new (OxShiftHours, shifts->len);
+      for (guint i = 0; i < shifts->len; i++)
+        {
+          OxShift *shift = &g_array_index (shifts, OxShift, i);
+          shift->working = 0;
+          for (guint k = 0; k < OX_N_PIECE_KINDS; k++)
+            shift->working += shift->minutes[k] = g_test_rand_double_range (0, 200);
+          sum += shift->working / 60;
+        }
+      ox_shift_hours (estimate, hours);
+      for (guint i = 0; i < shifts->len; i++)
+        {
+          const OxShift *shift = &g_array_index (shifts, OxShift, i);
+          double other = shift->minutes[OX_PIECE_REFILL] + shift->minutes[OX_PIECE_DRUM] + shift->minutes[OX_PIECE_WEAR];
+          ox_test_near (hours[i].strips + hours[i].edge + hours[i].other, hours[i].all, 1e-9);
+          ox_test_near (hours[i].strips, shift->minutes[OX_PIECE_STRIP] / 60, 0.01 + 1e-9);
+          ox_test_near (hours[i].other, other / 60, 0.01 + 1e-9);
+          printed += hours[i].all;
+        }
+      ox_test_near (printed, round (sum * 100) / 100, 1e-9);
+    }
+}
+
+/* The table and the day sheet print them: a column and a line beside strips and edge work. */
+static void
+test_other_hours_are_printed (void)
+{
+  g_autoptr (OxJob) job = ox_test_hall (OX_UNITS_METRES);
+  g_autoptr (OxPlan) plan = ox_test_plan (job);
+  const struct
+  {
+    OxSheetKinds which;
+    const char *text;
+  } rows[] = { { OX_SHEET_SCHEDULE, "Other," }, { OX_SHEET_DAYS, "Hopper, drums" } };
+  for (guint k = 0; k < G_N_ELEMENTS (rows); k++)
+    {
+      OxSheetOptions options = OX_SHEET_OPTIONS_INIT;
+      options.which = rows[k].which;
+      options.paper = ox_paper_find ("A3");
+      g_autoptr (GError) error = NULL;
+      g_autoptr (OxPageSet) set = ox_sheets_new (job, plan, &options, &error);
+      g_assert_no_error (error);
+      gboolean found = FALSE;
+      for (guint i = 0; i < set->n_pages; i++)
+        found |= ox_test_find_text (set->pages[i].drawing, rows[k].text) != NULL;
+      g_assert_true (found);
+    }
+}
+
 int
 main (int argc, char **argv)
 {
   g_test_init (&argc, &argv, NULL);
   g_test_add_func ("/sheets/hours/tables", test_tables);
   g_test_add_func ("/sheets/hours/strips-of-a-shift", test_strips_of_a_shift);
+  g_test_add_func ("/sheets/hours/add-up", test_hours_add_up);
+  g_test_add_func ("/sheets/hours/other-is-printed", test_other_hours_are_printed);
   return g_test_run ();
 }

@@ -166,6 +166,47 @@ test_doorways_are_seen (void)
   g_assert_true (name.x0 > doorway.x1 || name.x1 < doorway.x0 || name.y0 > doorway.y1 || name.y1 < doorway.y0);
 }
 
+/* A client adds the column up: what is printed of rooms is the sum that is printed, and machine and edge work are what is
+ * in the scope. Numbers of the table are read in the order in which they stand: row by row. */
+static void
+test_printed_areas_add_up (void)
+{
+  g_autoptr (OxJob) job = ox_test_hall (OX_UNITS_METRES);
+  g_autoptr (OxPlan) plan = ox_test_plan (job);
+  /* Of edge work each room has 1.06 m2: 1.1 and 1.1 where each is rounded by itself, 2.1 in all. */
+  for (guint i = 0; i < plan->n_edges; i++)
+    plan->edges[i].area = 0;
+  for (guint room = 0, i = 0; room < job->n_rooms; room++)
+    {
+      for (i = 0; i < plan->n_edges && plan->edges[i].room != room;)
+        i++;
+      g_assert_cmpuint (i, <, plan->n_edges);
+      plan->edges[i].area = 1.06;
+    }
+  g_autoptr (OxPageSet) set = make (job, plan);
+  const OxDrawing *drawing = set->pages[0].drawing;
+  double areas[64];
+  guint n = 0, first = 0;
+  while (first < drawing->n_elements
+         && !(drawing->elements[first].kind == OX_ELEMENT_TEXT
+              && g_str_equal (drawing->elements[first].text.text, "Quantities")))
+    first++;
+  for (guint i = first; i < drawing->n_elements && n < 3 * (job->n_rooms + 1); i++)
+    if (drawing->elements[i].kind == OX_ELEMENT_TEXT && g_str_has_suffix (drawing->elements[i].text.text, " m\xc2\xb2"))
+      areas[n++] = g_ascii_strtod (drawing->elements[i].text.text, NULL);
+  g_assert_cmpuint (n, ==, 3 * (job->n_rooms + 1));
+  double sums[3] = { 0 };
+  for (guint i = 0; i <= job->n_rooms; i++)
+    {
+      ox_test_near (areas[3 * i], areas[3 * i + 1] + areas[3 * i + 2], 1e-6);
+      for (guint k = 0; k < 3; k++)
+        if (i < job->n_rooms)
+          sums[k] += areas[3 * i + k];
+        else
+          ox_test_near (sums[k], areas[3 * i + k], 1e-6);
+    }
+}
+
 int
 main (int argc, char **argv)
 {
@@ -176,5 +217,6 @@ main (int argc, char **argv)
   g_test_add_func ("/scope/true", test_dimensions_are_true);
   g_test_add_func ("/scope/doorways", test_doorways_are_seen);
   g_test_add_func ("/scope/condition-areas", test_condition_areas);
+  g_test_add_func ("/scope/printed-areas-add-up", test_printed_areas_add_up);
   return g_test_run ();
 }
