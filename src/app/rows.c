@@ -35,7 +35,8 @@ ox_rows_add (GtkGrid *rows, const char *name, GtkWidget *widget)
   GtkWidget *label = gtk_label_new_with_mnemonic (name);
   int row = next_row (rows);
 
-  gtk_label_set_mnemonic_widget (GTK_LABEL (label), widget);
+  if (*name != '\0') /* an empty label would take the widget's own name from it */
+    gtk_label_set_mnemonic_widget (GTK_LABEL (label), widget);
   gtk_label_set_xalign (GTK_LABEL (label), 0);
   gtk_label_set_wrap (GTK_LABEL (label), TRUE);
   gtk_label_set_width_chars (GTK_LABEL (label), 15);

@@ -107,11 +107,12 @@ def main():
             (n for n in walk(frame) if n.name == "Floor" and n.description), None))
         if "obstacles" not in floor.description:
             sys.exit(f"FAIL: the floor says {floor.description!r} of itself")
-        total = check_names(frame, "Floor")  # what the other stages have is there, too
+        total = 0
         for stage in ("Machine", "Plan", "Sheets", "Record", "Floor"):
             button = wait_for(stage, lambda: stage_button(frame, stage))
             button.queryAction().doAction(0)
             wait_for(f"{stage} to be chosen", lambda: has(button, pyatspi.STATE_PRESSED))
+            total += check_names(frame, stage)  # some toolkits show what the other stages have, too
         print(f"{total} named")
         if total < 100:
             sys.exit(f"FAIL: only {total} nodes were found that can take the focus")

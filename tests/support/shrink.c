@@ -104,11 +104,10 @@ leave_corners_out (Shrink *self, guint i)
 static void
 round_corners (Shrink *self, guint i)
 {
-  const OxRing *ring = self->job->rooms[i]->ring;
-  for (guint k = 0; k < ring->n; k++)
+  for (guint k = 0; k < self->job->rooms[i]->ring->n; k++)
     for (double step = 1; step <= 100; step *= 10)
       {
-        ring = self->job->rooms[i]->ring;
+        const OxRing *ring = self->job->rooms[i]->ring; /* goes with the job that a smaller one takes the place of */
         g_autofree OxPoint *points = g_memdup2 (ring->points, ring->n * sizeof (OxPoint));
         points[k] = (OxPoint){ round (points[k].x * step) / step, round (points[k].y * step) / step };
         if (take_room (self, i, points, ring->n, self->job->rooms[i]->coats))

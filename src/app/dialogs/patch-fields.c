@@ -14,6 +14,7 @@
 
 #define AT(member) offsetof (OxPatch, member)
 #define SAID_CHARS 30
+#define NAME_CHARS 24
 
 static const OxFigureRow figures[] = {
   { N_ ("T_ravel speed, m/min"), AT (speed_m_per_min), 3, { 0, TRUE, OX_PATCH_MOST_SPEED } },
@@ -272,6 +273,7 @@ make_trial (OxPatchFields *self)
   gtk_label_set_width_chars (self->advice, SAID_CHARS);
   gtk_label_set_max_width_chars (self->advice, SAID_CHARS);
   ox_rows_add_wide (rows, GTK_WIDGET (self->advice));
+  ox_rows_widen_names (rows, NAME_CHARS);
 }
 
 OxPatchFields *
@@ -294,7 +296,7 @@ ox_patch_fields_new (GCallback changed, gpointer data)
   self->csp = ox_rows_add_csp (rows, _ ("_Profile"));
   self->note = ox_rows_add_field (rows, OX_FIELD_TEXT, _ ("_Note"));
   make_trial (self);
-  ox_rows_widen_names (rows, 24);
+  ox_rows_widen_names (rows, NAME_CHARS);
   gtk_widget_set_hexpand (GTK_WIDGET (rows), TRUE);
   g_object_set_data_full (G_OBJECT (rows), "ox-patch-fields", self, g_free);
   listen (self);

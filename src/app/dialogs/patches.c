@@ -381,12 +381,14 @@ make_wanted (Patches *self)
 static GtkWidget *
 make_body (Patches *self)
 {
-  GtkWidget *body = gtk_box_new (GTK_ORIENTATION_HORIZONTAL, 14);
+  /* No box: in one the height of wrapped texts hangs on a width that is not known yet. */
+  GtkWidget *body = gtk_grid_new ();
 
+  gtk_grid_set_column_spacing (GTK_GRID (body), 14);
   self->fields = ox_patch_fields_new (G_CALLBACK (typed_cb), self);
-  gtk_box_append (GTK_BOX (body), make_list (self));
-  gtk_box_append (GTK_BOX (body), ox_patch_fields_get_widget (self->fields));
-  gtk_box_append (GTK_BOX (body), make_wanted (self));
+  gtk_grid_attach (GTK_GRID (body), make_list (self), 0, 0, 1, 1);
+  gtk_grid_attach (GTK_GRID (body), ox_patch_fields_get_widget (self->fields), 1, 0, 1, 1);
+  gtk_grid_attach (GTK_GRID (body), make_wanted (self), 2, 0, 1, 1);
   return body;
 }
 

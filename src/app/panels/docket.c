@@ -240,7 +240,7 @@ ox_docket_init (OxDocket *self)
   };
   GtkWidget *hours;
 
-  gtk_box_layout_set_spacing (GTK_BOX_LAYOUT (gtk_widget_get_layout_manager (GTK_WIDGET (self))), 14);
+  gtk_box_layout_set_spacing (GTK_BOX_LAYOUT (gtk_widget_get_layout_manager (GTK_WIDGET (self))), 12);
   for (guint i = 0; i < N_FIGURES; i++)
     gtk_widget_set_parent (make_figure (self, i, _ (names[i])), GTK_WIDGET (self));
   hours = make_hours (self);
