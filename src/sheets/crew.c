@@ -330,8 +330,8 @@ ox_crew_cautions_new (const OxSheetRun *run, guint untagged, gboolean brief)
     {
       g_autofree char *text = g_strdup_printf (
           ox_words_count (
-              "%u strip is out of reach of every station and hatched: set up a proposed station for it.",
-              "%u strips are out of reach of every station and hatched: set up the proposed stations for them.",
+              "%u strip is out of reach of every station and hatched: set up a proposed station, or take a longer hose and cord.",
+              "%u strips are out of reach of every station and hatched: set up proposed stations, or take a longer hose and cord.",
               run->plan->totals.out_of_reach),
           run->plan->totals.out_of_reach);
       ox_block_add_text (block, "!", text);

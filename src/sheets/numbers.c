@@ -15,6 +15,8 @@
 #define ARROW_MM 2.2
 #define FLAG_MM 6.0
 #define ENTRY_MM 1.2 /* from a match line to the number of a strip that crosses it */
+/* Ends of strips lie on the grid: a short upright one may lean by so much (radians) and is still read from the right as all others. */
+#define UPRIGHT 1e-3
 #define NAME_MM 2.5
 #define LEADS 16        /* directions of leaders */
 #define LEAD_OFF_MM 0.8 /* from its strip, where a leader may pass what stands there */
@@ -135,7 +137,7 @@ add_strip (GArray *candidates, const OxPicture *picture, const OxStrip *strip)
     a = ox_point_add (a,
                       ox_point_scale (ox_point_sub (b, a), ENTRY_MM / (ox_point_distance (a, b) * picture->mm_per_m)));
   double heading = remainder (strip->heading, 2 * G_PI);
-  gboolean turned = heading > G_PI / 2 + 1e-6 || heading < -G_PI / 2 + 1e-6;
+  gboolean turned = heading > G_PI / 2 + UPRIGHT || heading < -G_PI / 2 + UPRIGHT;
   gboolean ends = strip->order == 1 || strip->order == plan->n_strips;
   g_autofree char *number = g_strdup_printf ("%u", strip->order);
   Candidate candidate
@@ -174,7 +176,7 @@ static void
 add_paces (GArray *candidates, const OxPicture *picture, const OxStrip *strip)
 {
   double heading = remainder (strip->heading, 2 * G_PI), speed;
-  gboolean turned = heading > G_PI / 2 + 1e-6 || heading < -G_PI / 2 + 1e-6;
+  gboolean turned = heading > G_PI / 2 + UPRIGHT || heading < -G_PI / 2 + UPRIGHT;
   gboolean first = strip->order == 1 || strip[-1].n_paces != strip->n_paces
                    || strip[-1].speed == picture->job->machine->travel_speed;
   for (guint i = 0; (first || strip->order % 5 == 0) && i < MAX (strip->n_paces, 1); i++)

@@ -88,6 +88,25 @@ test_numbers_stand_at_the_start_and_arrows_at_the_stop (void)
   g_assert_cmpuint (arrows, >, plan->n_strips / 2);
 }
 
+/* Ends of strips lie on the grid, so that upright ones lean by a hair, to either side: all are read from the right. */
+static void
+test_upright_numbers_are_read_from_one_side (void)
+{
+  g_autoptr (OxJob) job = ox_test_floor_rectangle (4, 20, "compact");
+  g_autoptr (OxPlan) plan = ox_test_plan (job);
+  guint upright = 0;
+  for (guint i = 0; i < plan->n_strips; i++)
+    plan->strips[i].heading += i % 4 < 2 ? 2.6e-5 : -2.6e-5;
+  g_autoptr (OxDrawing) drawing = ox_floor_picture_new_at (job, plan, OX_FLOOR_NUMBERS, 50, NULL);
+  for (guint i = 0; i < drawing->n_elements; i++)
+    if (drawing->elements[i].kind == OX_ELEMENT_TEXT && fabs (sin (drawing->elements[i].text.angle)) > 0.9)
+      {
+        g_assert_cmpfloat (sin (drawing->elements[i].text.angle), >, 0);
+        upright++;
+      }
+  g_assert_cmpuint (upright, >, 10);
+}
+
 #define CREW                                                                                                           \
   (OX_FLOOR_OUTLINE | OX_FLOOR_OBSTACLES | OX_FLOOR_STRIPS | OX_FLOOR_NUMBERS | OX_FLOOR_STATIONS | OX_FLOOR_NAMES)
 
@@ -303,6 +322,7 @@ main (int argc, char **argv)
   g_test_add_func ("/numbers/scales", test_numbers_grow_with_the_scale_to_all);
   g_test_add_func ("/numbers/one-scale", test_one_scale_shows_what_every_scale_shows_there);
   g_test_add_func ("/numbers/places", test_numbers_stand_at_the_start_and_arrows_at_the_stop);
+  g_test_add_func ("/numbers/one-side", test_upright_numbers_are_read_from_one_side);
   g_test_add_func ("/numbers/taken", test_labels_keep_off_what_stands_already);
   g_test_add_func ("/numbers/ends", test_ends_of_fields_are_labelled);
   g_test_add_func ("/numbers/on-their-strips", test_numbers_begin_on_their_strips);
