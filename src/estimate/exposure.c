@@ -81,6 +81,13 @@ machine_text (double hours, double level)
                    : g_strdup_printf (_ ("%.1f h at the machine, not measured,"), hours);
 }
 
+/* Nothing is fine as long as nobody knows what stands in the air at the machine. */
+static OxVerdict
+silica_verdict (double mean, double action, gboolean is_known)
+{
+  return mean > action ? OX_VERDICT_WARN : is_known ? OX_VERDICT_FINE : OX_VERDICT_NONE;
+}
+
 /* By hand the mean of a study holds where nothing was measured. */
 static void
 add_silica (OxEstimate *self)
@@ -98,7 +105,7 @@ add_silica (OxEstimate *self)
                              .label = g_strdup (_ ("Silica, mean of the day")),
                              .unit = "µg/m3",
                              .value = mean,
-                             .verdict = mean > action ? OX_VERDICT_WARN : OX_VERDICT_FINE,
+                             .verdict = silica_verdict (mean, action, measured->silica_machine > 0),
                              .basis = measured->silica_hand > 0 ? "silica-action silica-limit"
                                                                 : "silica-grinder silica-action silica-limit",
                              .assumption = g_strdup_printf (

@@ -230,7 +230,8 @@ is_word (const char *text, const char *word)
 static char *
 all_texts (const OxCatalogue *catalogue)
 {
-  g_autofree char *texts = g_memdup2 (catalogue->data, catalogue->length + 1);
+  g_autofree char *texts = g_malloc (catalogue->length + 1);
+  memcpy (texts, catalogue->data, catalogue->length);
   for (gsize i = 0; i < catalogue->length; i++)
     if (texts[i] == '\0' || (guchar) texts[i] < ' ')
       texts[i] = '\n';
