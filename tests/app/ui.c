@@ -76,8 +76,9 @@ is_called (GtkWidget *widget, const char *label)
 {
   g_autofree char *other
       = gtk_test_accessible_check_property (GTK_ACCESSIBLE (widget), GTK_ACCESSIBLE_PROPERTY_LABEL, label);
+  g_autofree char *own = ox_ui_name (widget); /* newer GTK names a button by the label in it */
 
-  return other == NULL;
+  return other == NULL || g_str_equal (own, label);
 }
 
 static GtkWidget *
